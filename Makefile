@@ -39,6 +39,7 @@ program := $(build)/maydeck
 endif
 shim := $(build)/fault.so
 contrast := $(build)/contrast
+boats := $(build)/boats
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -46,17 +47,20 @@ sources      := $(sort $(wildcard src/*/*.c))
 headers      := $(sort $(wildcard include/*.h src/*/*.h))
 test_sources := $(sort $(wildcard tests/unit/test_*.c))
 test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
+generator_sources := $(sort $(wildcard tests/generate/*.c))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
 helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
+generator_objects := $(generator_sources:%.c=$(build)/%.o)
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout test_page_facts test_paper \
-               test_plan test_proof_pages test_proof_raster test_readers test_proof_table test_safety_page \
+fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout test_layout_full \
+               test_page_facts test_paper test_plan test_plan_generated test_plan_names \
+               test_proof_pages test_proof_raster test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
                test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
@@ -149,7 +153,9 @@ $(build)/tests/unit/unit_main.o: room_flags = -I$(dir $(unit_list))
 $(build)/tests/unit/%.unit.o: $(build)/tests/unit/%.o
 	$(Q)objcopy --redefine-sym main=$*_main $< $@
 
-$(unit_program): $(test_objects:.o=.unit.o) $(helper_objects) $(filter-out $(main_object),$(objects))
+# The generator's own main goes by another way: it is a program besides.
+$(unit_program): $(test_objects:.o=.unit.o) $(helper_objects) \
+        $(filter-out %/main.o,$(generator_objects)) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links) -lcmocka
 
@@ -163,6 +169,11 @@ $(contrast): tests/readback/contrast.c $(build)/flags
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(CC) -std=c11 $(WARN) -O2 -g -o $@ $< -lm
 
+# Boats that nobody wrote by hand, as many as are asked for.
+$(boats): $(generator_objects)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) $(OPTIONS_$(VARIANT)) $(CFLAGS) $(LINK_$(VARIANT)) $(LDFLAGS) -o $@ $^
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -171,7 +182,7 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 .PHONY: FORCE
 FORCE:
 
--include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d)
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d)
 
 # ---- printing ----
 
@@ -208,7 +219,7 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@$(MAKE) check
 
 .PHONY: check unit check-unit check-fleets check-errors check-pages check-cli check-layers check-style
-check: headers $(tested) $(unit_program) $(shim) $(contrast) ## All tests, without looking for packages
+check: headers $(tested) $(unit_program) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
 	@$(run_tests) unit fleets layers style errors pages cli
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
@@ -219,7 +230,7 @@ check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
 check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
-check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, determinism, faults
+check-cli: $(tested) $(shim) $(contrast) $(boats) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
 check-layers: ## Who includes whom
 	@$(run_tests) layers
@@ -253,7 +264,7 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(unit_program) $(shim) $(contrast)
+coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats)
 	@find $(build) -name '*.gcda' -delete
 	-@$(run_tests) unit fleets errors pages cli
 	@sh tests/style/coverage $(build)

@@ -6,10 +6,11 @@
 /* BLOCK(name in C, word in messages and dumps, its facts: a member of union block_facts in
  * sheet.h; BARE where a page has the block and the facts stand in another). */
 #define BLOCK_LIST(BLOCK) \
-    BLOCK(MARK, "mark", TEXT)               /* SPECIMEN, in the strips at head and foot */ \
+    BLOCK(MARK, "mark", TEXT)               /* SPECIMEN, DRAFT: at the head */ \
+    BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
-    BLOCK(CALL_LINE, "call line", TEXT)     /* who calls when */ \
+    BLOCK(CALL_LINE, "call line", CASES)    /* who calls when */ \
     BLOCK(STEPS, "steps", STEPS) \
     BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \
     BLOCK(DECISION, "decision", DECISION) \
@@ -18,24 +19,27 @@
     BLOCK(LOCAL_RULES, "local rules", WARNINGS) \
     BLOCK(CONTACT, "contact", CONTACT) \
     BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
-    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to SPELL */ \
+    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to HINTS */ \
+    BLOCK(NO_ANSWER, "no answer", SECTION)  /* and where the radio cannot be had */ \
     BLOCK(PAN_PAN, "pan_pan", SECTION) \
     BLOCK(RELAY, "relay", SECTION) \
     BLOCK(DOWNGRADE, "downgrade", SECTION) \
     BLOCK(CANCEL, "cancel", SECTION) \
     BLOCK(SPELL, "spell", SECTION) \
+    BLOCK(HINTS, "hints", SECTION)          /* what else belongs to the radio */ \
     BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \
     BLOCK(LEADERS, "leaders", BARE) \
     BLOCK(LEGEND, "legend", LEGEND) \
+    BLOCK(INDEX, "index", INDEX)            /* what saves lives, and where */ \
     BLOCK(SOURCES, "sources", TEXT) \
     BLOCK(ROWS, "rows", ROWS)               /* gear as a plain list */ \
     BLOCK(PAGES, "pages", PAGES)            /* what several pages are called; on none itself */ \
     BLOCK(FOOTER, "footer", FOOTER)
 
 enum facts_kind {
-    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
-    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_LEGEND,
-    FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
+    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_CASES, FACTS_STEPS, FACTS_PLAN,
+    FACTS_DECISION, FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES,
+    FACTS_INDEX, FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 
 enum block_key {

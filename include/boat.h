@@ -365,6 +365,7 @@ struct base_record {
     const struct shelter *shelters;
     size_t shelter_count;
     struct list_value languages;
+    struct paper_key_value paper;           /* of the cards; PAPER_NONE: the base names none */
     const struct approval *approvals;
     size_t approval_count;
     const struct local_rule *local_rules;

@@ -6,6 +6,7 @@
 
 #include "date.h"
 #include "item.h"
+#include "paper_list.h"
 #include "yaml_fields.h"
 
 /* ---- names of the registers ---- */
@@ -150,6 +151,9 @@ extern const char *const sea_area_words[];
 struct sea_area_value CHOICE_OF(enum sea_area);
 
 struct month_means_value CHOICE_OF(enum month_means);
+
+extern const char *const paper_words[];    /* the keys of PAPER_LIST, NULL-ended */
+struct paper_key_value CHOICE_OF(enum paper_key);
 
 /* ---- calls ---- */
 

@@ -19,6 +19,7 @@ struct document {
     const char *language;
     const struct page *const *pages;
     size_t count;
+    bool two_sides;                /* every second page is the back of the one before it */
 };
 
 struct bytes { const unsigned char *at; size_t length; };

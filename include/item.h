@@ -31,7 +31,7 @@ struct item_kind {
     enum item_key item;
     const char *key;         /* fuel_shutoff_diesel: its name in files */
     enum item_class class;
-    enum symbol_key symbol;  /* SYMBOL_NONE: the class frame with the tag */
+    enum symbol_key symbol;  /* of its class; never SYMBOL_NONE */
     enum zone_key usual_zone; /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */
@@ -43,6 +43,9 @@ const char *item_word(enum item_key item);                   /* its key; "" for 
 
 /* The keys, NULL-ended, each at its value less one: the choices of a field. */
 extern const char *const item_key_list[];
+
+/* Those of LIFE_SAVING_LIST, ITEM_NONE behind the last. */
+extern const enum item_key life_saving_items[];
 
 /* Is the item among these, of which the last is followed by ITEM_NONE? */
 bool item_among(const enum item_key *among, enum item_key item);

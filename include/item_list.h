@@ -1,8 +1,8 @@
 /* item_list.h - the register of gear, one row a kind (room: record).
  * Columns: key, class, its sign in symbol.h, the zone where most boats have it (only
  * for the order of a walk: where it is, is recorded), one for each engine?, what to
- * record besides the place. A kind whose sign nobody drew has NONE: a neighbour's sign
- * would send people to the wrong thing. */
+ * record besides the place. Each kind has a sign that shows it: a neighbour's sign would
+ * send people to the wrong thing, and NONE does not compile. */
 #ifndef MAYDECK_ITEM_LIST_H
 #define MAYDECK_ITEM_LIST_H
 
@@ -38,18 +38,18 @@
       "what it cuts: radio, pumps") \
     X(battery_isolator_engine, CONTROL, battery, aft_cabin, true, "what it cuts, its colour") \
     X(battery_isolator_thruster, CONTROL, battery, forward_cabin, false, "what it cuts") \
-    X(lithium_bank, CONTROL, NONE, saloon, false, \
+    X(lithium_bank, CONTROL, lithium, saloon, false, \
       "kind, which space, where it vents to, its own cut-off") \
     X(inverter_switch, CONTROL, inverter, navigation_station, false, "how it is switched off") \
     X(shore_power_inlet, CONTROL, shorepower, cockpit, false, "where to pull the lead") \
     X(solar_isolator, CONTROL, solar, navigation_station, false, "how it is switched off") \
-    X(lpg_locker, CONTROL, NONE, gas_locker, false, \
+    X(lpg_locker, CONTROL, gaslocker, gas_locker, false, \
       "its latch; unlocked while in use; drain clear") \
     X(lpg_bottle_valve, CONTROL, gas, gas_locker, false, \
       "wheel, lever or clip-on; how many bottles") \
     X(lpg_remote_switch, CONTROL, solenoid, galley, false, "its light; shuts without current?") \
     X(lpg_cabin_valve, CONTROL, gas, galley, false, "how it shuts") \
-    X(lpg_hose, CONTROL, NONE, gas_locker, false, "the date on the hose and on the regulator") \
+    X(lpg_hose, CONTROL, gashose, gas_locker, false, "the date on the hose and on the regulator") \
     X(cooker, CONTROL, cooker, galley, false, "where its taps are; flame failure device") \
     X(seacock, CONTROL, seacock, forward_heads, false, \
       "its name, what it leads to, bore, depth, how it shuts and how easily, valve or none") \
@@ -58,14 +58,14 @@
     X(bilge_pump_electric, CONTROL, bilgeel, navigation_station, false, \
       "rated litres an hour, switch, bilge") \
     X(bilge_pump_manual, CONTROL, bilgeman, cockpit, false, "where its handle is, which bilge") \
-    X(bilge_alarm, CONTROL, NONE, navigation_station, false, "where it sounds") \
+    X(bilge_alarm, CONTROL, bilgealarm, navigation_station, false, "where it sounds") \
     X(bilge_access, CONTROL, panel, bilge, false, "how it lifts, tool needed") \
-    X(shaft_seal, CONTROL, NONE, engine_space, false, "kind, bore, depth, age") \
+    X(shaft_seal, CONTROL, shaftseal, engine_space, false, "kind, bore, depth, age") \
     X(leak_kit, CONTROL, leakkit, saloon, false, "what is in it, dates of putty and tape") \
     X(lifejacket, RESCUE, jacket, saloon, false, \
       "how many, weights in kg, automatic, service date") \
-    X(harness_tether, RESCUE, NONE, saloon, false, "how many") \
-    X(jackstay, RESCUE, NONE, side_deck, false, "its age") \
+    X(harness_tether, RESCUE, tether, saloon, false, "how many") \
+    X(jackstay, RESCUE, jackstay, side_deck, false, "its age") \
     X(horseshoe_buoy, RESCUE, buoy, pushpit, false, "with or without line and light") \
     X(danbuoy, RESCUE, dan, pushpit, false, "rigid or inflatable, service date, its beacon") \
     X(mob_light, RESCUE, buoylight, pushpit, false, "battery date") \
@@ -82,7 +82,7 @@
       "persons, painter, release, service date, serial number") \
     X(hydrostatic_release, RESCUE, hru, coachroof, false, \
       "what it holds, the date it runs out") \
-    X(grab_bag, CONTROL, grab, companionway, false, "what is in it, its first date") \
+    X(grab_bag, RESCUE, grab, companionway, false, "what is in it, its first date") \
     X(epirb, RESCUE, epirb, companionway, false, \
       "identity, battery date, how it comes out of its holder") \
     X(sart, RESCUE, sart, companionway, false, "battery date") \
@@ -92,7 +92,7 @@
       "under `radio:` - its switch, its red key, its identity") \
     X(vhf_handheld, RESCUE, vhfhand, companionway, false, \
       "charged, with DSC or without, kept where") \
-    X(emergency_aerial, RESCUE, NONE, navigation_station, false, "which plug it goes in") \
+    X(emergency_aerial, RESCUE, aerial, navigation_station, false, "which plug it goes in") \
     X(thermal_aid, RESCUE, suit, saloon, false, "how many") \
     X(water_emergency, RESCUE, water, cockpit_locker, false, "litres, the date it runs out") \
     X(dinghy, RESCUE, dinghy, foredeck, false, "persons, oars, blown up or stowed") \
@@ -112,15 +112,22 @@
     X(escape_hatch, RESCUE, hatch, escape_hatch_hull, false, \
       "opens from inside, size, which way up when capsized") \
     X(watertight_door, CONTROL, door, forward_cabin, false, "how it shuts, kept open or shut") \
-    X(bow_thruster, CONTROL, NONE, forward_cabin, false, "what lies near its motor") \
-    X(foghorn, RESCUE, NONE, cockpit_locker, false, "by mouth, gas or current") \
-    X(searchlight, CONTROL, NONE, cockpit_locker, false, "where its socket is") \
+    X(bow_thruster, CONTROL, bowthruster, forward_cabin, false, "what lies near its motor") \
+    X(foghorn, RESCUE, foghorn, cockpit_locker, false, "by mouth, gas or current") \
+    X(searchlight, CONTROL, searchlight, cockpit_locker, false, "where its socket is") \
     X(radar_reflector, RESCUE, radarreflector, mast, false, "fixed or to be hoisted") \
-    X(stowage_plan, RESCUE, NONE, navigation_station, false, "its date; that it shows this boat") \
-    X(contacts_card, RESCUE, NONE, navigation_station, false, "its date") \
+    X(stowage_plan, RESCUE, boatplan, navigation_station, false, \
+      "its date; that it shows this boat") \
+    X(contacts_card, RESCUE, contacts, navigation_station, false, "its date") \
     X(bathing_platform, CONTROL, platform, bathing_platform, false, \
       "how it is let down, by hand as well") \
     X(hatch, RESCUE, hatch, forward_cabin, false, "opens from inside, size") \
     X(blankets, RESCUE, blanketwarm, saloon, false, "how many")
+
+/* What saves lives, the first to be looked for first: the index of the safety plan names
+ * those of them that a boat has, as many as it has room for. */
+#define LIFE_SAVING_LIST(X) \
+    X(epirb) X(liferaft) X(lifejacket) X(flares) X(vhf_handheld) X(grab_bag) \
+    X(vhf_dsc) X(fire_extinguisher)
 
 #endif

@@ -33,6 +33,9 @@ struct layout_input {
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems);
 
+/* A page with nothing on it, of the same paper: the back of a leaf whose front is that page. */
+const struct page *page_blank(const struct page *before, struct arena *arena);
+
 /* Notes: each figure and each hint that found no room. */
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems);
 

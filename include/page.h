@@ -1,9 +1,11 @@
 /* page.h - a laid-out page: a flat list of placed things, made by layout, judged by proof
  * and drawn by draw (room: layout). Integer thousandths of a point, origin at the top left,
- * y down. The order of the list is the order of painting and of reading aloud. */
+ * y down. The order of the list is the order of painting; what is read, and in which
+ * order, its parts tell. */
 #ifndef MAYDECK_PAGE_H
 #define MAYDECK_PAGE_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 #include "block.h"
@@ -31,9 +33,14 @@ enum ink {
     INK_COUNT
 };
 
-/* What an ink is on paper, as sRGB. INK_NONE is the paper: white. */
+/* With which inks a page is printed: in colour, or in black and greys alone, where classes are told
+ * by hatches besides the frames of signs. */
+enum palette { PALETTE_COLOUR, PALETTE_MONO, PALETTE_COUNT };
+
+/* What an ink is on paper, as sRGB; of the mono palette all three are equal. INK_NONE is the paper:
+ * white. */
 struct rgb { unsigned char red, green, blue; };
-struct rgb ink_rgb(enum ink ink);
+struct rgb ink_rgb(enum palette palette, enum ink ink);
 
 /* What a piece of text is for; sizes and limits hang on it. */
 enum page_role {
@@ -50,8 +57,38 @@ enum page_part {
     PART_BLANK,        /* a line to write upon */
     PART_LEADER,       /* from a name or tag to its place on a plan */
     PART_NET,          /* of a net's many lines, none of which means anything alone */
+    PART_HATCH,        /* the same over a space that one does not enter */
+    PART_CUT,          /* a mark along which the sheet is cut */
+    PART_BAND,         /* across the boat, where a band of a safety plan begins */
     PART_COUNT
 };
+
+/* ---- how a page is read to one who does not see it ---- */
+
+enum reading_kind {
+    READING_GROUP,     /* parts that belong together: a block, a place of the safety plan */
+    READING_TITLE,     /* of the page */
+    READING_HEADING,   /* of a step, a block, a place */
+    READING_TEXT,      /* a paragraph */
+    READING_SPOKEN,    /* a paragraph that is said on the radio, in a language of its own */
+    READING_ENTRY,     /* of a list, such as a step; entries one after the other are one list */
+    READING_LINE,      /* an entry that is no more than its words, such as a line of gear */
+    READING_LABEL,     /* what an entry is called by: the number of a step */
+    READING_FIGURE,    /* a picture and the words in it, told by `alternative` */
+    READING_BLANK,     /* a line to write upon, told by `alternative` */
+    READING_KIND_COUNT
+};
+
+/* A part of what is read. Groups and entries hold parts, all others words; texts and what is
+ * spoken may hold blanks among them. */
+struct reading_part {
+    enum reading_kind kind;
+    size_t parent;                 /* the part that it belongs to; 0: the page */
+    const char *alternative;       /* what is read in its place; NULL: its own words */
+    const char *language;          /* NULL: the page's */
+};
+
+/* ---- what is placed ---- */
 
 enum path_verb { PATH_MOVE, PATH_LINE, PATH_CURVE, PATH_CLOSE };
 struct path_step {
@@ -77,6 +114,8 @@ struct page_item {
     enum page_role role;           /* text */
     enum page_part part;           /* lines and shapes */
     size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */
+    bool joined;                   /* text: directly behind the text before it, without a space */
+    size_t reading;                /* the part of what is read; 0: decoration, which is not */
     enum block_key block;          /* which block of the sheet it belongs to */
     struct place origin;           /* the line of the record or procedure it came from */
 };
@@ -87,11 +126,17 @@ struct page {
     const struct sheet *sheet;     /* as it stands on this page: without what yielded, and of
                                       several pages its part; see laid_sheet for the whole */
     const char *title;             /* for the outline */
+    const char *label;             /* what the page is called by: Card 3P; NULL: by nothing */
     const char *language;          /* en */
     const struct paper *paper;     /* what it was laid out on: paper.h */
+    enum palette palette;
+    mpt trim;                      /* what is cut off the sheet all round */
     mpt width, height;
     const struct page_item *items;
     size_t count;
+    const struct reading_part *parts;  /* in the order in which they are read, a part before
+                                          those that belong to it; the first is the page */
+    size_t part_count;
 };
 
 /* ---- what laying out a set gave ---- */

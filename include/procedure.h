@@ -230,6 +230,7 @@ struct procedure {
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
+    struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */
     struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
     struct item_values despite_vapour;  /* items that are offered there all the same */
     struct item_values must_know;   /* gear shown `also` that holds the card while nothing is

@@ -15,50 +15,51 @@
 #include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
-struct card_text {
-    const char *text;
-    struct place origin;
-};
+struct card_text { const char *text; struct place origin; };
 
-/* One line under a step: symbol, tags, name, place and handling. */
-struct card_row {
+/* A piece of gear of a row, or several that are alike. */
+struct row_item {
     const struct item_kind *kind;
     const char *const *tags;
     size_t tag_count;
-    const char *name;
+    const char *name;             /* Grab bag; with a spot behind it "Grab bag," */
     const char *lesser;           /* what stands in its place where it yields; NULL: it stands */
     int yields;
-    const char *where;
+    const char *spot;             /* its own, where gear of the row is at several; "" */
+    const char *end;              /* = **across pipe: SHUT**: how it is left, by this step; "" */
     struct place origin;
 };
 
-/* A line of the table of openings: port on the left, starboard on the right. A
- * cell with no tag and no name is empty. With `head` not NULL the line is the head of
- * those that follow, which lie on neither side, and its cells are empty. */
-struct table_cell {
-    const char *tag;
-    const char *name;             /* Galley, sink drain: turn left = shut */
-    size_t handling_at;           /* where in it the handling begins; 0: it has none */
-    struct place origin;
+/* Gear of a step at one place: of one zone, side and level. */
+struct card_row {
+    const char *place;            /* Cockpit, PORT; with a spot behind it "Cockpit, PORT," */
+    const char *spot;             /* by the wheel: of all its gear; "" */
+    const struct row_item *items; /* one at least */
+    size_t item_count;
+    struct place origin;          /* of its first item */
 };
-#define TABLE_CELLS 2
-struct table_row {
-    const char *head;
-    struct table_cell cells[TABLE_CELLS];
+
+/* The openings of one side, from the bow aft, a row a place; an opening has an end only where it
+ * differs from what the head says of all. */
+struct opening_group {
+    enum side side;               /* SIDE_NONE: it is not recorded */
+    const char *head;             /* **PORT:** across = **SHUT** */
+    const struct card_row *rows;
+    size_t row_count;
 };
 
 /* What goes first where a page has no room for all: 0 must stand, the highest goes first. */
 enum {
     YIELDS_NEVER,
+    YIELDS_CONTACT,               /* the contact line, which the distress card has too */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
 
-/* The same of the hints on the distress card; that of its narrow column, where there is more
- * room, goes last. */
+/* The same of the hints on the distress card; that of its fuller page goes first. */
 enum {
     YIELDS_CENTRE_CALL = YIELDS_NEVER + 1, YIELDS_POSITION_UNSENT, YIELDS_SECOND_STATION,
-    YIELDS_POSITION_KEYS, YIELDS_URGENCY_KEYS, YIELDS_SPARE_AERIAL
+    YIELDS_POSITION_KEYS, YIELDS_SPARE_AERIAL, YIELDS_URGENCY_KEYS
 };
 
 /* A figure in words, under the step it serves. */
@@ -77,22 +78,19 @@ struct card_step {
     /* What kills there, a line each. */
     const struct card_text *lethal;
     size_t lethal_count;
+    /* What must be so for gear of its rows to be worked, a line a piece: before the rows. */
+    const struct card_text *conditions;
+    size_t condition_count;
     const struct card_row *rows;
     size_t row_count;
-    const struct table_row *table;
+    const struct opening_group *table;     /* port and starboard before the others */
     size_t table_count;
     const struct item_kind *table_kind;
-    const char *table_note;       /* handling that is the same for all: "all: across = shut" */
-    const char *table_heads[TABLE_CELLS];
     const struct card_figure *figures;     /* those of the sheet's that serve it */
     size_t figure_count;
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
 };
-
-/* Rows of a step as the budget counts them: gear, figures, and two lines of its table,
- * which are set closer and are shut one like the other, as one. */
-size_t card_step_rows(const struct card_step *step);
 
 struct card_warning {
     const char *text;
@@ -106,47 +104,70 @@ struct card_warning {
  * of the centreline, of the real boat. */
 struct marker {
     const char *tag;
+    const char *name;             /* of its zone: Cockpit locker */
     const struct zone *zone;
     enum side side;
+    enum side drawn;              /* the side on which a plan draws it: its own; where none is
+                                     recorded that of its spot's words (each side), or of all its
+                                     neighbours */
     enum level level;
     int32_t x_mm, y_mm;
+    int32_t from_mm, to_mm;       /* aft of the bow: within these it lies for certain */
     bool exact;                   /* from `at:`, not from the zone */
+    const char *told;             /* tag and place, for one who does not see the plan; NULL of
+                                     a whole place */
     struct place origin;
 };
 
 /* The words round the plan. */
 enum plan_word {
-    PLAN_BOW, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT, PLAN_FACING,
-    PLAN_DECK, PLAN_BELOW, PLAN_WORD_COUNT
+    PLAN_BOW, PLAN_STERN, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT,
+    PLAN_FACING, PLAN_FACING_STERN, PLAN_DECK, PLAN_BELOW,
+    PLAN_HEAD_BELOW, PLAN_HEAD_DECK, PLAN_HEAD_HULLS, PLAN_HEAD_DECK_SALOON, PLAN_HEAD_WHOLE,
+    PLAN_WORD_COUNT
 };
 
 /* A zone that the plan names as a landmark. */
-struct plan_zone { const struct zone *zone; const char *name; };
+struct plan_zone {
+    const struct zone *zone;
+    const char *name;
+    enum side side;               /* of a room in a hull: which; SIDE_NONE: in the middle */
+    bool yields;                  /* where the plan has no room for its tags and for this name */
+};
 
 /* ---- the safety plan ---- */
 
-/* A line of a label: gear of one kind at one place. Chips carry its tags, runs of
- * them as one: "C11–C14". */
+/* A line of a list: a piece of gear, or where the cards hang. */
 struct plan_row {
-    const struct item_kind *kind;
-    const char *const *chips;
-    size_t chip_count;
+    const struct item_kind *kind; /* NULL: the cards hang there, and it has no tag */
+    struct marker marker;         /* its tag, and where it is */
     const char *name;
-    const char *detail;           /* the spot; what seacocks are for; "" for none */
-    struct place origin;          /* of its first piece */
+    const char *detail;           /* the spot; what a seacock is for; "" for none */
 };
 
-/* A place of the boat and all gear there: tags together on the plan, one label. */
+/* A place of the boat, one side of a zone on one level, and what is there. */
 struct plan_place {
-    const char *title;            /* Cockpit locker, port */
-    struct marker marker;         /* where; its tag is empty */
-    const struct plan_row *rows;
+    const char *title;            /* Cockpit locker, PORT */
+    const char *zone_name;        /* Cockpit locker */
+    struct marker marker;         /* its zone, side and level; how far aft its zone counts on
+                                     this boat; no tag */
+    const struct plan_row *rows;  /* from the bow aft */
     size_t row_count;
+    size_t part;                  /* of a zone with more rows than a page holds: which part of it */
 };
 
 /* Which part of a boat a safety plan shows. */
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
+
+/* Which part of a distress call a page of it is: sending it (or, each apart, the call, what helps
+ * to send it, and the urgency call), or answering (or relay and cancelling apart). */
+enum call_part {
+    CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING, CALL_PART_CALL, CALL_PART_HELP,
+    CALL_PART_URGENCY, CALL_PART_RELAY, CALL_PART_CANCEL
+};
+
+#define SHEET_PARTS 8    /* that any kind of sheet may have, with the whole */
 
 /* Does that part show what lies at this level? */
 bool plan_part_shows(enum plan_part part, enum level level);
@@ -166,6 +187,10 @@ struct signs_facts {
     const char *word;             /* WHEN, before them; "" where it does not belong */
     const char *signs;
 };
+
+/* Who calls when, a text each case: **ALONE:** call after step 4. */
+#define CASES_MOST 3
+struct cases_facts { struct card_text items[CASES_MOST]; size_t count; };
 
 struct steps_facts {
     const struct card_step *items;
@@ -198,6 +223,9 @@ struct call_facts {
     const char *title, *station;  /* the panel's head, left and right */
     const struct card_text *operate;
     size_t operate_count;
+    const struct card_text *acts; /* those of them that are numbered, without their number: the
+                                     first is that of index `act_first` */
+    size_t act_count, act_first;
     const struct script *script;
     struct place origin;
 };
@@ -213,7 +241,7 @@ struct card_hint {
 
 /* A titled block of the distress card. */
 struct section_facts {
-    const char *title;
+    const char *title;            /* "": it has none */
     const struct card_text *lines;
     const char *const *lead;      /* of each line the word that the set shows, which stands
                                      before it; NULL: lines have none */
@@ -230,33 +258,51 @@ struct plan_facts {
     const struct marker *markers;
     size_t marker_count;
     const char *words[PLAN_WORD_COUNT];    /* see enum plan_word */
+    const char *told;             /* what the picture is, for one who does not see it */
     const struct plan_zone *landmarks;
     size_t landmark_count;
+    const enum zone_key *hatched; /* where it burns or leaks, or gas lies: nobody enters */
+    size_t hatched_count;
 };
 
-/* The labels of a safety plan. */
+/* The lists of a safety plan. */
 struct places_facts {
     enum plan_part part;          /* that these pages of it show */
+    int32_t from, to;             /* the same of her length, in thousandths from the bow */
     const struct plan_place *places;   /* from the bow aft, port before starboard */
     size_t count;
-    bool here_given;              /* the record says where the cards hang */
-    struct marker here;
-    enum facing facing;
-    const char *here_word, *here_words;
+    enum facing facing;           /* which way its reader looks; FACING_NONE: not recorded */
+};
+
+/* Where a kind of gear is that saves lives. */
+struct index_spot {
+    const char *place;
+    const char *const *tags;      /* all there */
+    size_t tag_count;
+    enum level level;             /* of all of them */
+    struct place origin;
+};
+struct index_entry {
+    const char *name;
+    const struct index_spot *spots;
+    size_t spot_count;
+};
+struct index_facts {
+    const struct index_entry *entries;
+    size_t count;
 };
 
 /* What the pages of a sheet are called where it takes several: A, B ... of its number. */
 #define SHEET_PAGES_MOST 26
 struct pages_facts {
     const char *numbers[SHEET_PAGES_MOST];     /* Card 1A */
-    const char *titles[PLAN_PART_COUNT];       /* of pages that show that part; NULL: the
-                                                  sheet's own */
+    /* Of pages that show that part (enum plan_part, enum call_part); NULL: the sheet's own. */
+    const char *titles[SHEET_PARTS];
+    const struct cases_facts *call_lines[SHEET_PARTS];
     /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
      * many as the index, less one. */
-    const char *signs_of_two[PLAN_PART_COUNT];
-    const char *signs_of_many[PLAN_PART_COUNT][SHEET_PAGES_MOST];
-    const struct plan_zone *landmarks[PLAN_PART_COUNT];
-    size_t landmark_counts[PLAN_PART_COUNT];
+    const char *signs_of_two[SHEET_PARTS];
+    const char *signs_of_many[SHEET_PARTS][SHEET_PAGES_MOST];
 };
 
 struct legend_facts { const char *words[3]; };    /* of the classes F, E, C */
@@ -274,10 +320,12 @@ struct footer_facts {
     size_t undated;               /* pieces that need a date and have none */
     const char *code_word, *code; /* check code; both "" where the kind of sheet has none */
     const char *printed;          /* "printed 2026-11-25" */
+    const char *measure;          /* "100 mm", beside a line of that length */
 };
 
 union block_facts {
     const struct card_text *text;
+    const struct cases_facts *cases;
     const struct title_facts *title;
     const struct signs_facts *signs;
     const struct steps_facts *steps;
@@ -288,6 +336,7 @@ union block_facts {
     const struct section_facts *section;
     const struct plan_facts *plan;
     const struct places_facts *places;
+    const struct index_facts *index;
     const struct legend_facts *legend;
     const struct rows_facts *rows;
     const struct pages_facts *pages;
@@ -329,6 +378,7 @@ const struct block *sheet_block(const struct sheet *sheet, enum block_key key);
 const struct card_text *sheet_text(const struct sheet *sheet, enum block_key key);
 const struct title_facts *sheet_title(const struct sheet *sheet);
 const struct signs_facts *sheet_signs(const struct sheet *sheet);
+const struct cases_facts *sheet_cases(const struct sheet *sheet);
 const struct steps_facts *sheet_steps(const struct sheet *sheet);
 const struct decision_facts *sheet_decision(const struct sheet *sheet);
 const struct warnings_facts *sheet_warnings(const struct sheet *sheet, enum block_key key);
@@ -336,37 +386,13 @@ const struct contact_facts *sheet_contact(const struct sheet *sheet);
 const struct call_facts *sheet_call(const struct sheet *sheet);
 const struct plan_facts *sheet_plan(const struct sheet *sheet);
 const struct places_facts *sheet_places(const struct sheet *sheet);
+const struct index_facts *sheet_index(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
 
-/* NULL: it has one page at most. */
+/* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);
-
-/* NULL: the sheet has no such section. */
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);
-
-/* ---- every fact of a block, in order ---- */
-
-enum fact_kind {
-    FACT_PRINTED,     /* words that stand on the page, and are in the check code */
-    FACT_SHOWN,       /* the same, but they hang on the page's room or on the day: in no code */
-    FACT_KNOWN        /* in the code, and not on the page in these words */
-};
-
-struct fact {
-    enum fact_kind kind;
-    const char *name;             /* what it is: headline, tag, place */
-    const char *text;             /* never NULL */
-    bool joined;                  /* it stands directly behind the fact before it */
-    struct place origin;          /* line 0: that of its block */
-};
-
-/* Gives each fact to `visit`, in the order in which they are read; `of` is for the visitor.
- * Whoever needs all that a sheet says asks here: what is new in a block then is in the check
- * code, in dumps and before the proofreader at once. A fact lives until `visit` returns, its
- * text as long as `arena` or the sheet. */
-void block_visit(const struct block *block, struct arena *arena,
-                 void (*visit)(void *of, const struct fact *fact), void *of);
 
 #endif

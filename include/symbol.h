@@ -51,6 +51,9 @@ const char *sign_class_word(enum sign_class sign);
     X(tackle, RESCUE, "Lifting tackle") \
     X(blanketwarm, RESCUE, "Warm blanket") \
     X(dinghy, RESCUE, "Dinghy") \
+    X(grab, RESCUE, "Grab bag") \
+    X(tether, RESCUE, "Harness line") \
+    X(jackstay, RESCUE, "Jackstay") \
     X(boatplan, RESCUE, "Plan of the boat with places") \
     X(buoy, RESCUE, "Lifebuoy") \
     X(buoyline, RESCUE, "Lifebuoy with line") \
@@ -68,6 +71,9 @@ const char *sign_class_word(enum sign_class sign);
     X(radarreflector, RESCUE, "Radar reflector") \
     X(beaconperson, RESCUE, "Personal beacon") \
     X(hru, RESCUE, "Hydrostatic release") \
+    X(aerial, RESCUE, "Emergency aerial") \
+    X(foghorn, RESCUE, "Foghorn") \
+    X(contacts, RESCUE, "Card of telephone numbers") \
     X(fuel, CONTROL, "Fuel shut-off valve") \
     X(gas, CONTROL, "Gas (LPG) shut-off valve") \
     X(seacock, CONTROL, "Seacock / through-hull valve") \
@@ -84,12 +90,22 @@ const char *sign_class_word(enum sign_class sign);
     X(solenoid, CONTROL, "Gas remote switch") \
     X(heater, CONTROL, "Heater") \
     X(solar, CONTROL, "Solar isolator") \
+    X(gaslocker, CONTROL, "Gas locker") \
+    X(gashose, CONTROL, "Gas hose and regulator") \
+    X(bilgealarm, CONTROL, "Bilge alarm") \
+    X(lithium, CONTROL, "Lithium battery") \
+    X(shaftseal, CONTROL, "Shaft seal") \
+    X(bowthruster, CONTROL, "Bow thruster") \
+    X(generator, CONTROL, "Generator") \
+    X(plotter, CONTROL, "Chart plotter") \
+    X(autopilot, CONTROL, "Autopilot") \
+    X(windlass, CONTROL, "Anchor windlass") \
+    X(searchlight, CONTROL, "Searchlight") \
     X(bilgeman, CONTROL, "Manual bilge pump") \
     X(bilgeel, CONTROL, "Electric bilge pump") \
     X(plug, CONTROL, "Softwood plug / leak stopper") \
     X(tiller, CONTROL, "Emergency tiller") \
     X(cutter, CONTROL, "Bolt / rig cutter") \
-    X(grab, CONTROL, "Grab bag") \
     X(torch, CONTROL, "Torch") \
     X(panel, CONTROL, "Bilge access") \
     X(leakkit, CONTROL, "Leak kit") \

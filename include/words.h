@@ -78,6 +78,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_UPWIND, set_upwind, PLAIN, "") \
     X(PHONE_UPWIND, phone_upwind, PLAIN, "") \
     X(PHONE_CENTRE, phone_centre, PLAIN, "") \
+    X(PHONE_CENTRE_BELOW, phone_centre_below, PLAIN, "") \
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
@@ -104,16 +105,25 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DISTRESS_CANCEL, distress_cancel, PLAIN, "") \
     X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
     X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
-    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "") \
-    X(DISTRESS_NAMED_AS_BELOW, distress_named_as_below, PLAIN, "this_is") \
-    X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "over") \
+    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "number") \
+    X(ANSWER_TITLE, answer_title, PLAIN, "") \
+    X(ANSWER_WHEN, answer_when, PLAIN, "") \
+    X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
+    X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
+    X(CALL_PAGE_LINE, call_page_line, PLAIN, "urgency number") \
+    X(HELP_TITLE, help_title, PLAIN, "") \
+    X(HELP_CALL_LINE, help_call_line, PLAIN, "number") \
+    X(URGENCY_TITLE, urgency_title, PLAIN, "") \
+    X(RELAY_TITLE, relay_title, PLAIN, "") \
+    X(CANCEL_TITLE, cancel_title, PLAIN, "") \
+    X(CANCEL_WHEN, cancel_when, PLAIN, "") \
+    X(DISTRESS_NAMED_AS_MAYDAY, distress_named_as_mayday, PLAIN, "this_is") \
+    X(DISTRESS_THEN_AS_MAYDAY, distress_then_as_mayday, PLAIN, "over") \
     X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
     X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \
-    X(ALL_HANDLED, all_handled, PLAIN, "how") \
-    X(OTHERS_HANDLED, others_handled, PLAIN, "how") \
     X(TABLE_CENTRE, table_centre, PLAIN, "") \
     X(TABLE_BOTH_SIDES, table_both_sides, PLAIN, "") \
     X(TABLE_SIDE_UNKNOWN, table_side_unknown, PLAIN, "") \
@@ -137,14 +147,26 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DRAFT_SIDE, draft_side, PLAIN, "") \
     X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \
+    X(MEASURE, measure, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
+    X(PLAN_STERN, plan_stern, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
     X(PLAN_PORT_HINT, plan_port_hint, PLAIN, "") \
     X(PLAN_STARBOARD_HINT, plan_starboard_hint, PLAIN, "") \
     X(PLAN_FACING, plan_facing, PLAIN, "") \
+    X(PLAN_FACING_STERN, plan_facing_stern, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(PLAN_HEAD_BELOW, plan_head_below, PLAIN, "") \
+    X(PLAN_HEAD_DECK, plan_head_deck, PLAIN, "") \
+    X(PLAN_HEAD_HULLS, plan_head_hulls, PLAIN, "") \
+    X(PLAN_HEAD_DECK_SALOON, plan_head_deck_saloon, PLAIN, "") \
+    X(PLAN_HEAD_WHOLE, plan_head_whole, PLAIN, "") \
+    X(PLAN_TOLD, plan_told, PLAIN, "") \
+    X(PLAN_TOLD_STERN, plan_told_stern, PLAIN, "") \
+    X(TAG_TOLD, tag_told, PLAIN, "tag place") \
+    X(BLANK_TOLD, blank_told, PLAIN, "") \
     X(SPACE_MAIN, space_main, PLAIN, "") \
     X(SPACE_GENERATOR, space_generator, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
@@ -154,7 +176,10 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_CENTRE, side_centre, PLAIN, "") \
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
-    X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(ROW_PLACE, row_place, PLAIN, "place") \
+    X(ROW_NAME, row_name, PLAIN, "name") \
+    X(ROW_END, row_end, PLAIN, "end") \
+    X(ROW_CONDITION, row_condition, PLAIN, "gear conditions") \
     X(BEHIND, behind, PLAIN, "what") \
     X(HANDLE_AT, handle_at, PLAIN, "place") \
     X(WORKED_FROM, worked_from, PLAIN, "place") \
@@ -164,6 +189,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLATFORM_UP, platform_up, PLAIN, "") \
     X(PLATFORM_DOWN, platform_down, PLAIN, "") \
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
+    X(OPENINGS_AT, openings_at, PLAIN, "side") \
+    X(OPENINGS_HANDLED, openings_handled, PLAIN, "side how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "fact") \
@@ -218,6 +245,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FIGURE_EMPTY, figure_empty, PLAIN, "seconds") \
     X(DOCUMENT_TITLE, document_title, PLAIN, "boat what") \
     X(DOCUMENT_CARDS, document_cards, PLAIN, "") \
+    X(LEAF_FRONT, leaf_front, PLAIN, "card") \
+    X(LEAF_BACK, leaf_back, PLAIN, "card") \
+    X(LEAF_CALL, leaf_call, PLAIN, "card") \
+    X(LEAF_CALL_BACK, leaf_call_back, PLAIN, "line") \
+    X(LEAF_CALL_APART, leaf_call_apart, PLAIN, "line") \
     X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
     X(JOIN_COMMA, join_comma, JOIN, "before next") \
     X(JOIN_DOT, join_dot, JOIN, "before next") \
@@ -250,12 +282,15 @@ enum plural {
  * what the record says is read, and lines are broken. Those of `proof` a language may lack: then
  * its commands are not judged so. */
 #define WORD_SET_LIST(X) \
-    X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
+    X(UNITS, reading, units) X(NUMBERED, reading, numbered) X(AHEAD, reading, ahead) \
+    X(ABAFT, reading, abaft) X(FORE, reading, fore) X(AFT, reading, aft) \
+    X(BOTH_SIDES, reading, both_sides) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
     X(ACT_LIGHT, proof, act_light) X(ACT_LIFT, proof, act_lift) X(ACT_POUR, proof, act_pour) \
-    X(ACT_LEAVE, proof, act_leave)
+    X(ACT_LEAVE, proof, act_leave) X(ENDS_OFF, proof, ends_off) X(ENDS_ON, proof, ends_on) \
+    X(COLOURS, proof, colours)
 
 enum word_set {
 #define WORD_SET_ENUM(name, section, key) SET_##name,
@@ -287,6 +322,10 @@ const struct field_table *words_file_fields(void);
 /* The code of the language (en), and the language's own name for itself (English). */
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);
+
+/* By how many hundredths its texts are longer than English ones that say the same: as many may
+ * the words of a headline be. 0: its file does not tell. */
+int words_longer(const struct words *words);
 
 /* The text of a word as the file has it, with its {names} and **bold** parts; of one with
  * several the one that stands for most. */

@@ -24,14 +24,12 @@ enum zone_trait {
     CATAMARAN_ONLY = 1,
     IN_HULLS = 1 << 1,
     DRAWN = 1 << 2,
-    DRAWN_ON_DECK = 1 << 3,
-    DRAWN_ON_MONOHULL_DECK = 1 << 4,
-    LOCKER = 1 << 5,
-    NARROW = 1 << 6,
-    LIVED_IN = 1 << 7,
-    MULTIHULL_ONLY = 1 << 8,
-    ROOM = 1 << 9,
-    AT_DOOR = 1 << 10
+    LOCKER = 1 << 3,
+    NARROW = 1 << 4,
+    LIVED_IN = 1 << 5,
+    MULTIHULL_ONLY = 1 << 6,
+    ROOM = 1 << 7,
+    AT_DOOR = 1 << 8
 };
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
@@ -53,8 +51,6 @@ struct zone {
     bool catamaran_only, multihull_only;    /* what other boats have not */
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
-    bool drawn_on_deck;      /* the same where the deck has a plan of its own; */
-    bool drawn_on_monohull_deck;    /* of monohulls only */
     bool locker;             /* one reaches into it: what is heavier than air lies there */
     bool narrow;             /* at or across the middle line: no side is asked for */
     bool lived_in;           /* people sleep and sit there, or it opens into where they do */

@@ -35,11 +35,11 @@
     X(pushpit, pushpit, NONE, 95, 100, DECK, IN_HULLS) \
     X(transom, transom, NONE, 98, 100, DECK, NARROW) \
     X(bathing_platform, bathing_platform, NONE, 98, 105, DECK, NARROW) \
-    X(foredeck, foredeck, NONE, 5, 35, DECK, DRAWN_ON_MONOHULL_DECK) \
+    X(foredeck, foredeck, NONE, 5, 35, DECK, NO_TRAIT) \
     X(side_deck, side_deck, NONE, 30, 80, DECK, IN_HULLS) \
     X(side_deck_port, side_deck, PORT, 30, 80, DECK, IN_HULLS) \
     X(side_deck_starboard, side_deck, STARBOARD, 30, 80, DECK, IN_HULLS) \
-    X(coachroof, coachroof, NONE, 30, 60, DECK, DRAWN_ON_DECK) \
+    X(coachroof, coachroof, NONE, 30, 60, DECK, NO_TRAIT) \
     X(bilge, bilge, NONE, 40, 60, BELOW, IN_HULLS | NARROW) \
     X(tank_space, tank_space, NONE, 30, 75, BELOW, IN_HULLS) \
     X(port_hull, port_hull, PORT, 0, 100, BELOW, MULTIHULL_ONLY | IN_HULLS | LIVED_IN | ROOM) \

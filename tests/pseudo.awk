@@ -129,17 +129,24 @@ function word_of_record(word,    cut) {
     return word
 }
 
-# Words that texts are read by.
-function set_pseudo(line,    out, word, at) {
+# Words that texts are read by, alone or several in a row.
+function set_pseudo(line,    out, entry, at) {
     out = ""
     gsub(/"/, "", line)
-    while (match(line, /[A-Za-z]+/)) {
+    while (match(line, /[A-Za-z]+( [A-Za-z]+)*/)) {
         at = RSTART
-        word = substr(line, at, RLENGTH)
-        out = out substr(line, 1, at - 1) quoted(word_of_record(word))
-        line = substr(line, at + length(word))
+        entry = substr(line, at, RLENGTH)
+        out = out substr(line, 1, at - 1) quoted(entry_of_record(entry))
+        line = substr(line, at + length(entry))
     }
     return out line
+}
+
+function entry_of_record(entry,    words, count, i, out) {
+    count = split(entry, words, " ")
+    out = word_of_record(words[1])
+    for (i = 2; i <= count; i++) out = out " " word_of_record(words[i])
+    return out
 }
 
 # ---- a file of words or texts ----

@@ -64,6 +64,15 @@ seal() {
     sh .setup/manifest "$1" >"$scratch/sealed" && mv "$scratch/sealed" "$1/manifest.txt"
 }
 
+# page_words DUMP: all texts of a page, in order, as one line.
+page_words() {
+    sed -n 's/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+}
+
+page_words_but_plan() {
+    sed -n '/^text plan /d; s/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+}
+
 # Runs the program: its exit status is left in `status`, what it says in
 # $scratch/stdout and $scratch/stderr, and what was wrong, wherever it was said, in
 # $scratch/problems.

@@ -47,10 +47,15 @@ struct options {
     bool figures;             /* those for the base */
     bool differs;             /* how boats differ from their models, and nothing else */
     unsigned fail_from;       /* enum fail_from */
+    /* pages: print, and check of what it would print */
+    unsigned paper;           /* enum paper_key; PAPER_NONE: the base's */
+    bool mono;                /* without colour */
+    unsigned punch;           /* enum punch */
+    unsigned pouch;           /* enum pouch */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */
-enum fail_from { FAIL_FROM_DEFICIENCY, FAIL_FROM_ERROR };
+enum fail_from { FAIL_FROM_UNSAID, FAIL_FROM_DEFICIENCY, FAIL_FROM_ERROR };
 
 /* ---- options.c ---- */
 

@@ -94,7 +94,7 @@ static void text_tell(const struct check_run *run, const struct fleet *fleet)
 
 static enum exit_status base_check(const struct options *options, struct fleet *fleet)
 {
-    enum severity least = options->fail_from == FAIL_FROM_DEFICIENCY ? SEVERITY_DEFICIENCY
+    enum severity least = options->fail_from != FAIL_FROM_ERROR ? SEVERITY_DEFICIENCY
                                                                      : SEVERITY_HELD;
     struct check_run run = {.options = options};
     bool open = fleet_open(options, NEED_TEXTS | NEED_FACES, fleet);

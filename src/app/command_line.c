@@ -122,13 +122,12 @@ static bool date_take(struct reading *reading, const struct option_row *row, str
 static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)
 {
     struct text_builder list = text_builder_in(reading->arena);
-    for (*choice = 0; row->choices[*choice] != NULL; ++*choice) {
-        if (text_equal(row->choices[*choice], optarg))
-            return true;
-        text_add_format(&list, "%s%s", *choice == 0 ? "write " : " or ", row->choices[*choice]);
-    }
-    return value_refuse(reading, row,
-                        known_remedy(reading->arena, NULL, optarg, row->choices, list.at));
+    *choice = choice_find(row->choices, optarg);
+    if (*choice != 0)
+        return true;
+    for (size_t i = 0; row->choices[i] != NULL; i++)
+        text_add_format(&list, "%s%s", i == 0 ? "write " : " or ", row->choices[i]);
+    return value_refuse(reading, row, list.at);
 }
 
 static bool value_take(struct reading *reading, const struct option_row *row)

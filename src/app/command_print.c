@@ -2,6 +2,7 @@
  * with all its pages (room: app). What fails of one boat or file stops no other. */
 #include "draw.h"
 #include "job.h"
+#include "layout.h"
 #include "print_list.h"
 #include "progress.h"
 
@@ -39,13 +40,22 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
-/* ".de" of sheets in a language that is not the base's first. */
-static const char *language_ending(const struct sheets *sheets)
+#define MONO_ENDING ".mono"
+
+/* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
+ * the base's, ".mono" without colour; in that order. */
+static const char *set_ending(const struct sheets *sheets)
 {
-    const struct boat_job *boat = sheets->boat;
-    if (sheets->input.words == boat->job->fleet->first_language)
-        return "";
-    return text_format(boat->arena, ".%s", words_language(sheets->input.words));
+    const struct job *job = sheets->boat->job;
+    struct text_builder out = text_builder_in(sheets->boat->arena);
+    const struct paper *paper = &job->papers[sheets->part.paper];
+    if (sheets->input.words != job->fleet->first_language)
+        text_add_format(&out, ".%s", words_language(sheets->input.words));
+    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
+        text_add_format(&out, ".%s", paper->key);
+    if (paper->palette == PALETTE_MONO)
+        text_add(&out, MONO_ENDING);
+    return out.at;
 }
 
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
@@ -56,7 +66,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
-                             language_ending(sheets)),
+                             set_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -68,7 +78,7 @@ static const char *file_name(const struct sheets *sheets, const char *card)
     const struct boat_job *boat = sheets->boat;
     return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
-                       language_ending(sheets));
+                       set_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -80,8 +90,8 @@ static bool name_taken(const struct printing *printing, const struct boat_job *b
     if (!text_equal(other, boat->key) && names_hold(&printing->fleet->base_keys, other))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give that boat's file another name",
-                    "%s would be the file of one card, a draft or a language and of the boat %s",
-                    name, other);
+                    "%s would be the file of one card, a draft, a language or a paper and of "
+                    "the boat %s", name, other);
     else if (names_hold(&printing->written, name))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give one of the two boats' files another name",
@@ -108,16 +118,60 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
     return true;
 }
 
+/* ---- leaves ---- */
+
+/* May a page of that sheet be the back of the one before it? On paper of one side only of a card of
+ * steps, which has its call there: plans and the distress call hang side by side. */
+static bool has_backs(const struct chosen *chosen, size_t index)
+{
+    return chosen->pages[index]->paper->sides == TWO_SIDES ||
+           sheet_steps(chosen->sheets[index])->count > 0;
+}
+
+static bool is_back(const struct chosen *chosen, size_t index)
+{
+    size_t first = index;
+    while (first > 0 && chosen->sheets[first - 1] == chosen->sheets[index])
+        first--;
+    return has_backs(chosen, index) && (index - first) % 2 == 1;
+}
+
+static bool has_two_sides(const struct chosen *chosen)
+{
+    bool two = false;
+    for (size_t i = 0; i < chosen->count; i++)
+        two = two || chosen->pages[i]->paper->sides == TWO_SIDES || is_back(chosen, i);
+    return two;
+}
+
+/* Where something has a back, all is printed on both sides, and each leaf that has none gets a
+ * blank one. */
+static struct chosen leaves_fill(const struct boat_job *boat, const struct chosen *chosen)
+{
+    struct chosen filled = {0};
+    filled.pages = arena_array(boat->arena, 2 * chosen->count, sizeof *filled.pages);
+    for (size_t i = 0; i < chosen->count; i++) {
+        bool backed = is_back(chosen, i) || (i + 1 < chosen->count && is_back(chosen, i + 1));
+        filled.pages[filled.count++] = chosen->pages[i];
+        if (!backed && has_two_sides(chosen))
+            filled.pages[filled.count++] = page_blank(chosen->pages[i], boat->arena);
+    }
+    return filled;
+}
+
 /* Of these pages, under her name and what they are. */
-static struct document document_of(const struct sheets *sheets, const struct page *const *pages,
-                                   size_t count, const char *title)
+static struct document document_of(const struct sheets *sheets, const struct chosen *chosen,
+                                   const char *title)
 {
     const struct boat_job *boat = sheets->boat;
+    struct chosen filled = leaves_fill(boat, chosen);
     return (struct document){
         .title = words_fill(sheets->input.words, boat->arena, WORD_DOCUMENT_TITLE, "boat",
                             boat->boat->facts.name.text, "what", title, NULL),
         .subject = boat->job->fleet->base->name.text,
-        .language = words_language(sheets->input.words), .pages = pages, .count = count};
+        .language = words_language(sheets->input.words), .pages = filled.pages,
+        .count = filled.count,
+        .two_sides = has_two_sides(chosen)};
 }
 
 static void set_write(struct printing *printing, const struct sheets *sheets,
@@ -125,7 +179,7 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct options *options = printing->options;
     const struct set_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
-    struct document document = document_of(sheets, chosen->pages, chosen->count,
+    struct document document = document_of(sheets, chosen,
                                            words_get(sheets->input.words, kind->title));
     const char *name = file_name(sheets, NULL);
     if (file_write(printing, sheets, &document, name) && !options->quiet)
@@ -149,7 +203,7 @@ static void each_card_tell(const struct options *options, const struct sheets *s
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", language_ending(sheets), written);
+               options->draft ? "-draft" : "", set_ending(sheets), written);
 }
 
 /* Of the pages from `first` on, those of the same sheet. */
@@ -171,7 +225,8 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
     for (size_t i = 0, count; i < chosen->count; i += count) {
         const struct sheet *sheet = chosen->sheets[i];
         count = pages_of_sheet(chosen, i);
-        struct document document = document_of(sheets, &chosen->pages[i], count, sheet->name);
+        const struct chosen own = {&chosen->pages[i], &chosen->sheets[i], count};
+        struct document document = document_of(sheets, &own, sheet->name);
         const char *name = file_name(sheets, sheet->id);
         if (!file_write(printing, sheets, &document, name))
             continue;
@@ -187,16 +242,24 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
 
 /* ---- older files ---- */
 
-/* ".pdf", or ".de.pdf" of a language that there is. */
+/* What stands behind ".de" of a language that there is, or ".letter" of a paper; else all. */
+static const char *ending_skip(const char *ending, const char *word)
+{
+    size_t length = strlen(word);
+    bool begins = ending[0] == '.' && text_begins(ending + 1, word);
+    return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
+}
+
+/* ".pdf", with what set_ending puts before it. */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
-    if (text_equal(ending, ".pdf"))
-        return true;
-    for (size_t i = 0; i < fleet->languages.count; i++)
-        if (text_equal(ending, text_format(fleet->arena, ".%s.pdf",
-                                           words_language(fleet->languages.rows[i]))))
-            return true;
-    return false;
+    const char *rest = ending;
+    for (size_t i = 0; i < fleet->languages.count && rest == ending; i++)
+        rest = ending_skip(ending, words_language(fleet->languages.rows[i]));
+    for (size_t i = 0; paper_words[i] != NULL; i++)
+        rest = ending_skip(rest, paper_words[i]);
+    rest = ending_skip(rest, MONO_ENDING + 1);
+    return text_equal(rest, ".pdf");
 }
 
 /* The boat that a file belongs to by its name: of tern and tern-two, tern-two has

@@ -6,6 +6,16 @@
 
 enum { NAME_ROOM = 40 };
 
+/* What it tells of an option that takes one of several words, with these words. */
+static void about_print(const struct option_row *row)
+{
+    printf("%s", row->about);
+    for (size_t i = 0; row->choices != NULL && row->choices[i] != NULL; i++)
+        printf("%s%s", i == 0 ? ": " : row->choices[i + 1] == NULL ? " or " : ", ",
+               row->choices[i]);
+    putchar('\n');
+}
+
 /* -o, --output DIR */
 static void option_help(const struct option_row *row)
 {
@@ -17,7 +27,8 @@ static void option_help(const struct option_row *row)
     }
     snprintf(name, sizeof name, "--%s%s%s", row->name, row->argument == NULL ? "" : " ",
              row->argument == NULL ? "" : row->argument);
-    printf("  %s%-19s %s\n", letter, name, row->about);
+    printf("  %s%-19s ", letter, name);
+    about_print(row);
 }
 
 static void usage_help(const struct command *command)

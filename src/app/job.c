@@ -10,15 +10,27 @@ static const struct set_kind set_kinds[] = {
     {WORD_DOCUMENT_CARDS, compose_set},
 };
 
-/* On which papers sheets are made; no option asks for others yet. */
-static const enum paper_key offered_papers[] = {PAPER_A4};
+enum paper_key base_paper(const struct fleet *fleet)
+{
+    const struct base_record *base = fleet->base;
+    return base == NULL || base->paper.value == PAPER_NONE ? PAPER_A4 : base->paper.value;
+}
+
+/* The one that was asked for, else the base's; and how it is printed. */
+static struct paper paper_choose(const struct options *options, const struct fleet *fleet)
+{
+    enum paper_key asked = (enum paper_key)options->paper;
+    const struct finish finish = {options->mono ? PALETTE_MONO : PALETTE_COLOUR,
+                                  (enum punch)options->punch, (enum pouch)options->pouch};
+    return paper_finished(asked == PAPER_NONE ? base_paper(fleet) : asked, &finish);
+}
 
 struct job job_of(const struct options *options, const struct fleet *fleet)
 {
     return (struct job){.options = options, .fleet = fleet,
                         .kinds = set_kinds, .kind_count = LENGTH_OF(set_kinds),
                         .languages = fleet->printed,
-                        .papers = offered_papers, .paper_count = LENGTH_OF(offered_papers)};
+                        .papers = {paper_choose(options, fleet)}, .paper_count = 1};
 }
 
 size_t job_part_count(const struct job *job)

@@ -25,7 +25,7 @@ struct job {
     const struct set_kind *kinds;
     size_t kind_count;
     struct languages languages;
-    const enum paper_key *papers;
+    struct paper papers[PAPER_COUNT];
     size_t paper_count;
 };
 
@@ -33,6 +33,9 @@ struct job {
 struct job_part {
     size_t kind, language, paper;
 };
+
+/* The paper of the base's cards where no option names another. */
+enum paper_key base_paper(const struct fleet *fleet);
 
 /* The job that options and fleet ask for. */
 struct job job_of(const struct options *options, const struct fleet *fleet);

@@ -1,6 +1,8 @@
 /* options.c - the commands and their options, a row each (room: app). Knows what there is,
  * not how it is read. */
+#include "choices.h"
 #include "options.h"
+#include "paper.h"
 
 #include <stddef.h>
 
@@ -60,6 +62,8 @@ const struct command commands[] = {
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
+static const char *const punch_words[] = {PUNCH_LIST(CHOICE_WORD) NULL};
+static const char *const pouch_words[] = {POUCH_LIST(CHOICE_WORD) NULL};
 static const char *const severities[] = {"deficiency", "error", NULL};
 
 #define AT(member) offsetof(struct options, member)
@@ -93,6 +97,22 @@ static const struct option_row option_rows[] = {
      "in these languages, not the base's first (such as en)", NULL},
     {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
      "with the words that cards print in this language (default: en)", NULL},
+    {OF_PRINT, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
+    {OF_PRINT, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
+     "edge that is punched half-way (default top)", punch_words},
+    {OF_PRINT, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
+     "where cards hang; wet: cut 5 mm off along marks", pouch_words},
+    {OF_CHECK, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
+     "laid out for cards punched so", punch_words},
+    {OF_CHECK, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
+     "laid out for cards laminated so", pouch_words},
+    {OF_CHECK, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "laid out on this paper, not the base's", paper_words},
+    {OF_PRINT, "mono", 0, OPTION_FLAG, AT(mono), NULL,
+     "in black and greys: hatches in place of colours (BOAT.mono.pdf)", NULL},
+    {OF_CHECK, "mono", 0, OPTION_FLAG, AT(mono), NULL,
+     "laid out in black and greys, as print --mono does", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
@@ -136,7 +156,7 @@ static const struct option_row option_rows[] = {
 
     /* what check tells */
     {OF_CHECK, "fail", 0, OPTION_CHOICE, AT(fail_from), "SEVERITY",
-     "exit 1 from `deficiency` on (default), or from `error`", severities},
+     "exit 1 from this on (default deficiency)", severities},
     {OF_CHECK, "page", 0, OPTION_FLAG, AT(page), NULL,
      "also the audit of each page: what was measured, by which rule", NULL},
     {OF_CHECK, "figures", 0, OPTION_FLAG, AT(figures), NULL,

@@ -22,7 +22,7 @@ enum option_kind {
     OPTION_TEXT,    /* const char * */
     OPTION_LIST,    /* struct names: with commas between, and as often as one likes */
     OPTION_DATE,    /* struct date, to the day */
-    OPTION_CHOICE,  /* unsigned: which of the row's choices */
+    OPTION_CHOICE,  /* unsigned: which of the row's choices, the first is 1; 0: not given */
     OPTION_HELP,    /* told at once */
     OPTION_VERSION,
 };

@@ -21,6 +21,15 @@ static void errors_add(const struct sheets *sheets, const struct sheet_page *pag
     }
 }
 
+/* A card of several pages is printed with all of them or not at all; each page of the safety plan
+ * stands by itself. */
+static void others_hold(struct sheets *sheets, const struct sheet *sheet)
+{
+    for (size_t i = 0; i < sheets->page_count; i++)
+        if (sheets->pages[i].sheet == sheet && sheet_source_of(sheet->kind) != FROM_RECORD)
+            sheets->pages[i].page = NULL;
+}
+
 void sheets_prove(struct sheets *sheets)
 {
     struct boat_job *boat = sheets->boat;
@@ -30,11 +39,14 @@ void sheets_prove(struct sheets *sheets)
     for (size_t i = 0; i < sheets->page_count; i++) {
         struct sheet_page *page = &sheets->pages[i];
         page->report = reports[i];
-        if (page->report.errors > 0) {
+        if (page->page != NULL && page->report.errors > 0)
             errors_add(sheets, page);
-            page->page = NULL;
-        }
     }
+    for (size_t i = 0; i < sheets->page_count; i++)
+        if (sheets->pages[i].report.errors > 0) {
+            sheets->pages[i].page = NULL;
+            others_hold(sheets, sheets->pages[i].sheet);
+        }
     problems_about(boat->problems, boat->key, "run");
 }
 

@@ -53,7 +53,7 @@ void sheets_lay(struct sheets *sheets)
 {
     const struct job *job = sheets->boat->job;
     struct layout_input layout = {sheets->set, job->fleet->faces,
-                                  paper_of(job->papers[sheets->part.paper]),
+                                  &job->papers[sheets->part.paper],
                                   sheets->input.draft};
     problems_about(sheets->problems, sheets->boat->key, "page");
     sheets->laid = layout_set(&layout, sheets->boat->arena, sheets->problems);

@@ -1,5 +1,5 @@
 /* block_visit.c - every fact of a block, in order (room: compose). */
-#include "sheet.h"
+#include "fact.h"
 
 #include "promise.h"
 #include "text.h"
@@ -74,37 +74,34 @@ static void signs_visit(const struct visiting *visiting, const struct signs_fact
 
 /* ---- steps ---- */
 
-/* Tags, name and place stand beside each other: other rows may have one of them too. Which
- * name is printed follows from the room on the page. */
-static void row_visit(const struct visiting *visiting, const struct card_row *row)
+/* Which name is printed follows from the room on the page. */
+static void row_item_visit(const struct visiting *visiting, const struct row_item *item)
 {
-    give(visiting, FACT_KNOWN, "full name", row->name, row->origin);
-    give(visiting, FACT_KNOWN, "lesser name", row->lesser == NULL ? row->name : row->lesser,
-         row->origin);
-    for (size_t t = 0; t < row->tag_count; t++)
-        (t == 0 ? give : give_behind)(visiting, FACT_PRINTED, "tag", row->tags[t], row->origin);
-    (row->tag_count == 0 ? give : give_behind)(visiting, FACT_SHOWN, "name", row->name,
-                                               row->origin);
-    give_behind(visiting, FACT_PRINTED, "place", row->where, row->origin);
+    give(visiting, FACT_KNOWN, "full name", item->name, item->origin);
+    give(visiting, FACT_KNOWN, "lesser name", item->lesser == NULL ? item->name : item->lesser,
+         item->origin);
+    for (size_t t = 0; t < item->tag_count; t++)
+        give_behind(visiting, FACT_PRINTED, "tag", item->tags[t], item->origin);
+    give_behind(visiting, FACT_SHOWN, "name", item->name, item->origin);
+    give_behind(visiting, FACT_PRINTED, "own spot", item->spot, item->origin);
+    give_behind(visiting, FACT_PRINTED, "end", item->end, item->origin);
 }
 
-static void cell_visit(const struct visiting *visiting, const struct table_cell *cell)
+/* The place and its gear stand behind each other: other rows may have one of them too. */
+static void row_visit(const struct visiting *visiting, const struct card_row *row)
 {
-    give(visiting, FACT_PRINTED, "tag", cell->tag, cell->origin);
-    give_behind(visiting, FACT_PRINTED, "name", cell->name, cell->origin);
+    give(visiting, FACT_PRINTED, "place", row->place, row->origin);
+    give_behind(visiting, FACT_PRINTED, "spot", row->spot, row->origin);
+    for (size_t i = 0; i < row->item_count; i++)
+        row_item_visit(visiting, &row->items[i]);
 }
 
 static void table_visit(const struct visiting *visiting, const struct card_step *step)
 {
-    if (step->table_count == 0)
-        return;
-    give(visiting, FACT_PRINTED, "for all", step->table_note, nowhere);
-    for (size_t c = 0; c < TABLE_CELLS; c++)
-        give(visiting, FACT_PRINTED, "head", step->table_heads[c], nowhere);
-    for (size_t r = 0; r < step->table_count; r++) {
-        give(visiting, FACT_PRINTED, "head", step->table[r].head, nowhere);
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_visit(visiting, &step->table[r].cells[c]);
+    for (size_t g = 0; g < step->table_count; g++) {
+        give(visiting, FACT_PRINTED, "head", step->table[g].head, nowhere);
+        for (size_t r = 0; r < step->table[g].row_count; r++)
+            row_visit(visiting, &step->table[g].rows[r]);
     }
 }
 
@@ -113,9 +110,15 @@ static void step_visit(const struct visiting *visiting, const struct card_step *
     give_number(visiting, "step", step->number);
     give(visiting, FACT_PRINTED, "headline", step->headline.text, step->headline.origin);
     lines_visit(visiting, "lethal", step->lethal, step->lethal_count);
+    lines_visit(visiting, "condition", step->conditions, step->condition_count);
     for (size_t i = 0; i < step->row_count; i++)
         row_visit(visiting, &step->rows[i]);
     table_visit(visiting, step);
+}
+
+static void cases_visit(const struct visiting *visiting, const struct cases_facts *cases)
+{
+    lines_visit(visiting, "case", cases->items, cases->count);
 }
 
 static void steps_visit(const struct visiting *visiting, const struct steps_facts *steps)
@@ -150,7 +153,7 @@ static void warnings_visit(const struct visiting *visiting, const struct warning
         const struct card_warning *one = &warnings->items[i];
         give(visiting, FACT_PRINTED, "word", warnings->word, one->origin);
         give_behind(visiting, FACT_PRINTED, "text", one->text, one->origin);
-        give(visiting, FACT_PRINTED, "source", one->tag, one->origin);
+        give(visiting, FACT_CITED, "source", one->tag, one->origin);
     }
 }
 
@@ -194,6 +197,7 @@ static void marker_visit(const struct visiting *visiting, const struct marker *m
 {
     give(visiting, FACT_KNOWN, "marker", marker->tag, marker->origin);
     give(visiting, FACT_KNOWN, "zone", marker->zone->key, nowhere);
+    give(visiting, FACT_KNOWN, "zone's name", marker->name == NULL ? "" : marker->name, nowhere);
     give(visiting, FACT_KNOWN, "level", marker->level == LEVEL_BELOW ? "below" : "deck", nowhere);
     give_number(visiting, "mm aft", marker->x_mm);
     give_number(visiting, "mm to starboard", marker->y_mm);
@@ -211,26 +215,36 @@ static void plan_visit(const struct visiting *visiting, const struct plan_facts 
 
 static void plan_row_visit(const struct visiting *visiting, const struct plan_row *row)
 {
-    for (size_t c = 0; c < row->chip_count; c++)
-        give(visiting, FACT_PRINTED, "tag", row->chips[c], row->origin);
-    give(visiting, FACT_PRINTED, "name", row->name, row->origin);
-    give_behind(visiting, FACT_PRINTED, "detail", row->detail, row->origin);
+    struct place origin = row->marker.origin;
+    give(visiting, FACT_PRINTED, "tag", row->marker.tag, origin);
+    give(visiting, FACT_PRINTED, "name", row->name, origin);
+    give(visiting, FACT_PRINTED, "detail", row->detail, origin);
+    marker_visit(visiting, &row->marker);
 }
 
 static void places_visit(const struct visiting *visiting, const struct places_facts *places)
 {
     for (size_t i = 0; i < places->count; i++) {
-        give(visiting, FACT_PRINTED, "place", places->places[i].title,
-             places->places[i].marker.origin);
-        for (size_t r = 0; r < places->places[i].row_count; r++)
-            plan_row_visit(visiting, &places->places[i].rows[r]);
+        const struct plan_place *place = &places->places[i];
+        give(visiting, FACT_PRINTED, "place", place->title, place->marker.origin);
+        for (size_t r = 0; r < place->row_count; r++)
+            plan_row_visit(visiting, &place->rows[r]);
     }
-    if (!places->here_given)
-        return;
-    give(visiting, FACT_PRINTED, "here", places->here_word, places->here.origin);
-    give(visiting, FACT_PRINTED, "facing", places->here_words, places->here.origin);
-    give_number(visiting, "mm aft", places->here.x_mm);
-    give_number(visiting, "mm to starboard", places->here.y_mm);
+    give(visiting, FACT_KNOWN, "facing", choice_word(facing_words, places->facing), nowhere);
+}
+
+static void index_visit(const struct visiting *visiting, const struct index_facts *index)
+{
+    for (size_t i = 0; i < index->count; i++) {
+        const struct index_entry *entry = &index->entries[i];
+        give(visiting, FACT_PRINTED, "entry", entry->name, entry->spots[0].origin);
+        for (size_t s = 0; s < entry->spot_count; s++) {
+            const struct index_spot *spot = &entry->spots[s];
+            for (size_t t = 0; t < spot->tag_count; t++)
+                give_behind(visiting, FACT_PRINTED, "tag", spot->tags[t], spot->origin);
+            give_behind(visiting, FACT_PRINTED, "at", spot->place, spot->origin);
+        }
+    }
 }
 
 static void legend_visit(const struct visiting *visiting, const struct legend_facts *legend)
@@ -258,6 +272,7 @@ static void footer_visit(const struct visiting *visiting, const struct footer_fa
     give(visiting, FACT_PRINTED, "word", footer->code_word, nowhere);
     give_behind(visiting, FACT_SHOWN, "code", footer->code, nowhere);
     give(visiting, FACT_SHOWN, "printed", footer->printed, nowhere);
+    give(visiting, FACT_SHOWN, "measure", footer->measure == NULL ? "" : footer->measure, nowhere);
 }
 
 /* ---- all ---- */
@@ -278,11 +293,12 @@ void block_visit(const struct block *block, struct arena *arena,
     case FACTS_##name: \
         member##_visit(&visiting, block->facts.member); \
         break;
-    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
+    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(CASES, cases)
+    FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
-    FACTS_CASE(PLACES, places) FACTS_CASE(LEGEND, legend) FACTS_CASE(ROWS, rows)
-    FACTS_CASE(FOOTER, footer)
+    FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(LEGEND, legend)
+    FACTS_CASE(ROWS, rows) FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }
 }

@@ -173,9 +173,9 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
     signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){phrase_said(composing, call_line(composing, sheet)),
-                                      sheet->origin});
+    cases_add_block(composing, sheet,
+                    (struct card_text){phrase_said(composing, call_line(composing, sheet)),
+                                       sheet->origin});
     decision_make(composing, sheet);
     warnings_make(composing, sheet);
 }

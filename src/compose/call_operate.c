@@ -3,44 +3,6 @@
  * to be said. */
 #include "call_room.h"
 
-/* Lines of the panel's left side; numbered ones first. */
-struct lines {
-    struct card_text *at;
-    size_t count, room;
-    int number;
-};
-
-static void line_append(struct composing *composing, struct lines *lines,
-                        const struct phrase *line, struct place origin)
-{
-    lines->at = arena_grow(composing->arena, lines->at, lines->count, &lines->room,
-                           sizeof *lines->at);
-    lines->at[lines->count++] = (struct card_text){phrase_said(composing, line), origin};
-}
-
-/* A line that is done in its turn. */
-static void numbered_add(struct composing *composing, struct lines *lines,
-                         const struct phrase *line, struct place origin)
-{
-    line_append(composing, lines,
-                phrase_word(composing->arena, WORD_NUMBERED_LINE, "number",
-                            phrase_number(composing->arena, ++lines->number), "line", line, NULL),
-                origin);
-}
-
-/* The same of words alone. */
-static void numbered_word_add(struct composing *composing, struct lines *lines, enum word word,
-                              struct place origin)
-{
-    numbered_add(composing, lines, word_alone(composing, word), origin);
-}
-
-static void word_line_add(struct composing *composing, struct lines *lines, enum word word,
-                          struct place origin)
-{
-    line_append(composing, lines, word_alone(composing, word), origin);
-}
-
 static bool fitted(struct composing *composing, enum item_key item, struct place place)
 {
     struct condition condition = {.kind = CONDITION_FITTED, .item = item, .place = place};
@@ -93,15 +55,15 @@ const struct phrase *call_gear(struct composing *composing, enum word word,
                        gear_place_phrase(composing, gear, NULL), NULL);
 }
 
-static void power_line(struct composing *composing, struct lines *lines)
+static void power_line(struct composing *composing, struct call_lines *lines)
 {
     const struct text_value *recorded = &composing->in->boat->radio.power_switch;
     const struct phrase *power = recorded_or_not(composing,
                                                  phrase_text(composing->arena, recorded));
     if (power == NULL)
-        numbered_word_add(composing, lines, WORD_SET_ON_PLAIN, composing->in->boat->radio_place);
+        call_act_word_add(composing, lines, WORD_SET_ON_PLAIN, composing->in->boat->radio_place);
     else
-        numbered_add(composing, lines,
+        call_act_add(composing, lines,
                      phrase_word(composing->arena, WORD_SET_ON, "switch", power, NULL),
                      said_place(composing, recorded));
 }
@@ -124,18 +86,18 @@ static const struct phrase *key_pressed(struct composing *composing)
 }
 
 /* Only where a DSC alert can be sent; where the card knows a milder call too, for MAYDAY. */
-static void key_line(struct composing *composing, struct lines *lines,
+static void key_line(struct composing *composing, struct call_lines *lines,
                      const struct calling *calling)
 {
     const struct phrase *press = key_pressed(composing);
     if (calling->other)
         press = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
-    numbered_add(composing, lines, press,
+    call_act_add(composing, lines, press,
                  said_place(composing, &composing->in->boat->radio.distress_key));
 }
 
 /* Without a fixed set the handheld is the radio that is worked. */
-static void handheld_lines(struct composing *composing, struct lines *lines)
+static void handheld_lines(struct composing *composing, struct call_lines *lines)
 {
     struct place origin = composing->in->boat->place;
     const struct phrase *first = handheld_drafted(composing);
@@ -143,9 +105,9 @@ static void handheld_lines(struct composing *composing, struct lines *lines)
         return;
     if (first == NULL)
         first = call_gear(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing));
-    numbered_add(composing, lines, first, origin);
-    numbered_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
-    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
+    call_act_add(composing, lines, first, origin);
+    call_act_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
+    call_act_word_add(composing, lines, WORD_SET_TALK, origin);
 }
 
 static const struct phrase *channel_set(struct composing *composing)
@@ -164,15 +126,15 @@ static enum word no_alert_word(struct composing *composing)
     return declared || unrecorded(composing) == NULL ? WORD_SET_NO_DSC : WORD_DRAFT_DSC;
 }
 
-static void set_lines(struct composing *composing, struct lines *lines,
+static void set_lines(struct composing *composing, struct call_lines *lines,
                       const struct calling *calling)
 {
     struct place origin = composing->in->boat->radio_place;
     bool alert = dsc_ready(composing->in->boat);
     if (!fitted(composing, ITEM_vhf_dsc, origin)) {
         const struct phrase *drafted = item_unrecorded(composing, ITEM_vhf_dsc);
-        line_append(composing, lines,
-                    drafted != NULL ? drafted : word_alone(composing, WORD_SET_NO_FIXED), origin);
+        call_line_add(composing, lines,
+                      drafted != NULL ? drafted : word_alone(composing, WORD_SET_NO_FIXED), origin);
         handheld_lines(composing, lines);
         return;
     }
@@ -180,28 +142,28 @@ static void set_lines(struct composing *composing, struct lines *lines,
     power_line(composing, lines);
     if (calling->mayday && alert)
         key_line(composing, lines, calling);
-    numbered_add(composing, lines, channel_set(composing), origin);
-    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
+    call_act_add(composing, lines, channel_set(composing), origin);
+    call_act_word_add(composing, lines, WORD_SET_TALK, origin);
     if (calling->mayday && !alert)
-        word_line_add(composing, lines, no_alert_word(composing), origin);
+        call_word_add(composing, lines, no_alert_word(composing), origin);
 }
 
 /* Where the set cannot be had, nobody goes through smoke or water for another. */
-static void second_station_line(struct composing *composing, struct lines *lines)
+static void second_station_line(struct composing *composing, struct call_lines *lines)
 {
     struct place origin = composing->in->boat->place;
     const struct phrase *drafted = handheld_drafted(composing);
     const struct equipment *handheld = NULL;
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
-    if (drafted != NULL && lines->number > 0 && call_first_gear(composing, ITEM_vhf_dsc) == NULL)
+    if (drafted != NULL && lines->acts.count > 0 &&
+        call_first_gear(composing, ITEM_vhf_dsc) == NULL)
         return;    /* it was the first thing to take */
-    if (drafted != NULL)
-        line_append(composing, lines, drafted, origin);
-    else if (handheld != NULL)
-        line_append(composing, lines, call_gear(composing, WORD_SET_HANDHELD, handheld), origin);
-    else
-        word_line_add(composing, lines, WORD_SET_HANDHELD_NONE, origin);
+    const struct phrase *line = drafted;
+    if (line == NULL)
+        line = handheld != NULL ? call_gear(composing, WORD_SET_HANDHELD, handheld)
+                                : word_alone(composing, WORD_SET_HANDHELD_NONE);
+    call_line_put(composing, lines->after, line, origin);
 }
 
 /* The best piece that may be fetched; NULL: none, or none is fitted. */
@@ -243,7 +205,7 @@ static const struct phrase *no_answer_ways(struct composing *composing,
     return phrase_list(composing->arena, WORD_JOIN_COMMA, ways, sizeof ways / sizeof *ways);
 }
 
-static void no_answer_line(struct composing *composing, struct lines *lines,
+static void no_answer_line(struct composing *composing, struct call_lines *lines,
                            const struct calling *calling)
 {
     struct place origin = composing->in->boat->place;
@@ -251,9 +213,9 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
         calling->mayday ? fetched(composing, ITEM_epirb, calling) : NULL;
     const struct phrase *ways = no_answer_ways(composing, calling, epirb);
     if (epirb != NULL && base_beyond_a1(composing->in->base))
-        line_append(composing, lines, call_gear(composing, WORD_BEACON_FIRST, epirb), origin);
-    line_append(composing, lines,
-                phrase_word(composing->arena, WORD_NO_ANSWER_WAYS, "ways", ways, NULL), origin);
+        call_line_add(composing, lines, call_gear(composing, WORD_BEACON_FIRST, epirb), origin);
+    call_line_put(composing, lines->after,
+                  phrase_word(composing->arena, WORD_NO_ANSWER_WAYS, "ways", ways, NULL), origin);
 }
 
 /* Who leaves the boat cannot stay on deck. */
@@ -265,7 +227,7 @@ static enum word upwind_word(const struct calling *calling)
 /* ---- without a radio ---- */
 
 /* A line about gear that is for a MAYDAY alone where the card knows two signals. */
-static void distress_means_add(struct composing *composing, struct lines *lines,
+static void distress_means_add(struct composing *composing, struct call_lines *lines,
                                const struct way *way, const struct calling *calling)
 {
     const struct equipment *gear = fetched(composing, way->item, calling);
@@ -274,72 +236,79 @@ static void distress_means_add(struct composing *composing, struct lines *lines,
         return;
     if (calling->other)
         line = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", line, NULL);
-    line_append(composing, lines, line, gear == NULL ? composing->in->boat->place : gear->place);
+    call_line_add(composing, lines, line, gear == NULL ? composing->in->boat->place : gear->place);
 }
 
 /* A handheld that lies where the vapour is stays there. */
-static void handheld_left_line(struct composing *composing, struct lines *lines)
+static void handheld_left_line(struct composing *composing, struct call_lines *lines)
 {
     const struct equipment *handheld = call_first_gear(composing, ITEM_vhf_handheld);
     if (handheld != NULL)
-        line_append(composing, lines,
-                    phrase_word(composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
-                                phrase_verbatim(composing->arena, handheld->tag.text), NULL),
-                    handheld->place);
+        call_line_add(composing, lines,
+                      phrase_word(composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
+                                  phrase_verbatim(composing->arena, handheld->tag.text), NULL),
+                      handheld->place);
+}
+
+static enum word phone_word(const struct calling *calling)
+{
+    if (calling->from_deck)
+        return WORD_PHONE_UPWIND;
+    return calling->apart ? WORD_PHONE_CENTRE_BELOW : WORD_PHONE_CENTRE;
 }
 
 /* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
  * only what makes neither spark nor flame there. */
-static void no_radio_lines(struct composing *composing, struct lines *lines,
+static void no_radio_lines(struct composing *composing, struct call_lines *lines,
                            const struct calling *calling)
 {
     struct place origin = composing->in->boat->place;
     bool deck = calling->from_deck;
     if (deck) {
         handheld_left_line(composing, lines);
-        word_line_add(composing, lines, upwind_word(calling), origin);
+        call_word_add(composing, lines, upwind_word(calling), origin);
     }
     if (calling->mayday)
         distress_means_add(composing, lines,
                            &(struct way){deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
                                          ITEM_epirb}, calling);
-    word_line_add(composing, lines, deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE, origin);
+    call_word_add(composing, lines, phone_word(calling), origin);
     if (calling->mayday && !deck)
         distress_means_add(composing, lines, &(struct way){WORD_FLARES_NOW, ITEM_flares},
                            calling);
-    word_line_add(composing, lines, WORD_WAVE_WHISTLE, origin);
+    call_word_add(composing, lines, WORD_WAVE_WHISTLE, origin);
 }
 
 /* ---- from deck, where there is vapour or nobody may go below ---- */
 
-static void leave_fixed_line(struct composing *composing, struct lines *lines)
+static void leave_fixed_line(struct composing *composing, struct call_lines *lines)
 {
     if (!by_handheld_only(composing->in->boat))
-        word_line_add(composing, lines, WORD_SET_LEAVE_FIXED, composing->in->boat->place);
+        call_word_add(composing, lines, WORD_SET_LEAVE_FIXED, composing->in->boat->place);
 }
 
-static void deck_lines(struct composing *composing, struct lines *lines,
+static void deck_lines(struct composing *composing, struct call_lines *lines,
                        const struct calling *calling)
 {
     struct place origin = composing->in->boat->place;
     const struct equipment *at_hand = handheld_at_hand(composing);
     const struct phrase *drafted = handheld_drafted(composing);
     if (drafted != NULL)
-        numbered_add(composing, lines, drafted, origin);
+        call_act_add(composing, lines, drafted, origin);
     else if (at_hand != NULL)
-        numbered_add(composing, lines, call_gear(composing, WORD_SET_HANDHELD_FIRST, at_hand),
+        call_act_add(composing, lines, call_gear(composing, WORD_SET_HANDHELD_FIRST, at_hand),
                      at_hand->place);
     else
-        numbered_word_add(composing, lines, WORD_SET_HANDHELD_CARRIED, origin);
-    numbered_word_add(composing, lines, upwind_word(calling), origin);
-    numbered_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
-    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
+        call_act_word_add(composing, lines, WORD_SET_HANDHELD_CARRIED, origin);
+    call_act_word_add(composing, lines, upwind_word(calling), origin);
+    call_act_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
+    call_act_word_add(composing, lines, WORD_SET_TALK, origin);
 }
 
 /* ---- the panel's left side ---- */
 
 /* Where the fixed set stands in the smoke, or who works it must leave the deck. */
-static void before_fixed_lines(struct composing *composing, struct lines *lines,
+static void before_fixed_lines(struct composing *composing, struct call_lines *lines,
                                const struct calling *calling)
 {
     const struct equipment *set = call_first_gear(composing, ITEM_vhf_dsc);
@@ -347,14 +316,14 @@ static void before_fixed_lines(struct composing *composing, struct lines *lines,
     const struct equipment *worked = set != NULL || handheld != NULL
                                          ? set : call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
-        line_append(composing, lines, call_gear(composing, WORD_SET_DECK_FIRST, handheld),
-                    handheld->place);
+        call_line_add(composing, lines, call_gear(composing, WORD_SET_DECK_FIRST, handheld),
+                      handheld->place);
     if (calling->from == CALL_FROM_FIXED_IN_FIRE && worked != NULL &&
         reach_here(composing, worked) > REACH_DECK)
-        word_line_add(composing, lines, WORD_SET_OUTSIDE_SMOKE, worked->place);
+        call_word_add(composing, lines, WORD_SET_OUTSIDE_SMOKE, worked->place);
 }
 
-static void fixed_lines(struct composing *composing, struct lines *lines,
+static void fixed_lines(struct composing *composing, struct call_lines *lines,
                         const struct calling *calling)
 {
     before_fixed_lines(composing, lines, calling);
@@ -367,10 +336,12 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
 }
 
 /* What the set's own panel says, a line each. */
-const struct card_text *operate_lines(struct composing *composing,
-                                      const struct calling *calling, size_t *count)
+struct operating operate_lines(struct composing *composing, const struct calling *calling)
 {
-    struct lines lines = {0};
+    struct call_line_list after = {0};
+    struct call_lines lines = {.after = &after};
+    if (!calling->apart)
+        lines.after = &lines.all;
     if (!calling->can_call)
         no_radio_lines(composing, &lines, calling);
     else if (calling->from_deck)
@@ -381,6 +352,6 @@ const struct card_text *operate_lines(struct composing *composing,
         leave_fixed_line(composing, &lines);
     if (calling->can_call)
         no_answer_line(composing, &lines, calling);
-    *count = lines.count;
-    return lines.at;
+    return (struct operating){lines.all.at, lines.acts.at, after.at, lines.all.count,
+                              lines.acts.count, after.count, lines.act_first};
 }

@@ -8,13 +8,13 @@ enum { CALLS_MOST = 2 };
 
 /* A call as the panel's head is to name it: `several` where more can be made than its script
  * says. */
-struct panel { const struct script_request *request; enum call_from from; bool several; };
+struct panel { const struct script_request *request; enum call_from from; bool several, apart; };
 
 static struct calling calling_of(struct composing *composing, const struct panel *panel)
 {
     enum call_from from = panel->from;
     struct calling calling = {.from = from, .mayday = panel->request->form == SCRIPT_MAYDAY,
-                              .other = panel->several};
+                              .other = panel->several, .apart = panel->apart};
     calling.from_deck = from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
     calling.most = calling.from_deck                   ? REACH_DECK
                    : from == CALL_FROM_FIXED_IN_FIRE ? REACH_COMPANIONWAY
@@ -77,32 +77,54 @@ static bool is_open(struct composing *composing, const struct calling *calling)
            handheld_drafted(composing) != NULL;
 }
 
-static void panel_make(struct composing *composing, struct sheet *sheet,
-                       const struct panel *panel)
+static struct operating panel_make(struct composing *composing, struct sheet *sheet,
+                                   const struct panel *panel)
 {
     const struct script_request *request = panel->request;
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
     struct calling calling = calling_of(composing, panel);
+    struct operating operating;
     *call = (struct call_facts){
         .silent = !calling.can_call || is_open(composing, &calling), .origin = sheet->origin,
         .station = phrase_said(composing, call_station(composing, &calling))};
-    call->operate = operate_lines(composing, &calling, &call->operate_count);
+    operating = operate_lines(composing, &calling);
+    call->operate = operating.lines;
+    call->operate_count = operating.count;
+    call->acts = operating.acts;
+    call->act_count = operating.act_count;
+    call->act_first = operating.act_first;
     calling.other = request->other != NULL;
     call->title = phrase_said(composing, word_alone(composing, panel_title(&calling)));
     block_add(composing, sheet, BLOCK_CALL)->call = call;
     if (call->silent)
-        return;
+        return operating;
     call->script = script_make(request, composing->in->boat, composing->in->base,
                                composing->arena, composing->problems);
     if (call->script == NULL)
         composing->held = true;
+    return operating;
+}
+
+/* What is done without an answer, in a block of its own. */
+static void after_make(struct composing *composing, struct sheet *sheet,
+                       const struct operating *operating)
+{
+    struct section_facts *section = arena_alloc(composing->arena, sizeof *section);
+    *section = (struct section_facts){.title = "", .lines = operating->after,
+                                      .line_count = operating->after_count};
+    if (section->line_count > 0)
+        block_add(composing, sheet, BLOCK_NO_ANSWER)->section = section;
 }
 
 void general_call_make(struct composing *composing, struct sheet *sheet)
 {
     struct script_request request = call_request(composing->in->boat, SCRIPT_MAYDAY, NULL);
     request.unrecorded = script_unrecorded(composing);
-    panel_make(composing, sheet, &(struct panel){&request, CALL_FROM_FIXED, true});
+    struct operating operating = panel_make(
+        composing, sheet,
+        &(struct panel){.request = &request, .from = CALL_FROM_FIXED, .several = true,
+                        .apart = true});
+    after_make(composing, sheet, &operating);
 }
 
 /* The calls that are for this boat; at most two stand on a card. Where it is not known
@@ -147,5 +169,6 @@ void card_call_compose(struct composing *composing, struct sheet *sheet)
     if (count > 1)
         requests[0].other = &requests[1];
     panel_make(composing, sheet,
-               &(struct panel){&requests[0], calls[0]->from.value, count > 1});
+               &(struct panel){.request = &requests[0], .from = calls[0]->from.value,
+                               .several = count > 1});
 }

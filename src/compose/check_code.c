@@ -13,6 +13,7 @@
  * is 32 or more the content is hashed again with a counter byte 1, 2, ... appended. It proves
  * equality with the record, not that the record is right; a CRC is no seal against forgery. */
 #include "compose_room.h"
+#include "fact.h"
 
 #include <string.h>
 #include <zlib.h>

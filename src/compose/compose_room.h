@@ -121,29 +121,44 @@ struct step_gear {
     enum reach within;
 };
 
-/* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
- * from being decided, as NOT RECORDED. True when one of them is not reached from deck. */
+/* The rows of that gear, a row a place, and what must be so for it to be worked; first what
+ * keeps `undecided` from being decided, as NOT RECORDED. True when one of them is not reached
+ * from deck. */
 bool rows_make(struct composing *composing, const struct step_gear *wants,
                struct card_step *step);
 
 /* handling.c */
 
-/* "across = shut": how the gear is brought into that state, and the state; the state alone
- * where that is not recorded, which is told. STATE_ANY: how it is used; NULL where nothing of
- * that is recorded. */
+/* "across: SHUT": how the gear is brought into that state, and the state; the state alone
+ * where that is not recorded, which is told. Of a state that the headline says, such as take
+ * or wear, and of STATE_ANY how it is used; NULL where nothing of that is recorded. */
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
                                    enum end_state state);
 
-/* The same; NULL also where only the state could be said. */
+/* The handling alone, without the state; NULL: that is not recorded, which is told. */
 const struct phrase *gear_handling_known(struct composing *composing,
                                          const struct equipment *gear, enum end_state state);
+
+/* "SHUT"; NULL of a state that the headline says. */
+const struct phrase *state_said(const struct composing *composing, enum end_state state);
 
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot);
 
-/* Where one stands to work the gear, and what it is behind. */
-const struct phrase *worked_place(struct composing *composing, const struct equipment *gear);
+/* row_words.c: "Chart table, PORT" where one stands to work the gear; the spot there, what it
+ * is behind; "= **across: SHUT**", how a step leaves it that wants this of
+ * it; "only with engine running", what must be so for that. NULL: nothing of that is recorded. */
+const struct phrase *row_place_phrase(struct composing *composing, const struct equipment *gear);
+const struct phrase *row_spot_phrase(const struct composing *composing,
+                                     const struct equipment *gear);
+const struct phrase *row_end_phrase(struct composing *composing, const struct equipment *gear,
+                             enum end_state state);
+const struct phrase *row_condition_phrase(const struct composing *composing,
+                                   const struct equipment *gear, enum end_state state);
+
+/* Does it lie in the space that this card is about? */
+bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear);
 
 /* Where its handle is kept, and what must be so for a hand to work it; NULL: none is recorded. */
 const struct phrase *handle_phrase(const struct composing *composing,
@@ -181,6 +196,10 @@ const struct phrase *item_unrecorded(struct composing *composing, enum item_key 
 
 /* The words in a script for a call sign or MMSI that is not recorded. */
 const char *script_unrecorded(struct composing *composing);
+
+/* "?" where a place has two sides and nothing tells which, no spot either. */
+const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear,
+                                     const struct text_value *spot);
 
 /* The place where one works the gear; in a draft with the side that it lacks. */
 const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,
@@ -261,8 +280,15 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
-/* The boat's gear by places, from the bow aft. */
-const struct plan_place *plan_places(struct composing *composing, size_t *count);
+/* The boat's gear by places, from the bow aft, and where the cards hang (NULL: nobody told). */
+const struct plan_place *plan_places(struct composing *composing, const struct marker *here,
+                                     size_t *count);
+
+/* "Cockpit locker, PORT". */
+const char *plan_place_title(struct composing *composing, const struct marker *marker);
+
+/* safety_index.c: where on the boat those items are that save lives, as far as she has them. */
+void index_make(struct composing *composing, struct sheet *sheet);
 
 /* "3 ENGINE FIRE": how messages name a card. */
 const char *named_card(struct arena *arena, const char *number, const char *title);
@@ -330,11 +356,17 @@ union block_facts *block_add(struct composing *composing, struct sheet *sheet,
 void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
                     struct card_text text);
 
+/* The line that says who calls when, its cases parted by " | " in what is said; none is added
+ * for "". */
+const struct cases_facts *cases_of(struct arena *arena, struct card_text said);
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said);
+
 /* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
 
-/* The boat with the tags of all gear that was added to the sheet so far. */
-void plan_make(struct composing *composing, struct sheet *sheet);
+/* The boat with the tags of all gear that was added to the sheet so far; bow up. Gives its
+ * facts. */
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet);
 
 /* "3B": what the page of that index is called where a sheet takes several; and the facts of
  * them all, numbered, in a block, for the composer to add what else the pages say. */
@@ -346,9 +378,14 @@ void code_make(struct composing *composing, const struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
 
-/* The landmarks of her plan, or of a page that shows that part of her. */
-const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
-                                       size_t *count);
+/* spot_words.c: where in its zone a thing lies, by the words of its spot; hundredths of the boat's
+ * length from the bow. The spot may be NULL. */
+struct stretch { int from, to; };
+struct stretch spot_stretch(const struct composing *composing, const struct zone *zone,
+                            const struct text_value *spot);
+
+/* Do they tell that it is on both sides: "coaming, each side"? */
+bool spot_on_both_sides(const struct composing *composing, const struct text_value *spot);
 
 /* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
  * its dates in the footer. */

@@ -1,5 +1,5 @@
-/* distress.c - the distress card: working the set, every script, the natures of
- * distress and the boat's name spelled (room: compose). */
+/* distress.c - the distress card: working the set, every script, the natures of distress, the
+ * boat's name spelled, and what its pages are called (room: compose). */
 #include "compose_room.h"
 
 #include "promise.h"
@@ -26,8 +26,8 @@ static const struct script *script_of(struct composing *composing, enum script_f
     return script;
 }
 
-/* What the call panel at the foot says is not printed again in every script: a
- * line of words stands for it. */
+/* What the call at the head of the page says is not printed again below it, and what no blank
+ * tells has words of its own: a line of words stands for it. */
 struct shortening {
     enum script_form form;
     enum script_element from[2];   /* a line of words stands for these... */
@@ -38,19 +38,15 @@ struct shortening {
 };
 
 static const struct shortening shortenings[] = {
-    {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
+    {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_MAYDAY,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 2,
-     .ended = WORD_DISTRESS_THEN_AS_ABOVE,
+     .ended = WORD_DISTRESS_THEN_AS_MAYDAY,
      .tail = {ELEMENT_POSITION, ELEMENT_OTHER}},
-    {.form = SCRIPT_RELAY, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3,
+    {.form = SCRIPT_RELAY, .tail_count = 3,
      .tail = {ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER},
      .ended = WORD_DISTRESS_THEN_THEIRS},
-    {.form = SCRIPT_DOWNGRADE, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 1, .tail = {ELEMENT_NATURE},
-     .ended = WORD_DISTRESS_WHAT_ENDED},
-    {.form = SCRIPT_CANCEL, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}},
+    {.form = SCRIPT_DOWNGRADE, .from_count = 1, .named = WORD_DISTRESS_WHAT_ENDED,
+     .from = {ELEMENT_NATURE}},
 };
 
 static const struct shortening *shortening_of(enum script_form form)
@@ -164,7 +160,7 @@ static const struct phrase *hint_phrase(struct composing *composing, enum word w
 }
 
 /* How the set is told the position; of one that does not know it, that. */
-static void position_hint(struct composing *composing, struct section_facts *section)
+static void position_hints(struct composing *composing, struct section_facts *section)
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
     const struct phrase *steps = steps_phrase(composing, WORD_POSITION_STEPS,
@@ -191,6 +187,19 @@ static void set_hints(struct composing *composing, struct section_facts *section
              hint_phrase(composing, WORD_SPARE_AERIAL, "place", &radio->emergency_aerial),
              (struct card_hint){.id = "radio emergency_aerial", .yields = YIELDS_SPARE_AERIAL,
                                 .origin = radio->emergency_aerial.place});
+}
+
+/* Where nothing of that is recorded there is no block of it. */
+static void hints_section(struct composing *composing, struct sheet *sheet)
+{
+    struct section_facts *section = arena_alloc(composing->arena, sizeof *section);
+    *section = (struct section_facts){.title = ""};
+    if (dsc_ready(composing->in->boat))
+        position_hints(composing, section);
+    if (boat_fitted(composing->in->boat, ITEM_vhf_dsc) == ANSWER_YES)
+        set_hints(composing, section);
+    if (section->hint_count > 0)
+        block_add(composing, sheet, BLOCK_HINTS)->section = section;
 }
 
 static void urgency_hint(struct composing *composing, struct section_facts *section)
@@ -230,10 +239,6 @@ static void nature_section(struct composing *composing, struct sheet *sheet)
         section->note = phrase_said(composing,
                                     steps_phrase(composing, WORD_NATURE_STEPS,
                                                  &composing->in->boat->radio.nature_steps));
-    if (dsc_ready(composing->in->boat))
-        position_hint(composing, section);
-    if (boat_fitted(composing->in->boat, ITEM_vhf_dsc) == ANSWER_YES)
-        set_hints(composing, section);
 }
 
 static void spell_section(struct composing *composing, struct sheet *sheet)
@@ -276,8 +281,74 @@ void distress_call_compose(struct composing *composing, struct sheet *sheet)
     nature_section(composing, sheet);
     if (!no_radio_aboard(composing->in->boat))
         scripts_add(composing, sheet);
+    hints_section(composing, sheet);
     spell_section(composing, sheet);
     general_call_make(composing, sheet);
+}
+
+/* ---- the pages ---- */
+
+static const struct phrase *call_page_named(struct composing *composing, size_t index)
+{
+    return phrase_verbatim(composing->arena, page_number(composing, index));
+}
+
+/* A word that names the page of that index: "card 2B". */
+static const struct phrase *phrase_of_page(struct composing *composing, enum word word,
+                                           size_t index)
+{
+    return phrase_word(composing->arena, word, "number", call_page_named(composing, index), NULL);
+}
+
+/* How a page that shows that part is headed; WORD_COUNT: as the sheet. */
+static const struct part_words {
+    enum call_part part;
+    enum word title, when, line;
+} part_words[] = {
+    {CALL_PART_ANSWERING, WORD_ANSWER_TITLE, WORD_ANSWER_WHEN_ALERT, WORD_ANSWER_CALL_LINE},
+    {CALL_PART_HELP, WORD_HELP_TITLE, WORD_COUNT, WORD_HELP_CALL_LINE},
+    {CALL_PART_URGENCY, WORD_URGENCY_TITLE, WORD_COUNT, WORD_HELP_CALL_LINE},
+    {CALL_PART_RELAY, WORD_RELAY_TITLE, WORD_ANSWER_WHEN, WORD_ANSWER_CALL_LINE},
+    {CALL_PART_CANCEL, WORD_CANCEL_TITLE, WORD_CANCEL_WHEN, WORD_ANSWER_CALL_LINE}};
+
+static void part_when_make(struct composing *composing, struct pages_facts *pages,
+                           enum call_part part, enum word when)
+{
+    const char *signs = when == WORD_COUNT ? ""
+                                           : phrase_said(composing, word_alone(composing, when));
+    pages->signs_of_two[part] = signs;
+    for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
+        pages->signs_of_many[part][last] = signs;
+}
+
+static void part_line_make(struct composing *composing, struct pages_facts *pages,
+                           enum call_part part, const struct phrase *line)
+{
+    struct place origin = source_whole(composing->slot->procedure->source);
+    pages->call_lines[part] = cases_of(composing->arena,
+                                       (struct card_text){phrase_said(composing, line), origin});
+}
+
+/* Other pages than the first are about what helps to send a call, about the distress of others,
+ * and about ending one's own. */
+static void call_pages_make(struct composing *composing, struct sheet *sheet)
+{
+    struct pages_facts *pages = pages_add(composing, sheet);
+    for (size_t i = 0; i < sizeof part_words / sizeof *part_words; i++) {
+        const struct part_words *own = &part_words[i];
+        bool alert = boat_can_alert(composing->in->boat);
+        enum word when = own->when == WORD_ANSWER_WHEN_ALERT && !alert ? WORD_ANSWER_WHEN
+                                                                      : own->when;
+        pages->titles[own->part] =
+            phrase_said(composing, phrase_upper(composing->arena,
+                                                word_alone(composing, own->title)));
+        part_when_make(composing, pages, own->part, when);
+        part_line_make(composing, pages, own->part, phrase_of_page(composing, own->line, 0));
+    }
+    part_line_make(composing, pages, CALL_PART_CALL,
+                   phrase_word(composing->arena, WORD_CALL_PAGE_LINE,
+                               "urgency", call_page_named(composing, 2),
+                               "number", call_page_named(composing, 3), NULL));
 }
 
 void distress_compose(struct composing *composing, struct sheet *sheet,
@@ -285,13 +356,15 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
 {
     bool radio = !no_radio_aboard(composing->in->boat);
     (void)others;
-    enum word line = radio ? WORD_DISTRESS_CALL_LINE : WORD_CALL_NO_RADIO_ABOARD;
     signs_make(composing, sheet, NULL, word_alone(composing, WORD_DISTRESS_WHEN));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){phrase_said(composing, word_alone(composing, line)),
-                                      sheet->origin});
+    const struct phrase *line = radio ? phrase_of_page(composing, WORD_DISTRESS_CALL_LINE, 1)
+                                      : word_alone(composing, WORD_CALL_NO_RADIO_ABOARD);
+    cases_add_block(composing, sheet,
+                    (struct card_text){phrase_said(composing, line), sheet->origin});
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);
     plan_make(composing, sheet);
+    if (radio)
+        call_pages_make(composing, sheet);
 }

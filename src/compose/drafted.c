@@ -51,16 +51,22 @@ static bool lacks_side(const struct equipment *gear, const struct text_value *sp
     return worked_side(gear) == SIDE_NONE && !marked && !spotted && !zone->narrow;
 }
 
+const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear,
+                                     const struct text_value *spot)
+{
+    if (!lacks_side(gear, spot) || unrecorded(composing) == NULL)
+        return NULL;
+    return word_alone(composing, WORD_DRAFT_SIDE);
+}
+
 const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,
                                        const struct text_value *spot)
 {
     struct arena *arena = composing->arena;
     const struct phrase *place = place_phrase(composing, worked_zone(gear), worked_side(gear),
                                               NULL);
-    const struct phrase *side = NULL;
-    if (lacks_side(gear, spot) && unrecorded(composing) != NULL)
-        side = word_alone(composing, WORD_DRAFT_SIDE);
-    return phrase_joined(arena, WORD_JOIN_COMMA, place, side, phrase_text(arena, spot));
+    return phrase_joined(arena, WORD_JOIN_COMMA, place, side_unrecorded(composing, gear, spot),
+                         phrase_text(arena, spot));
 }
 
 const struct phrase *handling_unrecorded(struct composing *composing,

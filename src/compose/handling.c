@@ -29,19 +29,32 @@ const struct phrase *gear_handling_known(struct composing *composing,
     const struct phrase *how = phrase_text(composing->arena, gear_handling_of(gear, state));
     if (how == NULL && state != STATE_ANY)
         untold_tell(composing, gear, state);
-    if (how == NULL || state == STATE_ANY)
-        return how;
-    return phrase_word(composing->arena, WORD_HANDLED_STATE, "how", how, "state",
-                       phrase_state(composing->arena, state), NULL);
+    return how;
+}
+
+/* What the headline says already is not said again of each piece. */
+static const bool is_said_by_headlines[STATE_COUNT] = {
+    [STATE_ANY] = true, [STATE_USE] = true, [STATE_TAKE] = true, [STATE_WEAR] = true,
+    [STATE_READY] = true};
+
+const struct phrase *state_said(const struct composing *composing, enum end_state state)
+{
+    return is_said_by_headlines[state]
+               ? NULL
+               : phrase_upper(composing->arena, phrase_state(composing->arena, state));
 }
 
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
                                    enum end_state state)
 {
     const struct phrase *how = gear_handling_known(composing, gear, state);
-    if (how != NULL || state == STATE_ANY)
-        return how;
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
-                         phrase_state(composing->arena, state),
+    const struct phrase *said = state_said(composing, state);
+    if (how != NULL)
+        return said == NULL ? how
+                            : phrase_word(composing->arena, WORD_HANDLED_STATE, "how", how,
+                                          "state", said, NULL);
+    if (state == STATE_ANY)
+        return NULL;
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA, said,
                          handling_unrecorded(composing, gear, state), NULL);
 }

@@ -1,225 +1,102 @@
-/* rows.c - the lines under a step: which gear, where, how (room: compose). */
+/* rows.c - the rows under a step: which gear, by the places where it is worked (room: compose).
+ * Gear of one zone, side and level is one row, where its first piece stands in the order of the
+ * step. Never leaves a piece out for want of a row. */
 #include "compose_room.h"
 
-#include "figure.h"
-#include "item_states.h"
+/* A piece of gear, or several alike, while the rows are made. */
+struct piece {
+    const struct equipment *gear;     /* the first of them; NULL: it is not recorded */
+    const struct phrase *spot, *end, *condition;
+    const char **tags;
+    size_t tag_count;
+    const struct item_kind *kind;
+    struct place origin;
+};
 
-const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
-                                  enum side side, const struct text_value *spot)
-{
-    static const enum word words_of_sides[] = {
-        [SIDE_PORT] = WORD_SIDE_PORT, [SIDE_STARBOARD] = WORD_SIDE_STARBOARD,
-        [SIDE_CENTRE] = WORD_SIDE_CENTRE, [SIDE_BOTH] = WORD_SIDE_BOTH};
-    struct arena *arena = composing->arena;
-    return phrase_joined(arena, WORD_JOIN_COMMA, phrase_zone(arena, zone),
-                         side == SIDE_NONE ? NULL
-                                           : phrase_word(arena, words_of_sides[side], NULL),
-                         phrase_text(arena, spot));
-}
-
-static bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear)
-{
-    enum zone_key space = composing->slot->space;
-    return space != ZONE_NONE && gear_inside(composing, gear, &space, 1) == TRUTH_YES;
-}
-
-/* What is said of a control beside its place; inside the burning space that it is left. */
-static const struct phrase *row_handling(struct composing *composing,
-                                         const struct equipment *gear,
-                                         enum end_state state)
-{
-    if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
-        return word_alone(composing, WORD_INSIDE_LEAVE);
-    const struct phrase *how = gear_handling(composing, gear, state);
-    return how != NULL ? how : handling_unrecorded(composing, gear, state);
-}
-
-static const struct phrase *behind_phrase(const struct composing *composing,
-                                          const struct equipment *gear)
-{
-    const struct phrase *behind = phrase_text(composing->arena, &gear->behind);
-    return behind == NULL ? NULL
-                          : phrase_word(composing->arena, WORD_BEHIND, "what", behind, NULL);
-}
-
-const struct phrase *worked_place(struct composing *composing, const struct equipment *gear)
-{
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
-                         gear_place_phrase(composing, gear, worked_spot(gear)),
-                         behind_phrase(composing, gear), NULL);
-}
-
-const struct phrase *handle_phrase(const struct composing *composing,
-                                   const struct equipment *gear)
-{
-    const struct gear_spot *handle = &gear->handle;
-    return !handle->section.given
-               ? NULL
-               : phrase_word(composing->arena, WORD_HANDLE_AT, "place",
-                             place_phrase(composing, handle->place_zone, handle->place_side,
-                                          &handle->spot), NULL);
-}
-
-/* The handle is fetched for those states alone that somebody brings about by it. */
-static const struct phrase *handle_fetched(const struct composing *composing,
-                                           const struct equipment *gear, enum end_state state)
-{
-    bool worked = state == STATE_ANY ||
-                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
-    return worked ? handle_phrase(composing, gear) : NULL;
-}
-
-const struct phrase *only_phrase(const struct composing *composing,
-                                 const struct equipment *gear)
-{
-    static const enum word words_of[] = {
-        [ONLY_ENGINE_RUNNING] = WORD_ENGINE_RUNNING, [ONLY_ENGINE_STOPPED] = WORD_ENGINE_STOPPED,
-        [ONLY_PLATFORM_UP] = WORD_PLATFORM_UP, [ONLY_PLATFORM_DOWN] = WORD_PLATFORM_DOWN};
-    const struct phrase *conditions = NULL;
-    for (size_t i = 0; i < gear->only_when.count; i++)
-        conditions = phrase_joined(composing->arena, WORD_JOIN_COMMA, conditions,
-                                   word_alone(composing, words_of[gear->only_when.items[i].value]),
-                                   NULL);
-    return conditions == NULL ? NULL
-                              : phrase_word(composing->arena, WORD_ONLY_WHEN, "conditions",
-                                            conditions, NULL);
-}
-
-/* What must be so for a hand to work it, and what stops one. */
-static const struct phrase *conditions_phrase(const struct composing *composing,
-                                              const struct equipment *gear)
-{
-    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, only_phrase(composing, gear),
-                         gear_warned(composing, gear), NULL);
-}
-
-/* How it is worked, its handle, and what must be so for that. */
-static const struct phrase *working_phrase(struct composing *composing,
-                                           const struct equipment *gear, enum end_state state)
-{
-    const struct phrase *how = row_handling(composing, gear, state);
-    if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
-        return how;
-    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, how,
-                         handle_fetched(composing, gear, state),
-                         conditions_phrase(composing, gear));
-}
-
-static const struct phrase *where_phrase(struct composing *composing,
-                                         const struct equipment *gear, enum end_state state)
-{
-    const struct phrase *place = worked_place(composing, gear);
-    const struct phrase *how = working_phrase(composing, gear, state);
-    return how == NULL ? place
-                       : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
-                                     how, NULL);
-}
-
-/* Of an extinguisher how long it lasts, for whoever uses it, or its weight. */
-static const struct phrase *capacity_phrase(struct composing *composing,
-                                            const struct equipment *gear,
-                                            enum capacity_told told)
-{
-    struct arena *arena = composing->arena;
-    bool extinguisher = gear->kind->class == ITEM_FIRE;
-    if (gear->persons.given)
-        return phrase_counted(arena, WORD_PERSONS, (uint64_t)(gear->persons.milli / 1000),
-                              "count", phrase_verbatim(arena, gear->persons.text), NULL);
-    if (extinguisher && told == CAPACITY_SECONDS && gear->discharge_s.given)
-        return figure_discharge(gear, arena);
-    if (extinguisher && gear->kg.given)
-        return phrase_word(arena, WORD_KILOGRAMS, "count",
-                           phrase_verbatim(arena, gear->kg.text), NULL);
-    return persons_unrecorded(composing, gear);
-}
-
-const struct phrase *gear_called(const struct composing *composing,
-                                 const struct equipment *gear, size_t pieces)
-{
-    struct arena *arena = composing->arena;
-    if (gear->name.text != NULL)
-        return phrase_text(arena, &gear->name);
-    if (gear->count.given && gear->count.milli > 1000)
-        return phrase_items(arena, gear->item.value, (uint64_t)(gear->count.milli / 1000));
-    return pieces > 1 ? phrase_items(arena, gear->item.value, pieces)
-                      : phrase_item(arena, gear->item.value);
-}
-
-const struct phrase *gear_name(struct composing *composing, const struct equipment *gear,
-                               size_t pieces, enum capacity_told told)
-{
-    const struct phrase *name = gear_called(composing, gear, pieces);
-    const struct phrase *capacity = capacity_phrase(composing, gear, told);
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA, name, capacity, NULL);
-}
+/* Gear of one place, while it is gathered. */
+struct spot_group {
+    const struct phrase *place;
+    struct marker marker;             /* where: zone, side and level tell places apart */
+    struct piece *pieces;
+    size_t count, room;
+};
 
 /* The rows of a step while they are made. */
 struct row_list {
     struct composing *composing;
     const struct step_gear *wants;
     enum end_state state;             /* what the step wants of the item whose rows are made */
-    struct card_row *rows;
-    const struct equipment **first;   /* by row: the gear that began it */
-    size_t count, row_room, first_room;
+    struct spot_group *groups;
+    size_t count, room;
     bool below;                       /* one of them is not reached from deck */
 };
 
-/* May b stand on a's row: the same kind of thing at the same place, handled the
- * same way? A count of its own keeps a row to itself. */
-static bool same_row(const struct row_list *list, const struct equipment *a,
-                     const struct equipment *b)
+/* ---- pieces ---- */
+
+/* May b share an item with a: the same kind of thing, handled the same way? A count of its own
+ * keeps a piece to itself. */
+static bool is_alike(const struct piece *a, const struct piece *b)
 {
-    struct composing *composing = list->composing;
-    return a->item.value == b->item.value && !a->count.given && !b->count.given &&
-           text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
-           a->persons.milli == b->persons.milli &&
-           a->discharge_s.milli == b->discharge_s.milli &&
-           phrase_equal(where_phrase(composing, a, list->state),
-                        where_phrase(composing, b, list->state));
+    const struct equipment *one = a->gear, *other = b->gear;
+    return one->item.value == other->item.value && !one->count.given && !other->count.given &&
+           text_equal(one->name.text, other->name.text) && one->kg.milli == other->kg.milli &&
+           one->persons.milli == other->persons.milli &&
+           one->discharge_s.milli == other->discharge_s.milli &&
+           phrase_equal(a->spot, b->spot) && phrase_equal(a->end, b->end) &&
+           phrase_equal(a->condition, b->condition);
 }
 
-/* Where the page has no room, an extinguisher has its weight instead of its seconds. */
-static void row_name(struct composing *composing, const struct equipment *gear,
-                     struct card_row *row)
+static void tag_add(struct composing *composing, struct piece *piece, const char *tag)
 {
-    row->name = phrase_said(composing,
-                            gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS));
-    row->lesser = phrase_said(composing,
-                              gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT));
-    row->yields = text_equal(row->name, row->lesser) ? YIELDS_NEVER : YIELDS_SECONDS;
-    if (row->yields == YIELDS_NEVER)
-        row->lesser = NULL;
+    const char **tags = arena_array(composing->arena, piece->tag_count + 1, sizeof *tags);
+    for (size_t i = 0; i < piece->tag_count; i++)
+        tags[i] = piece->tags[i];
+    tags[piece->tag_count++] = tag == NULL ? "" : tag;
+    piece->tags = tags;
 }
 
-static void row_begin(struct row_list *list, const struct equipment *gear)
+#define TAGS_OF_AN_ITEM_MOST 3
+
+static void piece_gather(struct composing *composing, struct spot_group *group, struct piece piece)
 {
-    struct composing *composing = list->composing;
-    const char **tags = arena_array(composing->arena, 1, sizeof *tags);
-    tags[0] = TEXT_OR_EMPTY(gear->tag);
-    list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
-                            sizeof *list->rows);
-    list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
-                             sizeof *list->first);
-    list->first[list->count] = gear;
-    list->rows[list->count] = (struct card_row){
-        .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .where = phrase_said(composing, where_phrase(composing, gear, list->state)),
-        .origin = gear->place};
-    row_name(composing, gear, &list->rows[list->count++]);
+    struct piece *before = group->count == 0 ? NULL : &group->pieces[group->count - 1];
+    if (before != NULL && before->tag_count < TAGS_OF_AN_ITEM_MOST && is_alike(before, &piece)) {
+        tag_add(composing, before, piece.gear->tag.text);
+        return;
+    }
+    group->pieces = arena_grow(composing->arena, group->pieces, group->count, &group->room,
+                               sizeof *group->pieces);
+    group->pieces[group->count++] = piece;
 }
 
-static void row_join(struct row_list *list, const struct equipment *gear)
+/* ---- places ---- */
+
+static struct spot_group *group_begin(struct row_list *list, const struct phrase *place)
 {
-    struct composing *composing = list->composing;
-    struct card_row *row = &list->rows[list->count - 1];
-    const char **tags = arena_array(composing->arena, row->tag_count + 1, sizeof *tags);
-    for (size_t i = 0; i < row->tag_count; i++)
-        tags[i] = row->tags[i];
-    tags[row->tag_count] = TEXT_OR_EMPTY(gear->tag);
-    row->tags = tags;
-    row->tag_count++;
-    row_name(composing, list->first[list->count - 1], row);
+    list->groups = arena_grow(list->composing->arena, list->groups, list->count, &list->room,
+                              sizeof *list->groups);
+    list->groups[list->count] = (struct spot_group){.place = place};
+    return &list->groups[list->count++];
 }
+
+static bool is_at(const struct spot_group *group, const struct marker *marker)
+{
+    return group->marker.zone == marker->zone && group->marker.side == marker->side &&
+           group->marker.level == marker->level && group->pieces[0].gear != NULL;
+}
+
+static struct spot_group *group_at(struct row_list *list, const struct equipment *gear)
+{
+    struct marker marker = worked_marker_of(list->composing->in->boat, gear);
+    for (size_t i = 0; i < list->count; i++)
+        if (is_at(&list->groups[i], &marker))
+            return &list->groups[i];
+    struct spot_group *group = group_begin(list, row_place_phrase(list->composing, gear));
+    group->marker = marker;
+    return group;
+}
+
+/* ---- which gear ---- */
 
 /* Once the engine is stopped nobody starts it again for a control that runs with it alone. */
 static void stopped_tell(struct composing *composing, const struct equipment *gear)
@@ -235,32 +112,25 @@ static void stopped_tell(struct composing *composing, const struct equipment *ge
 
 static void gear_add(struct row_list *list, const struct equipment *gear)
 {
-    stopped_tell(list->composing, gear);
-    const struct equipment *before = list->count == 0 ? NULL : list->first[list->count - 1];
-    if (before != NULL && list->rows[list->count - 1].tag_count < 3 &&
-        same_row(list, before, gear))
-        row_join(list, gear);
-    else
-        row_begin(list, gear);
-    list->below = list->below || (reach_here(list->composing, gear) > REACH_DECK &&
-                                  !gear_is_inside_here(list->composing, gear));
-    marker_add(list->composing, gear);
+    struct composing *composing = list->composing;
+    struct piece piece = {.gear = gear, .kind = gear->kind, .origin = gear->place,
+                          .spot = row_spot_phrase(composing, gear),
+                          .end = row_end_phrase(composing, gear, list->state),
+                          .condition = row_condition_phrase(composing, gear, list->state)};
+    stopped_tell(composing, gear);
+    tag_add(composing, &piece, gear->tag.text);
+    piece_gather(composing, group_at(list, gear), piece);
+    list->below = list->below || (reach_here(composing, gear) > REACH_DECK &&
+                                  !gear_is_inside_here(composing, gear));
+    marker_add(composing, gear);
 }
 
 /* In a draft, what is not recorded is seen on the card, not left out. */
 static void not_recorded_add(struct row_list *list, enum item_key item, struct place origin)
 {
     struct composing *composing = list->composing;
-    list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
-                            sizeof *list->rows);
-    list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
-                             sizeof *list->first);
-    list->first[list->count] = NULL;
-    list->rows[list->count++] = (struct card_row){
-        .kind = item_kind_of(item),
-        .name = phrase_said(composing, phrase_item(composing->arena, item)),
-        .where = phrase_said(composing, word_alone(composing, WORD_NOT_RECORDED)),
-        .origin = origin};
+    piece_gather(composing, group_begin(list, word_alone(composing, WORD_NOT_RECORDED)),
+              (struct piece){.kind = item_kind_of(item), .origin = origin});
 }
 
 /* The step cannot do without the item, and this boat has none that will do. */
@@ -299,7 +169,8 @@ static void item_rows_add(struct row_list *list, const struct item_use *item, en
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
     enum truth truth = condition_judge(composing, &fitted);
-    size_t before = list->count, index = 0;
+    size_t index = 0;
+    bool shown = false;
     list->state = item->state;
     if (truth == TRUTH_UNKNOWN)
         not_recorded_add(list, item->value, item->place);
@@ -309,9 +180,11 @@ static void item_rows_add(struct row_list *list, const struct item_use *item, en
         return;
     for (const struct equipment *gear; (gear = gear_next(composing, item->value, &index)) != NULL;)
         if (offered(list, gear) &&
-            (need == HELPS || condition_admits(composing, list->wants->when, gear)))
+            (need == HELPS || condition_admits(composing, list->wants->when, gear))) {
             gear_add(list, gear);
-    if (need == NEEDED && list->count == before)
+            shown = true;
+        }
+    if (need == NEEDED && !shown)
         piece_lacking(composing, item);
 }
 
@@ -326,9 +199,131 @@ static void undecided_add(struct row_list *list, const struct condition *conditi
     if (condition->item == ITEM_NONE)
         return;
     for (size_t i = 0; i < list->count; i++)
-        if (list->first[i] == NULL && list->rows[i].kind->item == condition->item)
+        if (list->groups[i].pieces[0].gear == NULL &&
+            list->groups[i].pieces[0].kind->item == condition->item)
             return;
     not_recorded_add(list, condition->item, condition->place);
+}
+
+/* ---- what the rows say ---- */
+
+/* The spot of all its pieces; NULL: they lie at several, or none is recorded. */
+static const struct phrase *common_spot(const struct spot_group *group)
+{
+    for (size_t i = 1; i < group->count; i++)
+        if (!phrase_equal(group->pieces[i].spot, group->pieces[0].spot))
+            return NULL;
+    return group->pieces[0].spot;
+}
+
+/* "Cockpit, PORT," before a spot. */
+static const struct phrase *before_spot(const struct composing *composing, enum word word,
+                                        const char *part, const struct phrase *said,
+                                        const struct phrase *spot)
+{
+    return spot == NULL ? said : phrase_word(composing->arena, word, part, said, NULL);
+}
+
+static const struct phrase *piece_name(struct composing *composing, const struct piece *piece,
+                                       enum capacity_told told)
+{
+    return piece->gear == NULL ? phrase_item(composing->arena, piece->kind->item)
+                               : gear_name(composing, piece->gear, piece->tag_count, told);
+}
+
+/* Where the page has no room, an extinguisher has its weight instead of its seconds. */
+static struct row_item item_said(struct composing *composing, const struct piece *piece,
+                                 const struct phrase *spot)
+{
+    struct row_item item = {.kind = piece->kind, .tags = piece->tags,
+                            .tag_count = piece->tag_count, .origin = piece->origin,
+                            .spot = phrase_said(composing, spot),
+                            .end = phrase_said(composing, piece->end)};
+    const char *names[] = {[CAPACITY_SECONDS] = NULL, [CAPACITY_WEIGHT] = NULL};
+    for (enum capacity_told told = CAPACITY_SECONDS; told <= CAPACITY_WEIGHT; told++)
+        names[told] = phrase_said(composing,
+                                  before_spot(composing, WORD_ROW_NAME, "name",
+                                              piece_name(composing, piece, told), spot));
+    item.name = names[CAPACITY_SECONDS];
+    if (!text_equal(item.name, names[CAPACITY_WEIGHT])) {
+        item.lesser = names[CAPACITY_WEIGHT];
+        item.yields = YIELDS_SECONDS;
+    }
+    return item;
+}
+
+static struct card_row row_said(struct composing *composing, const struct spot_group *group)
+{
+    const struct phrase *common = common_spot(group);
+    struct row_item *items = arena_array(composing->arena, group->count, sizeof *items);
+    for (size_t i = 0; i < group->count; i++)
+        items[i] = item_said(composing, &group->pieces[i],
+                             common != NULL ? NULL : group->pieces[i].spot);
+    return (struct card_row){
+        .place = phrase_said(composing, before_spot(composing, WORD_ROW_PLACE, "place",
+                                                    group->place, common)),
+        .spot = phrase_said(composing, common), .items = items, .item_count = group->count,
+        .origin = group->pieces[0].origin};
+}
+
+/* Its tags, or what it is called where it has none. */
+static const struct phrase *piece_told(struct composing *composing, const struct piece *piece)
+{
+    const struct phrase *told = NULL;
+    for (size_t i = 0; i < piece->tag_count; i++)
+        told = phrase_joined(composing->arena, WORD_JOIN_SPACE, told,
+                             text_empty(piece->tags[i])
+                                 ? piece_name(composing, piece, CAPACITY_WEIGHT)
+                                 : phrase_verbatim(composing->arena, piece->tags[i]), NULL);
+    return told;
+}
+
+static size_t pieces_counted(const struct row_list *list)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < list->count; i++)
+        count += list->groups[i].count;
+    return count;
+}
+
+static void conditions_make(struct row_list *list, struct card_step *step)
+{
+    struct composing *composing = list->composing;
+    struct card_text *lines = arena_array(composing->arena, pieces_counted(list), sizeof *lines);
+    for (size_t i = 0; i < list->count; i++)
+        for (size_t k = 0; k < list->groups[i].count; k++) {
+            const struct piece *piece = &list->groups[i].pieces[k];
+            if (piece->condition == NULL)
+                continue;
+            const struct phrase *line = phrase_word(
+                composing->arena, WORD_ROW_CONDITION, "gear", piece_told(composing, piece),
+                "conditions", piece->condition, NULL);
+            lines[step->condition_count++] =
+                (struct card_text){phrase_said(composing, line), piece->origin};
+        }
+    step->conditions = lines;
+}
+
+static void rows_say(struct row_list *list, struct card_step *step)
+{
+    struct composing *composing = list->composing;
+    struct card_row *rows = arena_array(composing->arena, list->count, sizeof *rows);
+    for (size_t i = 0; i < list->count; i++)
+        rows[i] = row_said(composing, &list->groups[i]);
+    step->rows = rows;
+    step->row_count = list->count;
+    conditions_make(list, step);
+}
+
+/* ---- the step ---- */
+
+static bool stops_an_engine(const struct row_list *list)
+{
+    for (size_t i = 0; i < list->count; i++)
+        for (size_t k = 0; k < list->groups[i].count; k++)
+            if (list->groups[i].pieces[k].kind->item == ITEM_engine_stop)
+                return true;
+    return false;
 }
 
 bool rows_make(struct composing *composing, const struct step_gear *wants, struct card_step *step)
@@ -344,15 +339,7 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
         else
             item_rows_add(&list, item, HELPS);
     }
-    for (size_t i = 0; i < list.count; i++)
-        composing->engine_stopped = composing->engine_stopped ||
-                                    list.rows[i].kind->item == ITEM_engine_stop;
-    step->rows = list.rows;
-    step->row_count = list.count;
+    composing->engine_stopped = composing->engine_stopped || stops_an_engine(&list);
+    rows_say(&list, step);
     return list.below;
-}
-
-size_t card_step_rows(const struct card_step *step)
-{
-    return step->row_count + step->figure_count + (step->table_count + 1) / 2;
 }

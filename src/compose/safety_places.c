@@ -1,6 +1,6 @@
-/* safety_places.c - the gear of a safety plan by places: what stands at one place
- * shares a label, gear of one kind there a line (room: compose). Never leaves a
- * piece out: each is on the plan of its own level. */
+/* safety_places.c - the gear of a safety plan by places: what stands in one zone, on one side
+ * and level, is one place, each piece of it a line (room: compose). Never leaves a piece
+ * out: each is on the plan of its own level. */
 #include "compose_room.h"
 
 #include <stdlib.h>
@@ -9,8 +9,9 @@
 
 /* A piece of gear and where it stands. */
 struct piece {
-    const struct equipment *gear;
+    const struct equipment *gear;    /* NULL: the cards hang there */
     struct marker marker;
+    int32_t station_mm;        /* how far aft its zone counts on this boat */
     size_t index;              /* in the boat's file: keeps the order of equals */
 };
 
@@ -42,24 +43,28 @@ static int sign_of(long long difference)
     return (difference > 0) - (difference < 0);
 }
 
-/* Two places of one level in one zone on one side are one place. */
-static int place_compare(const struct marker *a, const struct marker *b)
+/* By how far aft, then zone, side and level: equal in one place alone. Where the cards hang is a
+ * place of its own, the last of its zone and side. */
+static int place_compare(const struct piece *a, const struct piece *b)
 {
-    if (a->x_mm != b->x_mm)
-        return sign_of((long long)a->x_mm - b->x_mm);
-    if (a->y_mm != b->y_mm)
-        return sign_of((long long)a->y_mm - b->y_mm);
-    if (a->zone != b->zone)
-        return sign_of(a->zone - b->zone);
-    if (a->side != b->side)
-        return sign_of((long long)a->side - (long long)b->side);
-    return sign_of((long long)a->level - (long long)b->level);
+    const struct marker *first = &a->marker, *second = &b->marker;
+    if (a->station_mm != b->station_mm)
+        return sign_of((long long)a->station_mm - b->station_mm);
+    if (first->zone->family != second->zone->family)
+        return sign_of((long long)first->zone->family - (long long)second->zone->family);
+    if (first->side != second->side)
+        return sign_of((long long)first->side - (long long)second->side);
+    if (first->zone != second->zone)
+        return sign_of(first->zone - second->zone);
+    if (a->gear == NULL || b->gear == NULL)
+        return (a->gear == NULL) - (b->gear == NULL);
+    return sign_of((long long)first->level - (long long)second->level);
 }
 
-static int piece_compare(const void *first, const void *second)
+/* Of two pieces of one place. */
+static int order_in_place(const struct piece *a, const struct piece *b)
 {
-    const struct piece *a = first, *b = second;
-    int order = place_compare(&a->marker, &b->marker);
+    int order = sign_of((long long)a->marker.x_mm - b->marker.x_mm);
     if (order == 0)
         order = class_rank(a->gear->kind->class) - class_rank(b->gear->kind->class);
     if (order == 0)
@@ -67,33 +72,47 @@ static int piece_compare(const void *first, const void *second)
     return order != 0 ? order : sign_of((long long)a->index - (long long)b->index);
 }
 
-static struct piece *pieces_of(struct composing *composing, size_t *count)
+static int piece_compare(const void *first, const void *second)
+{
+    int order = first == second ? 0 : place_compare(first, second);
+    return order != 0 || first == second ? order : order_in_place(first, second);
+}
+
+/* The mean of what was measured in the zone; of a zone in which nothing was, its middle. */
+static int32_t station_of(const struct boat *boat, const struct zone *zone,
+                          const struct piece *pieces, size_t count)
+{
+    int64_t sum = 0, measured = 0;
+    for (size_t i = 0; i < count; i++)
+        if (pieces[i].marker.exact && pieces[i].marker.zone->family == zone->family) {
+            sum += pieces[i].marker.x_mm;
+            measured++;
+        }
+    const struct zone *family = zone_of(zone->family);
+    return measured > 0
+               ? (int32_t)(sum / measured)
+               : (int32_t)(boat->facts.loa_m.milli * (family->from + family->to) / 200);
+}
+
+static struct piece *pieces_of(struct composing *composing, const struct marker *here,
+                               size_t *count)
 {
     const struct boat *boat = composing->in->boat;
-    struct piece *pieces = arena_array(composing->arena, boat->equipment_count, sizeof *pieces);
-    *count = 0;
-    for (size_t i = 0; i < boat->equipment_count; i++) {
-        struct marker marker = marker_of(boat, &boat->equipment[i]);
-        pieces[(*count)++] = (struct piece){&boat->equipment[i], marker, i};
-    }
+    size_t all = boat->equipment_count;
+    struct piece *pieces = arena_array(composing->arena, all + 1, sizeof *pieces);
+    for (size_t i = 0; i < all; i++)
+        pieces[i] = (struct piece){&boat->equipment[i], marker_of(boat, &boat->equipment[i]), 0, i};
+    *count = all;
+    if (here != NULL)
+        pieces[(*count)++] = (struct piece){NULL, *here, 0, all};
+    for (size_t i = 0; i < *count; i++)
+        pieces[i].station_mm = station_of(boat, pieces[i].marker.zone, pieces, *count);
     if (*count > 0)
         qsort(pieces, *count, sizeof *pieces, piece_compare);
     return pieces;
 }
 
 /* ---- lines ---- */
-
-static bool is_seacock(const struct equipment *gear)
-{
-    return gear->kind->item == ITEM_seacock;
-}
-
-/* Seacocks of one place share a line whatever they are for: the flooding card has
- * each by name. The record lets no other gear of one kind stand at one spot twice. */
-static bool same_line(const struct equipment *a, const struct equipment *b)
-{
-    return a == b || (is_seacock(a) && is_seacock(b));
-}
 
 /* Does gear of the kind stand there for another engine too? */
 static bool twin_here(const struct composing *composing, const struct equipment *gear)
@@ -157,158 +176,110 @@ static const struct phrase *gear_detail(const struct composing *composing,
     return phrase_list(composing->arena, WORD_JOIN_COMMA, parts, sizeof parts / sizeof *parts);
 }
 
-/* Tags that follow each other stand as one chip from three on: "C11–C14". The
- * pieces come in order of their tags. */
-static size_t run_length(const struct equipment *const *pieces, size_t count)
-{
-    size_t length = 1;
-    while (length < count && tag_number(TEXT_OR_EMPTY(pieces[length]->tag)) ==
-                                 tag_number(TEXT_OR_EMPTY(pieces[length - 1]->tag)) + 1)
-        length++;
-    return length;
-}
-
-static const struct phrase *tags_run(struct composing *composing,
-                                     const struct equipment *const *pieces, size_t run)
-{
-    struct arena *arena = composing->arena;
-    const struct phrase *first = phrase_verbatim(arena, pieces[0]->tag.text);
-    if (run == 1)
-        return first;
-    return phrase_word(arena, WORD_TAG_RANGE, "first", first, "last",
-                       phrase_verbatim(arena, pieces[run - 1]->tag.text), NULL);
-}
-
-static void chips_make(struct composing *composing, const struct equipment *const *pieces,
-                       size_t count, struct plan_row *row)
-{
-    const char **chips = arena_array(composing->arena, count, sizeof *chips);
-    for (size_t i = 0; i < count;) {
-        size_t run = run_length(pieces + i, count - i);
-        if (run < 3)
-            run = 1;
-        if (pieces[i]->tag.text != NULL)
-            chips[row->chip_count++] = phrase_said(composing,
-                                                   tags_run(composing, pieces + i, run));
-        i += run;
-    }
-    row->chips = chips;
-}
-
-/* That a seacock has no valve, and what else is told of it; NULL: nothing is. */
-static const struct phrase *seacock_told(struct composing *composing,
-                                         const struct equipment *gear)
-{
-    const struct phrase *none = gear->valve.answer == ANSWER_NO
-                                    ? word_alone(composing, WORD_VALVE_NONE) : NULL;
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA, none, handle_phrase(composing, gear),
-                         gear_told(composing, gear));
-}
-
-/* What a seacock is for, and what is told of it; NULL: neither is to be told. */
+/* What an opening is for, and that it has no valve; NULL: neither is to be told. */
 static const struct phrase *purpose(struct composing *composing, const struct equipment *gear)
 {
     struct arena *arena = composing->arena;
     const struct phrase *name = phrase_text(arena, &gear->name);
-    const struct phrase *told = seacock_told(composing, gear);
-    if (name == NULL || told == NULL)
-        return name == NULL ? told : name;
-    return phrase_word(arena, WORD_OPENING_HANDLED, "opening", name, "how", told, NULL);
+    if (gear->valve.answer != ANSWER_NO)
+        return name;
+    const struct phrase *none = word_alone(composing, WORD_VALVE_NONE);
+    return name == NULL ? none
+                        : phrase_word(arena, WORD_OPENING_HANDLED, "opening", name, "how", none,
+                                      NULL);
 }
 
-static bool purpose_told(struct composing *composing, const struct equipment *const *pieces,
-                         size_t before, const struct equipment *gear)
+static struct plan_row gear_line(struct composing *composing, const struct piece *piece)
 {
-    for (size_t i = 0; i < before; i++)
-        if (phrase_equal(purpose(composing, pieces[i]), purpose(composing, gear)))
-            return true;
-    return false;
-}
-
-static void seacocks_name(struct composing *composing, const struct equipment *const *pieces,
-                          size_t count, struct plan_row *row)
-{
-    struct arena *arena = composing->arena;
-    enum item_key item = pieces[0]->kind->item;
-    const struct phrase **purposes = arena_array(arena, count, sizeof *purposes);
-    for (size_t i = 0; i < count; i++)
-        if (!purpose_told(composing, pieces, i, pieces[i]))
-            purposes[i] = purpose(composing, pieces[i]);
-    row->name = phrase_said(composing, count == 1 ? phrase_item(arena, item)
-                                                  : phrase_items(arena, item, count));
-    row->detail = phrase_said(composing,
-                              phrase_list(arena, WORD_JOIN_COMMA, purposes, count));
-}
-
-static struct plan_row plan_row_of(struct composing *composing,
-                                   const struct equipment *const *pieces,
-                                   size_t count)
-{
-    struct plan_row row = {.kind = pieces[0]->kind, .origin = pieces[0]->place};
-    chips_make(composing, pieces, count, &row);
-    if (is_seacock(pieces[0])) {
-        seacocks_name(composing, pieces, count, &row);
-        return row;
+    const struct equipment *gear = piece->gear;
+    struct plan_row row = {.kind = gear->kind, .marker = piece->marker};
+    const struct phrase *detail = gear_detail(composing, gear);
+    const struct phrase *name = gear_name(composing, gear, 1, CAPACITY_WEIGHT);
+    if (gear->kind->item == ITEM_seacock) {
+        name = phrase_item(composing->arena, ITEM_seacock);
+        detail = phrase_joined(composing->arena, WORD_JOIN_COMMA, purpose(composing, gear), detail,
+                               NULL);
     }
-    row.name = phrase_said(composing, gear_name(composing, pieces[0], count, CAPACITY_WEIGHT));
-    row.detail = phrase_said(composing, gear_detail(composing, pieces[0]));
+    row.name = phrase_said(composing, name);
+    row.detail = phrase_said(composing, detail);
+    return row;
+}
+
+static struct plan_row here_line(struct composing *composing, const struct piece *piece)
+{
+    static const enum word words[] = {
+        [FACING_BOW] = WORD_HERE_BOW, [FACING_STARBOARD] = WORD_HERE_STARBOARD,
+        [FACING_STERN] = WORD_HERE_STERN, [FACING_PORT] = WORD_HERE_PORT};
+    enum facing facing = composing->in->boat->facts.mounted_faces.value;
+    struct plan_row row = {.marker = piece->marker};
+    row.name = phrase_said(composing, word_alone(composing, WORD_HERE));
+    row.detail = phrase_said(composing, word_alone(composing, words[facing]));
     return row;
 }
 
 /* ---- places ---- */
 
-/* The lines of one place from its pieces, each with all that share it. */
-static void plan_rows_of(struct composing *composing, const struct piece *pieces, size_t count,
-                         struct plan_place *place)
-{
-    struct plan_row *rows = arena_array(composing->arena, count, sizeof *rows);
-    bool *told = arena_array(composing->arena, count, sizeof *told);
-    const struct equipment **line = arena_array(composing->arena, count, sizeof *line);
-    for (size_t i = 0; i < count; i++) {
-        size_t pieces_in_line = 0;
-        if (told[i])
-            continue;
-        for (size_t j = i; j < count; j++) {
-            if (told[j] || !same_line(pieces[i].gear, pieces[j].gear))
-                continue;
-            told[j] = true;
-            line[pieces_in_line++] = pieces[j].gear;
-        }
-        rows[place->row_count++] = plan_row_of(composing, line, pieces_in_line);
-    }
-    place->rows = rows;
-}
-
 /* "Port hull" says its side itself. */
-static const struct phrase *place_title(const struct composing *composing,
-                                        const struct equipment *gear)
+const char *plan_place_title(struct composing *composing, const struct marker *marker)
 {
-    const struct zone *zone = gear->place_zone;
+    const struct zone *zone = marker->zone;
     bool named = zone->side != SIDE_NONE && zone->id == zone->family;
-    return place_phrase(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
+    enum side side = named ? SIDE_NONE : marker->side;
+    const struct phrase *side_said = side == SIDE_NONE
+                                         ? NULL : place_phrase(composing, NULL, side, NULL);
+    return phrase_said(composing,
+                       phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                                     phrase_zone(composing->arena, zone),
+                                     phrase_upper(composing->arena, side_said), NULL));
 }
 
 static size_t together(const struct piece *pieces, size_t count)
 {
     size_t length = 1;
-    while (length < count && place_compare(&pieces[0].marker, &pieces[length].marker) == 0)
+    while (length < count && place_compare(&pieces[0], &pieces[length]) == 0)
         length++;
     return length;
 }
 
-const struct plan_place *plan_places(struct composing *composing, size_t *count)
+/* "C3: Galley, PORT.", for one who does not see the plan. */
+static const char *row_told(struct composing *composing, const struct plan_row *row,
+                            const char *title)
+{
+    const char *tag = row->kind == NULL ? row->name : row->marker.tag;
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_TAG_TOLD, "tag",
+                                   phrase_verbatim(composing->arena, tag), "place",
+                                   phrase_verbatim(composing->arena, title), NULL));
+}
+
+static struct plan_place place_of_pieces(struct composing *composing, const struct piece *pieces,
+                                         size_t count)
+{
+    struct plan_row *rows = arena_array(composing->arena, count, sizeof *rows);
+    struct plan_place place = {.marker = pieces[0].marker, .rows = rows, .row_count = count};
+    place.marker.tag = "";
+    place.marker.x_mm = pieces[0].station_mm;
+    place.title = plan_place_title(composing, &place.marker);
+    place.zone_name = phrase_said(composing,
+                                  phrase_zone(composing->arena, place.marker.zone));
+    for (size_t i = 0; i < count; i++) {
+        rows[i] = pieces[i].gear != NULL ? gear_line(composing, &pieces[i])
+                                         : here_line(composing, &pieces[i]);
+        rows[i].marker.told = row_told(composing, &rows[i], place.title);
+    }
+    return place;
+}
+
+const struct plan_place *plan_places(struct composing *composing, const struct marker *here,
+                                     size_t *count)
 {
     size_t piece_count;
-    const struct piece *pieces = pieces_of(composing, &piece_count);
+    const struct piece *pieces = pieces_of(composing, here, &piece_count);
     struct plan_place *places = arena_array(composing->arena, piece_count, sizeof *places);
     *count = 0;
     for (size_t i = 0; i < piece_count;) {
         size_t length = together(pieces + i, piece_count - i);
-        struct plan_place *place = &places[(*count)++];
-        place->marker = pieces[i].marker;
-        place->marker.tag = "";
-        place->title = phrase_said(composing, place_title(composing, pieces[i].gear));
-        plan_rows_of(composing, pieces + i, length, place);
+        places[(*count)++] = place_of_pieces(composing, pieces + i, length);
         i += length;
     }
     return places;

@@ -45,10 +45,8 @@ static void pages_make(struct composing *composing, struct sheet *sheet)
     struct pages_facts *pages = pages_add(composing, sheet);
     pages->titles[PLAN_PART_DECK] = part_title(composing, WORD_SAFETY_DECK);
     pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
-    for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++) {
+    for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++)
         part_signs_make(composing, pages, part);
-        pages->landmarks[part] = plan_landmarks(composing, part, &pages->landmark_counts[part]);
-    }
 }
 
 /* ---- where the cards hang ---- */
@@ -62,22 +60,18 @@ static const struct zone *zone_hung_in(const struct boat *boat)
     return between_hulls || of_others ? NULL : zone;
 }
 
-static void here_make(struct composing *composing, struct places_facts *plan)
+/* NULL: the record does not tell where. */
+static const struct marker *here_marker(struct composing *composing)
 {
-    static const enum word here_words[] = {
-        [FACING_BOW] = WORD_HERE_BOW, [FACING_STARBOARD] = WORD_HERE_STARBOARD,
-        [FACING_STERN] = WORD_HERE_STERN, [FACING_PORT] = WORD_HERE_PORT};
     const struct boat *boat = composing->in->boat;
     const struct zone *zone = zone_hung_in(boat);
     if (zone == NULL || boat->facts.mounted_faces.value == FACING_NONE)
-        return;
+        return NULL;
     struct equipment hung = {.place_zone = zone, .place_side = zone->side,
                              .place = boat->facts.mounted.place};
-    plan->here_given = true;
-    plan->here = marker_of(boat, &hung);
-    plan->facing = boat->facts.mounted_faces.value;
-    plan->here_word = phrase_said(composing, word_alone(composing, WORD_HERE));
-    plan->here_words = phrase_said(composing, word_alone(composing, here_words[plan->facing]));
+    struct marker *here = arena_alloc(composing->arena, sizeof *here);
+    *here = marker_of(boat, &hung);
+    return here;
 }
 
 void safety_plan_notes(const struct boat *boat, struct problems *problems)
@@ -180,10 +174,12 @@ static void places_make(struct composing *composing, struct sheet *sheet)
 {
     const struct boat *boat = composing->in->boat;
     struct places_facts *plan = arena_alloc(composing->arena, sizeof *plan);
-    plan->places = plan_places(composing, &plan->count);
-    here_make(composing, plan);
+    const struct marker *here = here_marker(composing);
+    plan->to = 1000;
+    plan->places = plan_places(composing, here, &plan->count);
+    plan->facing = here == NULL ? FACING_NONE : boat->facts.mounted_faces.value;
     for (size_t i = 0; i < boat->equipment_count; i++)
-        marker_add(composing, &boat->equipment[i]);
+        gear_dates_add(&composing->dates, &boat->equipment[i], composing->in->base);
     block_add(composing, sheet, BLOCK_LABELS)->places = plan;
 }
 
@@ -200,16 +196,19 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                          const struct sheet_list *others)
 {
     places_make(composing, sheet);
-    plan_make(composing, sheet);
+    struct plan_facts *plan = plan_make(composing, sheet);
+    if (sheet_places(sheet)->facing == FACING_STERN)
+        plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD_STERN));
     legend_make(composing, sheet);
+    index_make(composing, sheet);
     text_add_block(composing, sheet, BLOCK_SOURCES,
                    (struct card_text){phrase_said(composing, plan_sources(composing, others)),
                                       sheet->origin});
     signs_make(composing, sheet, NULL, signs_joined(composing));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){
-                       phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
-                       sheet->origin});
+    cases_add_block(composing, sheet,
+                    (struct card_text){
+                        phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
+                        sheet->origin});
     warnings_make(composing, sheet);
     pages_make(composing, sheet);
 }

@@ -1,94 +1,20 @@
-/* seacock_table.c - openings in the hull as one table of a step, port beside starboard, bow
- * first, so that two people can go down both sides at once (room: compose). Takes the
- * pieces of one item and what the step wants of them; gives the step's lines and heads,
- * and a marker a piece. How a valve is turned is said once, in the note above the table,
- * where most are turned so; a line then says only what differs. Never leaves a piece out:
- * one whose side is not recorded has a group of its own. */
+/* seacock_table.c - openings in the hull as one table of a step, side by side and bow first, so
+ * that two people can go down both sides at once (room: compose). Takes the pieces of one item
+ * and what the step wants of them; gives a group a side, a row a place, and a marker a piece.
+ * How the valves of a side are turned is said once, in its head, where most are turned so; an
+ * opening then says only what differs. Never leaves a piece out: those whose side is not
+ * recorded are a group of their own. */
 #include "compose_room.h"
 
-#include <string.h>
-
-/* The handling that the table's note says. */
-struct handling {
-    const struct phrase *how;     /* NULL: no two share one, or one is not recorded */
-    bool all;                     /* every valve is turned so, not only most */
-    enum end_state state;        /* what the step wants of each: shut */
+/* The table while it is made. */
+struct openings {
+    struct composing *composing;
+    enum end_state state;            /* what the step wants of each: shut */
+    const struct equipment **list;   /* all pieces, from bow to stern */
+    size_t count;
 };
 
-/* How this piece is brought into the state; NULL: the record does not say. */
-static const struct phrase *how_of(struct composing *composing, const struct equipment *gear,
-                                   enum end_state state)
-{
-    return gear_handling_known(composing, gear, state);
-}
-
-/* How many valves are turned just so. */
-static size_t handled_so(struct composing *composing, enum item_key item,
-                         const struct phrase *how, enum end_state state)
-{
-    size_t index = 0, count = 0;
-    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        count += gear->valve.answer != ANSWER_NO &&
-                         phrase_equal(how_of(composing, gear, state), how) ? 1 : 0;
-    return count;
-}
-
-/* The handling of the one valve there is. */
-static const struct phrase *handled_alone(struct composing *composing, enum item_key item,
-                                          enum end_state state)
-{
-    size_t index = 0;
-    const struct equipment *gear = gear_next(composing, item, &index);
-    while (gear != NULL && gear->valve.answer == ANSWER_NO)
-        gear = gear_next(composing, item, &index);
-    return gear == NULL ? NULL : how_of(composing, gear, state);
-}
-
-/* The handling that most valves share. Where one is not recorded nothing is shared: the
- * note would speak for it. An opening without a valve is not asked. */
-static struct handling common_handling(struct composing *composing, enum item_key item,
-                                       enum end_state state)
-{
-    struct handling common = {.how = NULL, .state = state};
-    size_t index = 0, valves = 0, most = 1;
-    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
-        if (gear->valve.answer == ANSWER_NO)
-            continue;
-        const struct phrase *how = how_of(composing, gear, state);
-        if (how == NULL)
-            return (struct handling){.how = NULL, .state = state};
-        size_t same = handled_so(composing, item, how, state);
-        valves++;
-        if (same > most || valves == 1) {
-            most = same;
-            common.how = same > 1 ? how : NULL;
-        }
-    }
-    common.all = most == valves;
-    if (valves == 1)
-        common.how = handled_alone(composing, item, state);
-    return common;
-}
-
-static const struct phrase *cell_name(const struct composing *composing,
-                                      const struct equipment *gear)
-{
-    struct arena *arena = composing->arena;
-    const struct phrase *name = gear->name.text == NULL ? phrase_item(arena, gear->item.value)
-                                                        : phrase_text(arena, &gear->name);
-    return phrase_joined(arena, WORD_JOIN_COMMA, phrase_zone(arena, gear->place_zone), name, NULL);
-}
-
-/* What the head of the table does not say of all; NULL: nothing. */
-static const struct phrase *own_handling(struct composing *composing,
-                                         const struct equipment *gear,
-                                         const struct handling *common)
-{
-    const struct phrase *how = how_of(composing, gear, common->state);
-    if (gear->valve.answer == ANSWER_NO)
-        return word_alone(composing, WORD_VALVE_NONE);
-    return phrase_equal(how, common->how) ? NULL : how;
-}
+/* ---- which there are ---- */
 
 /* Where the piece lies along the boat: twice the middle of its zone, from the bow. */
 static int gear_station(const struct equipment *gear)
@@ -120,133 +46,168 @@ static enum side gear_side(const struct equipment *gear)
     return gear->place_zone->side;
 }
 
-/* ---- lines ---- */
+static struct openings openings_of_side(const struct openings *all, enum side side)
+{
+    struct openings own = *all;
+    own.list = arena_array(all->composing->arena, all->count + 1, sizeof *own.list);
+    own.count = 0;
+    for (size_t i = 0; i < all->count; i++)
+        if (gear_side(all->list[i]) == side)
+            own.list[own.count++] = all->list[i];
+    return own;
+}
 
-/* The head of a group. Pieces whose side the record does not tell stand under words that
- * say so, never under those of a side. */
-static const char *head_word(const struct composing *composing, enum side side)
+/* ---- handling ---- */
+
+static bool is_turned(const struct equipment *gear)
+{
+    return gear->valve.answer != ANSWER_NO;
+}
+
+/* How this piece is brought into the state; NULL: the record does not say. */
+static const struct phrase *how_of(const struct openings *openings, const struct equipment *gear)
+{
+    return gear_handling_known(openings->composing, gear, openings->state);
+}
+
+/* How many valves are turned just so. */
+static size_t turned_so(const struct openings *openings, const struct phrase *how)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < openings->count; i++)
+        count += is_turned(openings->list[i]) &&
+                         phrase_equal(how_of(openings, openings->list[i]), how) ? 1 : 0;
+    return count;
+}
+
+/* The handling that most valves share, or that of the one valve there is; NULL: no two share
+ * one. Where one is not recorded nothing is shared: the head would speak for it. An opening
+ * without a valve is not asked. */
+static const struct phrase *common_how(const struct openings *openings)
+{
+    const struct phrase *common = NULL;
+    size_t valves = 0, most = 0;
+    for (size_t i = 0; i < openings->count; i++) {
+        if (!is_turned(openings->list[i]))
+            continue;
+        const struct phrase *how = how_of(openings, openings->list[i]);
+        if (how == NULL)
+            return NULL;
+        size_t same = turned_so(openings, how);
+        valves++;
+        if (same > most) {
+            most = same;
+            common = how;
+        }
+    }
+    return valves == 1 || most > 1 ? common : NULL;
+}
+
+/* What the head of its side does not say; NULL: nothing. */
+static const struct phrase *own_end(const struct openings *openings,
+                                    const struct equipment *gear, const struct phrase *common)
+{
+    struct composing *composing = openings->composing;
+    const struct phrase *how = how_of(openings, gear);
+    if (!is_turned(gear))
+        return word_alone(composing, WORD_VALVE_NONE);
+    if (how == NULL || phrase_equal(how, common))
+        return NULL;
+    return row_end_phrase(composing, gear, openings->state);
+}
+
+/* ---- rows ---- */
+
+static struct row_item opening_said(const struct openings *openings,
+                                    const struct equipment *gear, const struct phrase *common)
+{
+    struct composing *composing = openings->composing;
+    const char **tags = arena_array(composing->arena, 1, sizeof *tags);
+    const struct phrase *name = gear->name.text == NULL
+                                    ? phrase_item(composing->arena, gear->item.value)
+                                    : phrase_text(composing->arena, &gear->name);
+    tags[0] = TEXT_OR_EMPTY(gear->tag);
+    return (struct row_item){.kind = gear->kind, .tags = tags, .tag_count = 1,
+                             .name = phrase_said(composing, name), .spot = "",
+                             .end = phrase_said(composing, own_end(openings, gear, common)),
+                             .origin = gear->place};
+}
+
+static bool is_first_of_its_zone(const struct openings *openings, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (openings->list[i]->place_zone == openings->list[index]->place_zone)
+            return false;
+    return true;
+}
+
+/* All of the zone of that piece. */
+static struct card_row zone_row(const struct openings *openings, size_t index,
+                                const struct phrase *common)
+{
+    struct composing *composing = openings->composing;
+    const struct equipment *first = openings->list[index];
+    struct row_item *items = arena_array(composing->arena, openings->count, sizeof *items);
+    size_t count = 0;
+    for (size_t i = index; i < openings->count; i++)
+        if (openings->list[i]->place_zone == first->place_zone)
+            items[count++] = opening_said(openings, openings->list[i], common);
+    return (struct card_row){
+        .place = phrase_said(composing, phrase_zone(composing->arena, first->place_zone)),
+        .spot = "", .items = items, .item_count = count, .origin = first->place};
+}
+
+/* ---- groups ---- */
+
+/* "PORT: across = SHUT". Pieces whose side the record does not tell stand under words that say
+ * so, never under those of a side. */
+static const char *head_said(const struct openings *openings, enum side side,
+                             const struct phrase *common)
 {
     static const enum word heads[] = {
         [SIDE_NONE] = WORD_TABLE_SIDE_UNKNOWN, [SIDE_PORT] = WORD_PLAN_PORT,
         [SIDE_STARBOARD] = WORD_PLAN_STARBOARD, [SIDE_CENTRE] = WORD_TABLE_CENTRE,
         [SIDE_BOTH] = WORD_TABLE_BOTH_SIDES};
-    return phrase_said(composing, word_alone(composing, heads[side]));
+    struct composing *composing = openings->composing;
+    const struct phrase *head = word_alone(composing, heads[side]);
+    if (common == NULL)
+        return phrase_said(composing, phrase_word(composing->arena, WORD_OPENINGS_AT, "side", head,
+                                                  NULL));
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_OPENINGS_HANDLED, "side", head, "how",
+                                   common, "state", state_said(composing, openings->state),
+                                   NULL));
 }
 
-/* The table while it is written. */
-struct writing {
-    struct composing *composing;
-    const struct equipment **list;   /* the pieces from bow to stern */
-    size_t gear_count;
-    const struct handling *common;
-    struct table_row *lines;         /* as far as they are written */
-    size_t line_count;
-};
-
-static struct table_cell cell_of(const struct writing *writing, const struct equipment *gear)
+static struct opening_group group_said(const struct openings *openings, enum side side)
 {
-    struct composing *composing = writing->composing;
-    const struct phrase *name = cell_name(composing, gear);
-    const struct phrase *handling = own_handling(composing, gear, writing->common);
-    struct table_cell cell = {.tag = TEXT_OR_EMPTY(gear->tag), .origin = gear->place,
-                              .name = phrase_said(composing, name)};
-    if (handling == NULL)
-        return cell;
-    cell.handling_at = strlen(cell.name) + strlen(": ");
-    cell.name = phrase_said(composing,
-                            phrase_word(composing->arena, WORD_OPENING_HANDLED, "opening", name,
-                                        "how", handling, NULL));
-    return cell;
-}
-
-static size_t side_count(const struct writing *writing, enum side side)
-{
-    size_t count = 0;
-    for (size_t i = 0; i < writing->gear_count; i++)
-        count += gear_side(writing->list[i]) == side ? 1 : 0;
-    return count;
-}
-
-/* Writes one side down a column, from the first line that is not yet written; the caller
- * counts the lines. */
-static void column_write(struct writing *writing, enum side side, size_t column)
-{
-    size_t line = writing->line_count;
-    for (size_t i = 0; i < writing->gear_count; i++)
-        if (gear_side(writing->list[i]) == side)
-            writing->lines[line++].cells[column] = cell_of(writing, writing->list[i]);
-}
-
-/* Writes a group that has no other side beside it over both columns: its first half down
- * the left one, the second down the right one. */
-static void block_write(struct writing *writing, enum side side)
-{
-    size_t count = side_count(writing, side), half = (count + 1) / 2, written = 0;
-    for (size_t i = 0; i < writing->gear_count; i++) {
-        if (gear_side(writing->list[i]) != side)
-            continue;
-        writing->lines[writing->line_count + written % half].cells[written / half] =
-            cell_of(writing, writing->list[i]);
-        written++;
-    }
-    writing->line_count += half;
-}
-
-/* Writes a group under its head: that of the table if nothing stands there yet, else one in
- * the middle of the table. */
-static void group_write(struct writing *writing, enum side side, struct card_step *step)
-{
-    if (side_count(writing, side) == 0)
-        return;
-    bool first = writing->line_count == 0;
-    if (first)
-        step->table_heads[0] = head_word(writing->composing, side);
-    else
-        writing->lines[writing->line_count++].head = head_word(writing->composing, side);
-    block_write(writing, side);
-}
-
-/* Writes port beside starboard; where there is one of the two alone, over both columns. */
-static void sides_write(struct writing *writing, struct card_step *step)
-{
-    size_t port = side_count(writing, SIDE_PORT), starboard = side_count(writing, SIDE_STARBOARD);
-    if (port == 0 || starboard == 0) {
-        enum side side = port > 0 ? SIDE_PORT : SIDE_STARBOARD;
-        group_write(writing, side, step);
-        if (port + starboard > 1)
-            step->table_heads[1] = step->table_heads[0];
-        return;
-    }
-    column_write(writing, SIDE_PORT, 0);
-    column_write(writing, SIDE_STARBOARD, 1);
-    writing->line_count = port > starboard ? port : starboard;
-    step->table_heads[0] = head_word(writing->composing, SIDE_PORT);
-    step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
+    const struct phrase *common = common_how(openings);
+    struct card_row *rows = arena_array(openings->composing->arena, openings->count,
+                                        sizeof *rows);
+    struct opening_group group = {.side = side, .head = head_said(openings, side, common),
+                                  .rows = rows};
+    for (size_t i = 0; i < openings->count; i++)
+        if (is_first_of_its_zone(openings, i))
+            rows[group.row_count++] = zone_row(openings, i, common);
+    return group;
 }
 
 void table_make(struct composing *composing, enum item_key item, enum end_state state,
                 struct card_step *step)
 {
-    static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};
-    struct handling common = common_handling(composing, item, state);
-    struct writing writing = {.composing = composing, .common = &common};
-    writing.list = gear_by_station(composing, item, &writing.gear_count);
-    writing.lines = arena_array(composing->arena,
-                                writing.gear_count + sizeof others / sizeof *others,
-                                sizeof *writing.lines);
-    step->table_heads[0] = step->table_heads[1] = "";
-    for (size_t i = 0; i < writing.gear_count; i++)
-        marker_add(composing, writing.list[i]);
-    sides_write(&writing, step);
-    for (size_t i = 0; i < sizeof others / sizeof *others; i++)
-        group_write(&writing, others[i], step);
-    step->table = writing.lines;
-    step->table_count = writing.line_count;
+    static const enum side sides[] = {SIDE_PORT, SIDE_STARBOARD, SIDE_CENTRE, SIDE_BOTH,
+                                      SIDE_NONE};
+    struct openings all = {.composing = composing, .state = state};
+    struct opening_group *groups = arena_array(composing->arena, sizeof sides / sizeof *sides,
+                                               sizeof *groups);
+    all.list = gear_by_station(composing, item, &all.count);
+    for (size_t i = 0; i < all.count; i++)
+        marker_add(composing, all.list[i]);
+    for (size_t i = 0; i < sizeof sides / sizeof *sides; i++) {
+        struct openings own = openings_of_side(&all, sides[i]);
+        if (own.count > 0)
+            groups[step->table_count++] = group_said(&own, sides[i]);
+    }
+    step->table = groups;
     step->table_kind = item_kind_of(item);
-    step->table_note = "";
-    if (common.how != NULL)
-        step->table_note = phrase_said(
-            composing, phrase_word(composing->arena,
-                                   common.all ? WORD_ALL_HANDLED : WORD_OTHERS_HANDLED, "how",
-                                   common.how, NULL));
 }

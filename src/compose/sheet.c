@@ -36,6 +36,11 @@ const struct signs_facts *sheet_signs(const struct sheet *sheet)
     FACTS(sheet, BLOCK_SIGNS, signs, .word = "", .signs = "");
 }
 
+const struct cases_facts *sheet_cases(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_CALL_LINE, cases, .count = 0);
+}
+
 const struct steps_facts *sheet_steps(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_STEPS, steps, .count = 0);
@@ -71,6 +76,11 @@ const struct plan_facts *sheet_plan(const struct sheet *sheet)
 const struct places_facts *sheet_places(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_LABELS, places, .count = 0);
+}
+
+const struct index_facts *sheet_index(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_INDEX, index, .count = 0);
 }
 
 const struct legend_facts *sheet_legend(const struct sheet *sheet)

@@ -1,11 +1,13 @@
 /* sheet_dump.c - a composed sheet as stable text, for tests and for looking
  * (room: compose). */
 #include "compose_room.h"
+#include "fact.h"
 
 /* A line a fact; empty ones are left out. */
 static void fact_dump(void *of, const struct fact *fact)
 {
-    static const char marks[] = {[FACT_PRINTED] = ' ', [FACT_SHOWN] = '~', [FACT_KNOWN] = '='};
+    static const char marks[] = {
+        [FACT_PRINTED] = ' ', [FACT_SHOWN] = '~', [FACT_CITED] = ' ', [FACT_KNOWN] = '='};
     struct text_builder *out = of;
     if (text_empty(fact->text))
         return;

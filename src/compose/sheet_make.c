@@ -5,6 +5,7 @@
 #include "promise.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 static const struct kind_composing kinds[SHEET_KIND_COUNT] = {
 #define KIND_COMPOSING(name, key, source, composer, calls, turn, template, rules, code, marks) \
@@ -37,6 +38,29 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
     *facts = text;
     if (!text_empty(text.text))
         block_add(composing, sheet, key)->text = facts;
+}
+
+#define CASES_PARTED " | "
+
+const struct cases_facts *cases_of(struct arena *arena, struct card_text said)
+{
+    struct cases_facts *facts = arena_alloc(arena, sizeof *facts);
+    *facts = (struct cases_facts){.count = 0};
+    for (const char *at = said.text; !text_empty(at) && facts->count < CASES_MOST;) {
+        const char *end = facts->count + 1 < CASES_MOST ? strstr(at, CASES_PARTED) : NULL;
+        size_t length = end == NULL ? strlen(at) : (size_t)(end - at);
+        facts->items[facts->count++] =
+            (struct card_text){arena_copy(arena, at, length), said.origin};
+        at = end == NULL ? NULL : end + strlen(CASES_PARTED);
+    }
+    return facts;
+}
+
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said)
+{
+    const struct cases_facts *facts = cases_of(composing->arena, said);
+    if (facts->count > 0)
+        block_add(composing, sheet, BLOCK_CALL_LINE)->cases = facts;
 }
 
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet)
@@ -111,6 +135,22 @@ void sheet_calls_make(struct composing *composing, const struct slot *slot, stru
 
 /* ---- the composer of cards with steps ---- */
 
+static bool has_distress_card(const struct composing *composing)
+{
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (composing->slots[i].procedure->kind.value == SHEET_DISTRESS)
+            return true;
+    return false;
+}
+
+/* A card without a script sends people to the telephone: its numbers stay. */
+static void contact_yields(struct composing *composing, const struct sheet *sheet)
+{
+    const struct call_facts *call = sheet_call(sheet);
+    if (has_distress_card(composing) && call->script != NULL && !call->silent)
+        composing->blocks[composing->block_count - 1].yields = YIELDS_CONTACT;
+}
+
 void card_compose(struct composing *composing, struct sheet *sheet,
                   const struct sheet_list *others)
 {
@@ -119,6 +159,7 @@ void card_compose(struct composing *composing, struct sheet *sheet,
     boxes_make(composing, sheet);
     card_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    contact_yields(composing, sheet);
     plan_make(composing, sheet);
 }
 

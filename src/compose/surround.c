@@ -23,16 +23,14 @@ static const struct approval *approval_of(const struct composing *composing,
     return NULL;
 }
 
-static const struct phrase *marks(struct composing *composing, const struct approval *approval)
+static const struct phrase *marks(struct composing *composing)
 {
-    const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
+    const struct phrase *specimen = NULL, *draft = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         specimen = word_alone(composing, WORD_MARK_SPECIMEN);
     if (composing->held || composing->drafted)
         draft = word_alone(composing, WORD_MARK_DRAFT);
-    if (approval == NULL)
-        unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
-    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, unapproved);
+    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, NULL);
 }
 
 static const struct phrase *approved(struct composing *composing,
@@ -116,13 +114,20 @@ static void plan_words_make(struct composing *composing, struct plan_facts *plan
 {
     static const enum word plan_words[PLAN_WORD_COUNT] = {
         [PLAN_BOW] = WORD_PLAN_BOW,
+        [PLAN_STERN] = WORD_PLAN_STERN,
         [PLAN_PORT] = WORD_PLAN_PORT,
         [PLAN_PORT_HINT] = WORD_PLAN_PORT_HINT,
         [PLAN_STARBOARD] = WORD_PLAN_STARBOARD,
         [PLAN_STARBOARD_HINT] = WORD_PLAN_STARBOARD_HINT,
         [PLAN_FACING] = WORD_PLAN_FACING,
+        [PLAN_FACING_STERN] = WORD_PLAN_FACING_STERN,
         [PLAN_DECK] = WORD_PLAN_DECK,
-        [PLAN_BELOW] = WORD_PLAN_BELOW};
+        [PLAN_BELOW] = WORD_PLAN_BELOW,
+        [PLAN_HEAD_BELOW] = WORD_PLAN_HEAD_BELOW,
+        [PLAN_HEAD_DECK] = WORD_PLAN_HEAD_DECK,
+        [PLAN_HEAD_HULLS] = WORD_PLAN_HEAD_HULLS,
+        [PLAN_HEAD_DECK_SALOON] = WORD_PLAN_HEAD_DECK_SALOON,
+        [PLAN_HEAD_WHOLE] = WORD_PLAN_HEAD_WHOLE};
     for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
         plan->words[i] = phrase_said(composing, word_alone(composing, plan_words[i]));
 }
@@ -169,7 +174,7 @@ static bool is_hers(const struct boat *boat, const struct zone *zone)
 /* A name in the middle of the plan must be true of the middle of the boat. */
 static bool is_landmark(const struct zone *zone, const struct boat *boat)
 {
-    if (!zone->drawn || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
+    if ((!zone->drawn && !zone->room) || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
         return false;
     if (boat->catamaran && (zone->in_hulls || is_sided_family(zone)))
         return false;
@@ -178,33 +183,106 @@ static bool is_landmark(const struct zone *zone, const struct boat *boat)
     return is_hers(boat, zone);
 }
 
-/* Landmarks of this kind of boat. */
-const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
-                                       size_t *count)
+/* A room in one hull of several, for a plan that shows each hull by itself. */
+static bool is_hull_landmark(const struct zone *zone, const struct boat *boat)
 {
-    const struct boat *boat = composing->in->boat;
-    struct plan_zone *zones = arena_array(composing->arena, ZONE_COUNT, sizeof *zones);
-    *count = 0;
-    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
-        const struct zone *zone = zone_of(key);
-        bool deck_landmark = part == PLAN_PART_DECK &&
-                             ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
-                              (zone->drawn_on_monohull_deck && !boat->catamaran));
-        if (plan_part_shows(part, zone->level) && (is_landmark(zone, boat) || deck_landmark))
-            zones[(*count)++] = (struct plan_zone){
-                zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
-    }
-    return zones;
+    return boat->catamaran && zone->drawn && zone->in_hulls && zone->side != SIDE_NONE &&
+           is_hers(boat, zone);
 }
 
-void plan_make(struct composing *composing, struct sheet *sheet)
+static bool holds_gear_on(const struct boat *boat, const struct zone *zone, enum side side)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (boat->equipment[i].place_zone == zone && boat->equipment[i].place_side == side)
+            return true;
+    return false;
+}
+
+/* Landmarks of a boat, while they are gathered. */
+struct landmarks {
+    struct composing *composing;
+    struct plan_zone *zones;
+    size_t count;
+};
+
+static void landmark_add(struct landmarks *landmarks, const struct zone *zone, enum side side)
+{
+    struct composing *composing = landmarks->composing;
+    landmarks->zones[landmarks->count++] = (struct plan_zone){
+        zone, phrase_said(composing, phrase_zone(composing->arena, zone)), side, !zone->drawn};
+}
+
+/* Of a catamaran's rooms that both hulls may have, those in which gear tells the hull. */
+static void hull_rooms_add(struct landmarks *landmarks, const struct zone *zone)
+{
+    const struct boat *boat = landmarks->composing->in->boat;
+    if (!boat->catamaran || !zone->in_hulls || !zone->room || zone->side != SIDE_NONE ||
+        !is_hers(boat, zone))
+        return;
+    for (enum side side = SIDE_PORT; side <= SIDE_STARBOARD; side++)
+        if (holds_gear_on(boat, zone, side))
+            landmark_add(landmarks, zone, side);
+}
+
+/* Landmarks of this kind of boat. */
+static const struct plan_zone *plan_landmarks(struct composing *composing, size_t *count)
+{
+    const struct boat *boat = composing->in->boat;
+    struct landmarks landmarks = {composing,
+                                  arena_array(composing->arena, 2 * ZONE_COUNT,
+                                              sizeof *landmarks.zones), 0};
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *zone = zone_of(key);
+        bool in_hull = is_hull_landmark(zone, boat);
+        if (is_landmark(zone, boat) || in_hull)
+            landmark_add(&landmarks, zone, in_hull ? zone->side : SIDE_NONE);
+        hull_rooms_add(&landmarks, zone);
+    }
+    *count = landmarks.count;
+    return landmarks.zones;
+}
+
+/* ---- where nobody enters ---- */
+
+static void hatched_add(struct plan_facts *plan, enum zone_key *zones, enum zone_key zone)
+{
+    for (size_t i = 0; i < plan->hatched_count; i++)
+        if (zones[i] == zone)
+            return;
+    if (zone != ZONE_NONE)
+        zones[plan->hatched_count++] = zone;
+}
+
+/* The engine space of the card, the zone that its procedure is about, and where its vapours come
+ * from. */
+static void plan_hatched_find(struct composing *composing, struct plan_facts *plan)
+{
+    const struct procedure *procedure = composing->slot->procedure;
+    const struct item_values *sources = &procedure->vapour_from;
+    enum zone_key *zones = arena_array(composing->arena,
+                                       composing->in->boat->equipment_count + 2, sizeof *zones);
+    plan->hatched = zones;
+    hatched_add(plan, zones, composing->slot->space);
+    hatched_add(plan, zones, procedure->danger_in.value);
+    for (size_t i = 0; i < sources->count; i++) {
+        size_t index = 0;
+        for (const struct equipment *source;
+             (source = gear_next(composing, sources->items[i].value, &index)) != NULL;)
+            hatched_add(plan, zones, source->zone.value);
+    }
+}
+
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
     plan->markers = composing->markers;
     plan->marker_count = composing->marker_count;
     plan_words_make(composing, plan);
-    plan->landmarks = plan_landmarks(composing, PLAN_PART_WHOLE, &plan->landmark_count);
+    plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD));
+    plan->landmarks = plan_landmarks(composing, &plan->landmark_count);
+    plan_hatched_find(composing, plan);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
+    return plan;
 }
 
 static const struct phrase *card_number(struct composing *composing, const char *number)
@@ -259,7 +337,8 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
         .first_date = phrase_said(composing, first_gear_date(composing)),
         .undated = composing->dates.undated,
         .code_word = "", .code = "",
-        .printed = phrase_said(composing, printed(composing))};
+        .printed = phrase_said(composing, printed(composing)),
+        .measure = phrase_said(composing, word_alone(composing, WORD_MEASURE))};
     composing->footer = footer;
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
 }
@@ -272,12 +351,20 @@ void code_make(struct composing *composing, const struct sheet *sheet)
     footer->code = check_code(sheet, composing->arena);
 }
 
+static void one_mark_make(struct composing *composing, struct sheet *sheet, enum block_key block,
+                          const struct phrase *mark)
+{
+    if (mark != NULL)
+        text_add_block(composing, sheet, block,
+                       (struct card_text){phrase_said(composing, mark), sheet->origin});
+}
+
 void mark_make(struct composing *composing, struct sheet *sheet)
 {
-    text_add_block(composing, sheet, BLOCK_MARK,
-                   (struct card_text){
-                       phrase_said(composing, marks(composing, approval_of(composing, sheet))),
-                       sheet->origin});
+    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing));
+    if (approval_of(composing, sheet) == NULL)
+        one_mark_make(composing, sheet, BLOCK_UNAPPROVED,
+                      word_alone(composing, WORD_MARK_NOT_APPROVED));
 }
 
 void surround_make(struct composing *composing, struct sheet *sheet)

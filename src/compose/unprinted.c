@@ -2,6 +2,7 @@
  * Found by taking it out of the record: where all sheets stay the same, with their check codes,
  * none of them hangs on it. Never asks the tables: what they claim is held to this. */
 #include "compose_room.h"
+#include "fact.h"
 
 #include <string.h>
 

@@ -18,6 +18,7 @@ struct pdf_input {
     const struct document *document;
     const struct faces *faces;
     struct subset subsets[FACE_COUNT];
+    uint16_t spaces[FACE_COUNT];   /* the number of a space in each face */
     bool used[FACE_COUNT];
     struct arena *arena;
 };
@@ -53,6 +54,17 @@ static void page_use(struct usage *usage, const struct page *page)
             usage_add(usage, page->items[i].run);
 }
 
+/* Spaces stand between texts: see text_draw. */
+static uint16_t space_use(const struct pdf_input *input, struct usage *usage, enum face_role role)
+{
+    struct run space;
+    uint32_t missing;
+
+    promise(run_shape(input->faces, role, MPT_PER_POINT, " ", 1, input->arena, &space, &missing));
+    usage_add(usage, &space);
+    return space.glyphs[0].id;
+}
+
 /* One subset a face for the text of all pages. */
 static bool subsets_make(struct pdf_input *input, struct problems *problems)
 {
@@ -63,6 +75,8 @@ static bool subsets_make(struct pdf_input *input, struct problems *problems)
     for (size_t i = 0; i < FACE_COUNT; i++) {
         enum face_role role = (enum face_role)i;
         input->used[i] = usage_any(usage, role);
+        if (input->used[i])
+            input->spaces[i] = space_use(input, usage, role);
         if (input->used[i] && !subset_make(input->faces, usage, role, input->arena,
                                            &input->subsets[i], problems))
             return false;
@@ -79,6 +93,7 @@ static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
             continue;
         faces[i].subset = input->subsets[i];
         faces[i].metrics = face_metrics(input->faces, role);
+        faces[i].space = input->spaces[i];
         faces[i].font = font_embed(document, &faces[i].subset, faces[i].metrics,
                                    face_postscript_name(input->faces, role), input->arena);
         if (faces[i].font == NULL)
@@ -99,6 +114,20 @@ static void page_fonts_add(HPDF_Doc document, HPDF_Page page, const struct pdf_f
             HPDF_Dict_Add(fonts, font_key((enum face_role)i), faces[i].font);
 }
 
+/* The box that is left of a sheet that is cut. */
+static void page_trim_add(HPDF_Doc document, const struct canvas *canvas, const struct page *page)
+{
+    const mpt corners[] = {page->trim, page->trim, page->width - page->trim,
+                           page->height - page->trim};
+    HPDF_Array box = page->trim > 0 ? HPDF_Array_New(document->mmgr) : NULL;
+
+    if (box == NULL)
+        return;
+    for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
+        HPDF_Array_AddReal(box, points(corners[i]));
+    HPDF_Dict_Add(canvas->page, "TrimBox", box);
+}
+
 /* The destination shows the whole page. */
 static void page_outline_add(HPDF_Doc document, HPDF_Page page, const char *title,
                              struct arena *arena)
@@ -113,11 +142,32 @@ static void page_outline_add(HPDF_Doc document, HPDF_Page page, const char *titl
     HPDF_Dict_Add(outline, "Title", text_string(document, title, arena));
 }
 
-static void item_draw(const struct canvas *canvas, const struct page_item *item)
+static bool ends_with_space(const struct page_item *item)
 {
+    size_t length = strlen(item->run->text);
+
+    return length > 0 && item->run->text[length - 1] == ' ';
+}
+
+/* What follows a text: nothing where the next one, or itself, says that no space is needed. */
+static enum text_end end_of_text(const struct page *page, size_t index)
+{
+    const struct page_item *item = &page->items[index], *next = item + 1;
+    bool followed = index + 1 < page->count && next->kind == PAGE_TEXT;
+    bool joined = followed && (next->joined || next->run->text[0] == ' ');
+
+    return joined || ends_with_space(item) ? TEXT_JOINED : TEXT_SPACED;
+}
+
+static void item_draw(const struct canvas *canvas, const struct page *page, size_t index)
+{
+    const struct page_item *item = &page->items[index];
+
+    if (item->kind != PAGE_TEXT)
+        tags_go_to(canvas, item->reading);
     switch (item->kind) {
     case PAGE_TEXT:
-        text_draw(canvas, item);
+        text_draw(canvas, item, end_of_text(page, index));
         break;
     case PAGE_SIGN:
         sign_draw(canvas, item);
@@ -131,45 +181,24 @@ static void item_draw(const struct canvas *canvas, const struct page_item *item)
     }
 }
 
-static void page_draw(HPDF_Doc document, const struct page *page, const struct pdf_face *faces,
-                      struct arena *arena)
+static void page_draw(struct tree *tree, const struct page *page, const struct pdf_face *faces)
 {
-    struct canvas canvas = {HPDF_AddPage(document), page->height, faces, arena};
+    struct page_tags tags = {.page = page};
+    struct canvas canvas = {HPDF_AddPage(tree->document), page->palette, page->height, faces,
+                            &tags, tree->arena};
 
     if (canvas.page == NULL)
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
-    page_fonts_add(document, canvas.page, faces);
-    page_outline_add(document, canvas.page, page->title, arena);
+    page_trim_add(tree->document, &canvas, page);
+    page_fonts_add(tree->document, canvas.page, faces);
+    if (page->count > 0)
+        page_outline_add(tree->document, canvas.page, page->title, tree->arena);
     for (size_t i = 0; i < page->count; i++)
-        item_draw(&canvas, &page->items[i]);
-}
-
-/* Printed at its size: type below its floor would be a fault of the card. */
-static void preferences_add(HPDF_Doc document)
-{
-    HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);
-
-    if (preferences == NULL)
-        return;
-    HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
-    HPDF_Dict_AddName(preferences, "PrintScaling", "None");
-    HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
-}
-
-static void facts_add(HPDF_Doc document, const struct document *about, struct arena *arena)
-{
-    HPDF_SetInfoAttr(document, HPDF_INFO_PRODUCER, "maydeck");
-    if (document->info != NULL) {
-        HPDF_Dict_Add(document->info, "Title", text_string(document, about->title, arena));
-        if (!text_empty(about->subject))
-            HPDF_Dict_Add(document->info, "Subject",
-                          text_string(document, about->subject, arena));
-    }
-    HPDF_Dict_Add(document->catalog, "Lang",
-                  HPDF_String_New(document->mmgr, about->language, NULL));
-    preferences_add(document);
+        item_draw(&canvas, page, i);
+    tags_end(&canvas);
+    tree_page_add(tree, &canvas);
 }
 
 /* Room for the identity: it follows from all other bytes, so it comes last. */
@@ -189,10 +218,12 @@ static void document_fill(HPDF_Doc document, const struct pdf_input *input)
 
     HPDF_SetCompressionMode(document, HPDF_COMP_ALL);
     facts_add(document, input->document, input->arena);
+    colours_add(document, input->arena);
     if (!faces_embed(document, input, faces))
         return;
+    struct tree tree = tree_begin(document, input->document->language, input->arena);
     for (size_t i = 0; i < input->document->count; i++)
-        page_draw(document, input->document->pages[i], faces, input->arena);
+        page_draw(&tree, input->document->pages[i], faces);
     identity_reserve(document);
     document->pdf_version = HPDF_VER_17;
 }

@@ -36,30 +36,6 @@ static char *tagged_name(const struct subset *subset, const char *name, struct a
     return text_format(arena, "%s+%s", tag, name);
 }
 
-/* A dictionary of its own number in the file, since several objects refer to it. NULL:
- * no memory. */
-static HPDF_Dict dictionary_new(HPDF_Doc document)
-{
-    HPDF_Dict dictionary = HPDF_Dict_New(document->mmgr);
-
-    if (dictionary == NULL || HPDF_Xref_Add(document->xref, dictionary) != HPDF_OK)
-        return NULL;
-    return dictionary;
-}
-
-/* A compressed stream of these bytes. NULL: no memory. */
-static HPDF_Dict stream_new(HPDF_Doc document, const unsigned char *bytes, size_t length)
-{
-    HPDF_Dict stream = HPDF_DictStream_New(document->mmgr, document->xref);
-
-    if (stream == NULL)
-        return NULL;
-    stream->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
-    if (HPDF_Stream_Write(stream->stream, bytes, (HPDF_UINT)length) != HPDF_OK)
-        return NULL;
-    return stream;
-}
-
 /* The units of the face in thousandths of the em, as PDF counts; rounded half away from
  * zero. */
 static HPDF_INT32 per_mille(int units, const struct face_metrics *metrics)

@@ -15,13 +15,16 @@ struct pdf_face {
     HPDF_Dict font;
     struct subset subset;
     const struct face_metrics *metrics;
+    uint16_t space;                 /* its number in the face */
 };
 
 /* A page being drawn. */
 struct canvas {
     HPDF_Page page;
+    enum palette palette;
     mpt height;
     const struct pdf_face *faces;   /* by role */
+    struct page_tags *tags;
     struct arena *arena;
 };
 
@@ -36,17 +39,72 @@ HPDF_Dict font_embed(HPDF_Doc document, const struct subset *subset,
 /* The name of a role's font in a page: F1, F2, ... */
 const char *font_key(enum face_role role);
 
+/* ---- pdf_object.c ---- */
+
+/* A dictionary of its own number in the file, for objects that others refer to. NULL: no
+ * memory. */
+HPDF_Dict dictionary_new(HPDF_Doc document);
+
+/* A compressed stream of these bytes. NULL: no memory. */
+HPDF_Dict stream_new(HPDF_Doc document, const unsigned char *bytes, size_t length);
+
+/* ---- pdf_facts.c, pdf_colour.c: what the document says of itself ---- */
+
+/* Title, subject and maker, twice: for old readers and as XMP; its language; how it is to be
+ * shown and printed; what its pages are called. */
+void facts_add(HPDF_Doc document, const struct document *about, struct arena *arena);
+
+/* Which colours its numbers mean: sRGB, by a profile made here. */
+void colours_add(HPDF_Doc document, struct arena *arena);
+
+/* ---- pdf_tags.c: what is read ---- */
+
+/* The structure tree of a document being written. */
+struct tree {
+    HPDF_Doc document;
+    const char *language;
+    HPDF_Dict all;                  /* the element of the whole document; NULL: no memory */
+    HPDF_Array numbers;             /* by page: the elements of its content */
+    struct arena *arena;
+};
+struct tree tree_begin(HPDF_Doc document, const char *language, struct arena *arena);
+
+/* A page while its content is written: each stretch of it is of one part of what is read, or of
+ * none. */
+struct page_tags {
+    const struct page *page;
+    bool begun;                     /* a stretch is being written */
+    size_t part;                    /* whose */
+    size_t *owners;                 /* by number of the stretch, decoration left out: its part */
+    size_t count, room;
+};
+
+/* What is written from here on is of that part; 0: decoration. */
+void tags_go_to(const struct canvas *canvas, size_t part);
+void tags_end(const struct canvas *canvas);
+
+/* The same for a stretch whose glyphs do not tell its text: in hexadecimal UTF-16. */
+void tags_spell(const struct canvas *canvas, size_t part, const char *utf16);
+
+/* The elements of a page that is written. */
+void tree_page_add(struct tree *tree, const struct canvas *canvas);
+
+/* ---- items ---- */
+
+/* What follows the words of a text, so that words of two texts are not read as one. */
+enum text_end { TEXT_SPACED, TEXT_JOINED };
+
 /* Draw one item each. */
 void shape_draw(const struct canvas *canvas, const struct page_item *item);
-void text_draw(const struct canvas *canvas, const struct page_item *item);
+void text_draw(const struct canvas *canvas, const struct page_item *item, enum text_end end);
 void sign_draw(const struct canvas *canvas, const struct page_item *item);
 
 /* Points for libharu: the one place where lengths leave the integers. */
 HPDF_REAL points(mpt length);
 HPDF_REAL canvas_y(const struct canvas *canvas, mpt y);
 
-void ink_fill(HPDF_Page page, enum ink ink);
-void ink_stroke(HPDF_Page page, enum ink ink);
+void colour_fill(HPDF_Page page, struct rgb colour);
+void colour_stroke(HPDF_Page page, struct rgb colour);
 
 /* UTF-16BE with its mark, as PDF wants strings for people. */
 HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena);

@@ -26,20 +26,16 @@ static HPDF_REAL level(unsigned char value)
     return (HPDF_REAL)(value / 255.0);
 }
 
-void ink_fill(HPDF_Page page, enum ink ink)
+void colour_fill(HPDF_Page page, struct rgb colour)
 {
-    struct rgb colour = ink_rgb(ink);
-
     if (is_grey(colour))
         HPDF_Page_SetGrayFill(page, level(colour.red));
     else
         HPDF_Page_SetRGBFill(page, level(colour.red), level(colour.green), level(colour.blue));
 }
 
-void ink_stroke(HPDF_Page page, enum ink ink)
+void colour_stroke(HPDF_Page page, struct rgb colour)
 {
-    struct rgb colour = ink_rgb(ink);
-
     if (is_grey(colour))
         HPDF_Page_SetGrayStroke(page, level(colour.red));
     else
@@ -52,9 +48,9 @@ static void inks_set(const struct canvas *canvas, const struct page_item *item)
     HPDF_Page_SetLineJoin(canvas->page, HPDF_MITER_JOIN);
     HPDF_Page_SetLineCap(canvas->page, HPDF_BUTT_END);
     if (item->fill != INK_NONE)
-        ink_fill(canvas->page, item->fill);
+        colour_fill(canvas->page, ink_rgb(canvas->palette, item->fill));
     if (item->stroke != INK_NONE) {
-        ink_stroke(canvas->page, item->stroke);
+        colour_stroke(canvas->page, ink_rgb(canvas->palette, item->stroke));
         HPDF_Page_SetLineWidth(canvas->page, points(item->line_width));
     }
 }

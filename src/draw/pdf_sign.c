@@ -15,6 +15,14 @@
 #define DISC_SCALE 0.82      /* a square glyph within a disc */
 #define BAR_END 31.8198      /* 45 units from the centre, at 45 degrees */
 #define RIGHT_ANGLE 90.0
+/* The hatch of a warning, and the triangle that it stays in. */
+#define HATCH_LEFT 10.0
+#define HATCH_RIGHT 90.0
+#define HATCH_FOOT 10.0
+#define HATCH_TOP 80.0
+#define HATCH_STEP 10.0
+#define HATCH_WIDTH 4.0
+#define HATCH_GREY 0xCC      /* 20 % of black */
 #define CORNER 0.5522847498  /* handle of a curve for a quarter circle of radius 1 */
 
 /* How a class looks. */
@@ -36,6 +44,7 @@ static const struct sign_look looks[SIGN_CLASS_COUNT] = {
  * a unit, and the glyph's own scale about the centre. */
 struct module {
     HPDF_Page page;
+    enum palette palette;
     double x, y, unit, scale;
 };
 
@@ -60,6 +69,16 @@ static HPDF_REAL module_y(const struct module *module, double y)
 static HPDF_REAL length(const struct module *module, double units)
 {
     return rounded(units * module->scale * module->unit);
+}
+
+static void ink_fill(const struct module *m, enum ink ink)
+{
+    colour_fill(m->page, ink_rgb(m->palette, ink));
+}
+
+static void ink_stroke(const struct module *m, enum ink ink)
+{
+    colour_stroke(m->page, ink_rgb(m->palette, ink));
 }
 
 /* From (x, y) round a corner of radius r; the signs say which way it goes. */
@@ -151,8 +170,8 @@ static void part_draw(const struct module *m, const struct symbol_part *part, en
 {
     bool filled = part->primitive == 'R' || part->primitive == 'C' || part->primitive == 'P';
 
-    ink_fill(m->page, ink);
-    ink_stroke(m->page, ink);
+    ink_fill(m, ink);
+    ink_stroke(m, ink);
     if (filled)
         part_fill(m, part, more);
     else
@@ -183,36 +202,60 @@ static void square_draw(const struct module *m, enum ink field, double corner_ra
 {
     double outer = corner_radius > 0 ? corner_radius + KEYLINE : 0;
 
-    ink_fill(m->page, INK_BLACK);
+    ink_fill(m, INK_BLACK);
     rectangle_path(m, -KEYLINE, -KEYLINE, MODULE + 2 * KEYLINE, MODULE + 2 * KEYLINE, outer);
     HPDF_Page_Fill(m->page);
-    ink_fill(m->page, field);
+    ink_fill(m, field);
     rectangle_path(m, 0, 0, MODULE, MODULE, corner_radius);
     HPDF_Page_Fill(m->page);
 }
 
 static void disc_draw(const struct module *m, enum ink ink, double radius)
 {
-    ink_fill(m->page, ink);
+    ink_fill(m, ink);
     circle_path(m, MODULE / 2, MODULE / 2, radius);
     HPDF_Page_Fill(m->page);
+}
+
+/* How far a line at 45 degrees goes that rises from the foot of the triangle at x: to its right
+ * edge. */
+static double hatch_reach(double x)
+{
+    double slope = (HATCH_TOP - HATCH_FOOT) / (HATCH_RIGHT - MODULE / 2);
+
+    return (HATCH_RIGHT - x) * slope / (1 + slope);
+}
+
+/* In place of yellow, which is white without colour: light lines at 45 degrees. */
+static void triangle_hatch(const struct module *m)
+{
+    colour_stroke(m->page, (struct rgb){HATCH_GREY, HATCH_GREY, HATCH_GREY});
+    HPDF_Page_SetLineWidth(m->page, length(m, HATCH_WIDTH));
+    for (double x = HATCH_LEFT + HATCH_STEP; x < HATCH_RIGHT; x += HATCH_STEP) {
+        double reach = hatch_reach(x);
+        HPDF_Page_MoveTo(m->page, module_x(m, x), module_y(m, HATCH_FOOT));
+        HPDF_Page_LineTo(m->page, module_x(m, x + reach), module_y(m, HATCH_FOOT + reach));
+        HPDF_Page_Stroke(m->page);
+    }
 }
 
 static void triangle_draw(const struct module *m)
 {
     static const double outer[] = {-3, 2, 103, 2, 50, 96}, inner[] = {7, 8, 93, 8, 50, 84};
 
-    ink_fill(m->page, INK_BLACK);
+    ink_fill(m, INK_BLACK);
     points_path(m, outer, sizeof outer / sizeof outer[0]);
     HPDF_Page_Fill(m->page);
-    ink_fill(m->page, INK_WARNING);
+    ink_fill(m, INK_WARNING);
     points_path(m, inner, sizeof inner / sizeof inner[0]);
     HPDF_Page_Fill(m->page);
+    if (m->palette == PALETTE_MONO)
+        triangle_hatch(m);
 }
 
 static void bar_draw(const struct module *m, enum ink ink, double width)
 {
-    ink_stroke(m->page, ink);
+    ink_stroke(m, ink);
     HPDF_Page_SetLineCap(m->page, HPDF_BUTT_END);
     HPDF_Page_SetLineWidth(m->page, length(m, width));
     HPDF_Page_MoveTo(m->page, module_x(m, MODULE / 2 - BAR_END), module_y(m, MODULE / 2 + BAR_END));
@@ -220,14 +263,20 @@ static void bar_draw(const struct module *m, enum ink ink, double width)
     HPDF_Page_Stroke(m->page);
 }
 
+/* Ring and bar of a prohibition, and what runs along the bar over the glyph. */
+static const struct ring_look { enum ink ring, edge; } rings[PALETTE_COUNT] = {
+    [PALETTE_COLOUR] = {INK_FIRE, INK_BLACK}, [PALETTE_MONO] = {INK_BLACK, INK_WHITE}};
+
 static void ring_draw(const struct module *m)
 {
-    bar_draw(m, INK_BLACK, 8 + 2 * RED_EDGE);
-    ink_stroke(m->page, INK_FIRE);
+    const struct ring_look *look = &rings[m->palette];
+
+    bar_draw(m, look->edge, 8 + 2 * RED_EDGE);
+    ink_stroke(m, look->ring);
     HPDF_Page_SetLineWidth(m->page, length(m, 10));
     circle_path(m, MODULE / 2, MODULE / 2, 45);
     HPDF_Page_Stroke(m->page);
-    bar_draw(m, INK_FIRE, 8);
+    bar_draw(m, look->ring, 8);
 }
 
 static void field_draw(const struct module *m, enum sign_class sign)
@@ -249,7 +298,7 @@ static void field_draw(const struct module *m, enum sign_class sign)
         break;
     case SIGN_PROHIBITION:
         disc_draw(m, INK_BLACK, MODULE / 2 + KEYLINE);
-        disc_draw(m, INK_FIRE, MODULE / 2);
+        disc_draw(m, rings[m->palette].ring, MODULE / 2);
         disc_draw(m, INK_BLACK, 40);
         disc_draw(m, INK_WHITE, 40 - RED_EDGE);
         break;
@@ -265,6 +314,7 @@ void sign_draw(const struct canvas *canvas, const struct page_item *item)
     mpt side = area->width < area->height ? area->width : area->height;
     struct module module = {
         .page = canvas->page,
+        .palette = canvas->palette,
         .x = (area->x + area->width / 2.0) / MPT_PER_POINT,
         .y = (canvas->height - area->y - area->height / 2.0) / MPT_PER_POINT,
         .unit = side / (MODULE + 2 * KEYLINE) / MPT_PER_POINT,

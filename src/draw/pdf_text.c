@@ -46,13 +46,22 @@ static void utf16_add(struct text_builder *out, const char *text, size_t length)
     }
 }
 
-HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena)
+/* The same of two texts, with the mark before them. */
+static struct text_builder spelled(const char *text, const char *behind, struct arena *arena)
 {
     struct text_builder hex = text_builder_in(arena);
 
     text_add(&hex, "FEFF");
     utf16_add(&hex, text, strlen(text));
+    utf16_add(&hex, behind, strlen(behind));
+    return hex;
+}
+
+HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena)
+{
+    struct text_builder hex = spelled(text, "", arena);
     unsigned char *bytes = arena_alloc(arena, hex.length / 2);
+
     for (size_t i = 0; i < hex.length / 2; i++)
         bytes[i] = (unsigned char)(hex_digit_value(hex.at[2 * i]) << 4 |
                                    hex_digit_value(hex.at[2 * i + 1]));
@@ -134,23 +143,24 @@ static void place_add(struct text_builder *out, const struct canvas *canvas,
     text_add(out, " Tm\n");
 }
 
-void text_draw(const struct canvas *canvas, const struct page_item *item)
+void text_draw(const struct canvas *canvas, const struct page_item *item, enum text_end end)
 {
     const struct run *run = item->run;
     const struct pdf_face *face = &canvas->faces[run->role];
     struct text_builder out = text_builder_in(canvas->arena);
-    bool plain = letters_tell(run, &face->subset);
 
     if (run->count == 0)
         return;
-    if (!plain) {
-        text_add(&out, "/Span <</ActualText <FEFF");
-        utf16_add(&out, run->text, strlen(run->text));
-        text_add(&out, ">>> BDC\n");
-    }
+    if (letters_tell(run, &face->subset))
+        tags_go_to(canvas, item->reading);
+    else
+        tags_spell(canvas, item->reading,
+                   spelled(run->text, end == TEXT_SPACED ? " " : "", canvas->arena).at);
     place_add(&out, canvas, item);
     glyphs_add(&out, run, face);
-    text_add(&out, plain ? "\nET\n" : "\nET\nEMC\n");
-    ink_fill(canvas->page, item->fill);
+    if (end == TEXT_SPACED)
+        text_add_format(&out, " <%04X> Tj", (unsigned)face->subset.new_id[face->space]);
+    text_add(&out, "\nET\n");
+    colour_fill(canvas->page, ink_rgb(canvas->palette, item->fill));
     HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, out.at);
 }

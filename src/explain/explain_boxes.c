@@ -92,7 +92,7 @@ static void warning_tell(const struct explaining *explaining, const char *word,
     condition_record_tell(explaining, INDENT_DETAIL, warning->when);
     if (made == NULL)
         return;
-    line_tell(explaining, INDENT_REASON, "tag printed beside it: %s", made->tag);
+    line_tell(explaining, INDENT_REASON, "tag of its source: %s", made->tag);
     basis_tell(explaining, INDENT_REASON, &warning->basis);
 }
 

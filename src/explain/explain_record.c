@@ -36,10 +36,19 @@ static bool ask(struct record_list *list, enum item_key item, unsigned what)
     return true;
 }
 
-static bool has_tag(const struct card_row *row, const char *tag)
+static bool has_tag(const struct row_item *item, const char *tag)
 {
-    for (size_t i = 0; i < row->tag_count; i++)
-        if (text_equal(row->tags[i], tag))
+    for (size_t i = 0; i < item->tag_count; i++)
+        if (text_equal(item->tags[i], tag))
+            return true;
+    return false;
+}
+
+static bool row_shows(const struct card_row *row, const struct equipment *gear)
+{
+    for (size_t i = 0; i < row->item_count; i++)
+        if (row->items[i].kind == gear->kind &&
+            has_tag(&row->items[i], TEXT_OR_EMPTY(gear->tag)))
             return true;
     return false;
 }
@@ -48,7 +57,7 @@ static bool has_tag(const struct card_row *row, const char *tag)
 static bool is_shown(const struct card_step *step, const struct equipment *gear)
 {
     for (size_t i = 0; step != NULL && i < step->row_count; i++)
-        if (step->rows[i].kind == gear->kind && has_tag(&step->rows[i], TEXT_OR_EMPTY(gear->tag)))
+        if (row_shows(&step->rows[i], gear))
             return true;
     return step != NULL && step->table_count > 0 && step->table_kind == gear->kind;
 }

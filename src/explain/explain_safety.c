@@ -2,24 +2,16 @@
  * Never words anything itself. */
 #include "explain.h"
 
-static const char *chips_joined(struct arena *arena, const struct plan_row *row)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (size_t i = 0; i < row->chip_count; i++)
-        text_add_format(&out, "[%s] ", row->chips[i]);
-    return out.at == NULL ? "" : out.at;
-}
-
 static void place_tell(const struct explaining *explaining, const struct plan_place *place)
 {
-    line_tell(explaining, INDENT_PART, "%s: %s, %d mm aft of the bow, %d mm to starboard (%s)",
+    line_tell(explaining, INDENT_PART, "%s: %s, %d mm aft of the bow",
               place->title, place->marker.level == LEVEL_BELOW ? "below" : "on deck",
-              (int)place->marker.x_mm, (int)place->marker.y_mm,
-              place->marker.exact ? "from at:" : "from the zone and side");
+              (int)place->marker.x_mm);
     for (size_t i = 0; i < place->row_count; i++) {
         const struct plan_row *row = &place->rows[i];
-        placed_tell(explaining, INDENT_REASON, row->origin, "%s%s%s%s",
-                    chips_joined(explaining->arena, row), row->name,
+        const char *tag = row->kind == NULL
+                              ? "" : text_format(explaining->arena, "[%s] ", row->marker.tag);
+        placed_tell(explaining, INDENT_REASON, row->marker.origin, "%s%s%s%s", tag, row->name,
                     text_empty(row->detail) ? "" : ", ", row->detail);
     }
     blank_tell(explaining);
@@ -35,9 +27,7 @@ void safety_tell(const struct explaining *explaining)
         place_tell(explaining, &safety->places[i]);
     line_tell(explaining, INDENT_PART, "Gear that one page does not hold is printed on more of "
               "them, from the bow aft");
-    if (safety->here_given)
-        placed_tell(explaining, INDENT_PART, safety->here.origin, "%s", safety->here_words);
-    else
+    if (safety->facing == FACING_NONE)
         line_tell(explaining, INDENT_PART, "Where the cards hang is not recorded (mounted:)");
     if (!text_empty(sources))
         line_tell(explaining, INDENT_PART, "%s", sources);

@@ -91,35 +91,44 @@ static struct place entry_place(const struct explaining *explaining, const char 
     return otherwise;
 }
 
+/* "A B", or the one of them that says something. */
+static const char *both_words(const struct explaining *explaining, const char *first,
+                              const char *second)
+{
+    bool two = !text_empty(first) && !text_empty(second);
+    return text_format(explaining->arena, "%s%s%s", first, two ? " " : "", second);
+}
+
+static void row_item_tell(const struct explaining *explaining, const struct card_row *row,
+                          const struct row_item *item)
+{
+    for (size_t i = 0; i < item->tag_count; i++)
+        placed_tell(explaining, INDENT_REASON,
+                    entry_place(explaining, item->tags[i], item->origin), "gear %s %s",
+                    item->tags[i], item->kind->key);
+    if (item->tag_count == 0)
+        placed_tell(explaining, INDENT_REASON, item->origin, "gear %s, asked for",
+                    item->kind->key);
+    const char *called = both_words(explaining, item->name, item->spot);
+    line_tell(explaining, INDENT_DETAIL, "%s | %s",
+              both_words(explaining, row->place, row->spot),
+              both_words(explaining, called, text_plain(explaining->arena, item->end)));
+}
+
 static void row_tell(const struct explaining *explaining, const struct card_row *row)
 {
-    for (size_t i = 0; i < row->tag_count; i++)
-        placed_tell(explaining, INDENT_REASON,
-                    entry_place(explaining, row->tags[i], row->origin), "gear %s %s",
-                    row->tags[i], row->kind->key);
-    if (row->tag_count == 0)
-        placed_tell(explaining, INDENT_REASON, row->origin, "gear %s, asked for", row->kind->key);
-    line_tell(explaining, INDENT_DETAIL, "%s | %s", row->name, row->where);
+    for (size_t i = 0; i < row->item_count; i++)
+        row_item_tell(explaining, row, &row->items[i]);
 }
 
 static void table_tell(const struct explaining *explaining, const struct card_step *step)
 {
-    for (size_t c = 0; c < TABLE_CELLS; c++) {
-        const char *head = text_empty(step->table_heads[c]) ? step->table_heads[0]
-                                                            : step->table_heads[c];
-        for (size_t i = 0; i < step->table_count; i++) {
-            const struct table_cell *cell = &step->table[i].cells[c];
-            if (step->table[i].head != NULL)
-                head = step->table[i].head;
-            if (cell->name == NULL)
-                continue;
-            placed_tell(explaining, INDENT_REASON, cell->origin, "gear %s %s", cell->tag,
-                        step->table_kind->key);
-            line_tell(explaining, INDENT_DETAIL, "%s | %s", head, cell->name);
-        }
+    for (size_t g = 0; g < step->table_count; g++) {
+        line_tell(explaining, INDENT_REASON, "%s",
+                  text_plain(explaining->arena, step->table[g].head));
+        for (size_t r = 0; r < step->table[g].row_count; r++)
+            row_tell(explaining, &step->table[g].rows[r]);
     }
-    if (step->table_count > 0 && !text_empty(step->table_note))
-        line_tell(explaining, INDENT_REASON, "for all of them: %s", step->table_note);
 }
 
 /* ---- the step ---- */
@@ -146,6 +155,9 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
     for (size_t i = 0; i < step->lethal_count; i++)
         placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",
                     step->lethal[i].text);
+    for (size_t i = 0; i < step->condition_count; i++)
+        placed_tell(explaining, INDENT_REASON, step->conditions[i].origin, "printed with it: %s",
+                    text_plain(explaining->arena, step->conditions[i].text));
     for (size_t i = 0; i < step->row_count; i++)
         row_tell(explaining, &step->rows[i]);
     table_tell(explaining, step);

@@ -28,9 +28,10 @@ static void signs_tell(const struct explaining *explaining)
     const struct procedure *procedure = sheet->procedure;
     struct place signs = signs_place(sheet), calling = calling_place(explaining);
     placed_tell(explaining, INDENT_REASON, signs, "signs: %s", sheet_signs(sheet)->signs);
-    const char *call_line = sheet_text(sheet, BLOCK_CALL_LINE)->text;
-    if (!text_empty(call_line))
-        placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", call_line);
+    const struct cases_facts *cases = sheet_cases(sheet);
+    for (size_t i = 0; i < cases->count; i++)
+        placed_tell(explaining, INDENT_REASON, calling, "when to call: %s",
+                    cases->items[i].text);
     said_tell(explaining, &procedure->call_when);
     if (procedure->when == NULL)
         return;
@@ -53,8 +54,10 @@ static void head_tell(const struct explaining *explaining)
     if (sheet->space != ZONE_NONE)
         line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(sheet->space));
     signs_tell(explaining);
-    if (!text_empty(sheet_text(sheet, BLOCK_MARK)->text))
-        line_tell(explaining, INDENT_REASON, "marks: %s", sheet_text(sheet, BLOCK_MARK)->text);
+    static const enum block_key marks[] = {BLOCK_MARK, BLOCK_UNAPPROVED};
+    for (size_t i = 0; i < sizeof marks / sizeof *marks; i++)
+        if (sheet_block(sheet, marks[i]) != NULL)
+            line_tell(explaining, INDENT_REASON, "mark: %s", sheet_text(sheet, marks[i])->text);
     blank_tell(explaining);
 }
 

@@ -5,7 +5,17 @@
 
 #include "layout_room.h"
 
-struct box_measure { mpt size, width; };
+/* What boxes go without where a column has no room for all: each form also without what those
+ * before it do. Never without a sentence. */
+enum box_form {
+    BOXES_WHOLE,
+    BOXES_WITHOUT_SIGN,           /* beside what one never does; the sources of all cautions end
+                                     the last */
+    BOXES_WITHOUT_SOURCES,        /* they stand on the safety plan */
+    BOX_FORM_COUNT
+};
+
+struct box_measure { mpt size, width; enum box_form form; };
 
 struct laid_decision {
     struct paragraph ask, yes, no;
@@ -43,7 +53,7 @@ struct laid_boxes {
     struct laid_nevers nevers;
     struct laid_warnings cautions, local_rules;
 };
-struct laid_boxes boxes_lay(const struct pen *pen, mpt size, mpt width);
+struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure);
 void boxes_place(struct pen *pen, const struct laid_boxes *laid, mpt x, mpt top);
 
 #endif

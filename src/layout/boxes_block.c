@@ -98,6 +98,11 @@ static const char *tags_joined(const struct pen *pen, const struct card_warning 
     return builder.at;
 }
 
+static struct laid_warning untagged(struct paragraph text)
+{
+    return (struct laid_warning){.text = text, .height = paragraph_height(&text)};
+}
+
 /* The tags end the last line where it has room for them, else they take one of their own. */
 static struct laid_warning tags_lay(const struct pen *pen, struct paragraph text,
                                     const char *tags)
@@ -154,19 +159,22 @@ static struct paragraph warning_paragraph(const struct pen *pen, const char *wor
 }
 
 /* The sources of all of them stand behind the last. */
-static struct laid_nevers nevers_lay(const struct pen *pen, mpt size, mpt width)
+static struct laid_nevers nevers_lay(const struct pen *pen, struct box_measure measure)
 {
     const struct sheet *sheet = pen->sheet;
     const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
-    struct laid_nevers laid = {.symbol = never_symbol(sheet), .count = nevers->count};
+    struct laid_nevers laid = {.count = nevers->count};
+    if (measure.form < BOXES_WITHOUT_SIGN)
+        laid.symbol = never_symbol(sheet);
     laid.nevers = arena_array(pen->arena, laid.count, sizeof *laid.nevers);
     laid.indent = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX + BOX_SIGN_GAP;
     mpt words = 0, sign = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX;
     for (size_t i = 0; i < laid.count; i++) {
-        struct paragraph text = warning_paragraph(pen, nevers->word, &nevers->items[i], size,
-                                                  text_width(width) - laid.indent);
-        laid.nevers[i] = (struct laid_warning){.text = text, .height = paragraph_height(&text)};
-        if (i + 1 == laid.count)
+        struct paragraph text = warning_paragraph(pen, nevers->word, &nevers->items[i],
+                                                  measure.size,
+                                                  text_width(measure.width) - laid.indent);
+        laid.nevers[i] = untagged(text);
+        if (i + 1 == laid.count && measure.form < BOXES_WITHOUT_SOURCES)
             laid.nevers[i] = tags_lay(pen, text, tags_joined(pen, nevers->items, laid.count));
         words += laid.nevers[i].height;
     }
@@ -201,7 +209,11 @@ static struct laid_warnings warnings_lay(const struct pen *pen, const char *word
     for (size_t i = 0; i < count; i++) {
         struct paragraph text = warning_paragraph(pen, word, &warnings[i], measure.size,
                                                   text_width(measure.width));
-        laid.warnings[i] = tags_lay(pen, text, tags_joined(pen, &warnings[i], 1));
+        laid.warnings[i] = untagged(text);
+        if (measure.form == BOXES_WHOLE)
+            laid.warnings[i] = tags_lay(pen, text, tags_joined(pen, &warnings[i], 1));
+        else if (measure.form == BOXES_WITHOUT_SIGN && i + 1 == count)
+            laid.warnings[i] = tags_lay(pen, text, tags_joined(pen, warnings, count));
         laid.height += padded(laid.warnings[i].height);
     }
     return laid;
@@ -226,17 +238,16 @@ static mpt with_gap(mpt height)
     return height == 0 ? 0 : height + BOX_GAP;
 }
 
-struct laid_boxes boxes_lay(const struct pen *pen, mpt size, mpt width)
+struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
 {
     const struct sheet *sheet = pen->sheet;
     const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
     const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
-    struct box_measure measure = {size, width};
     struct laid_boxes laid = {
-        .size = size,
-        .width = width,
-        .decision = decision_lay(pen, size, width),
-        .nevers = nevers_lay(pen, size, width),
+        .size = measure.size,
+        .width = measure.width,
+        .decision = decision_lay(pen, measure.size, measure.width),
+        .nevers = nevers_lay(pen, measure),
         .cautions = warnings_lay(pen, cautions->word, cautions->items, cautions->count, measure),
         .local_rules = warnings_lay(pen, rules->word, rules->items, rules->count, measure)};
     laid.height = with_gap(laid.decision.height) + with_gap(laid.nevers.height) +

@@ -12,28 +12,36 @@ size_t whole_split(struct laying *laying, struct pen *pen)
     return 1;
 }
 
-bool rank_lessen(struct laying *laying)
+bool page_lessen(struct laying *laying, size_t index)
 {
-    int most = yields_highest(laying->sheets[0]);
+    const struct sheet *sheet = laying->sheets[index];
+    int most = yields_highest(sheet);
     if (most == YIELDS_NEVER)
         return false;
-    laying->trim.least = most;
+    for (size_t i = 0; i < sheet->block_count; i++)
+        laying->trim.least[sheet->blocks[i].key] = most;
     return true;
 }
 
-/* More figures than a card may have, or than rows leave room for. */
+bool rank_lessen(struct laying *laying)
+{
+    bool lessened = false;
+    for (size_t i = 0; i < laying->count; i++)
+        lessened |= laying->full[i] && page_lessen(laying, i);
+    return lessened;
+}
+
+/* More figures than a card may have. */
 static bool too_many_figures(const struct sheet *sheet)
 {
-    const struct steps_facts *steps = sheet_steps(sheet);
-    return steps->figure_count > FIGURES_MOST ||
-           (steps->figure_count > 0 && steps_rows(steps) > CARD_ROWS_MOST);
+    return sheet_steps(sheet)->figure_count > FIGURES_MOST;
 }
 
 static bool figure_has_room(void *of, const struct card_figure *figure)
 {
     const struct pen *pen = of;
     struct frame frame = frame_make(pen->paper, TEMPLATE_CARD, &(struct page_needs){.way = 0});
-    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - row_indent(pen));
+    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - step_indent(pen));
 }
 
 size_t card_split(struct laying *laying, struct pen *pen)
@@ -43,7 +51,13 @@ size_t card_split(struct laying *laying, struct pen *pen)
     laying->trim.stands = figure_has_room;
     laying->trim.of = kept;
     whole_split(laying, pen);
-    while (too_many_figures(laying->sheets[0]) && rank_lessen(laying))
+    while (too_many_figures(laying->sheets[0]) && page_lessen(laying, 0))
         whole_split(laying, pen);
-    return 1;
+    return laying->call_behind ? call_behind_split(laying, pen) : 1;
+}
+
+/* A second side for the call is the last that helps: what yielded then has room again. */
+bool card_lessen(struct laying *laying)
+{
+    return rank_lessen(laying) || call_behind_take(laying);
 }

@@ -1,9 +1,11 @@
 /* card_page.c - the page of a card: its steps on the left, plan and boxes on the right, the
  * call panel below; which sizes they take, and what is told where they do not fit (room:
  * layout). */
+#include "boat_slots.h"
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
+#include "steps.h"
 
 /* ---- sizes ---- */
 
@@ -13,76 +15,40 @@ struct card_sizes {
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
 };
 
-/* From floor to aim in sixteen steps. */
-#define NOTCHES 16
-
-static mpt size_at(const struct paper *paper, enum page_role role, int notch)
-{
-    struct size_rule rule = size_rule(paper, role);
-    return rule.floor + (rule.aim - rule.floor) * notch / NOTCHES;
-}
-
-/* Headline and rows shrink together. */
-static struct step_sizes steps_at(const struct paper *paper, int notch)
-{
-    return (struct step_sizes){size_at(paper, ROLE_HEADLINE, notch),
-                               size_at(paper, ROLE_ROW, notch)};
-}
-
-struct left_column {
-    const struct pen *pen;
-    struct area area;
-    struct laid_steps steps;
-};
-
-static bool steps_fit_at(void *of, mpt notch)
-{
-    struct left_column *column = of;
-    column->steps = steps_lay(column->pen, steps_at(column->pen->paper, (int)notch),
-                              column->area.width);
-    return column->steps.height <= column->area.height && column->steps.excess <= 0;
-}
-
-static void steps_fit(const struct pen *pen, const struct frame *frame,
-                      struct card_sizes *sizes)
-{
-    const struct size_rule notches = {.floor = 0, .aim = NOTCHES};
-    struct left_column left = {.pen = pen, .area = frame->at[AREA_LEFT]};
-    steps_fit_at(&left, size_that_fits(notches, 1, steps_fit_at, &left));
-    sizes->steps = left.steps;
-    sizes->left_over = left.steps.height - left.area.height;
-}
-
 struct right_column {
     const struct pen *pen;
     struct area area;
+    enum box_form form;
     struct laid_boxes boxes;
 };
 
 static bool boxes_leave_room(void *of, mpt size)
 {
     struct right_column *column = of;
-    column->boxes = boxes_lay(column->pen, size, column->area.width);
-    return column->boxes.height + plan_heights().aim <= column->area.height;
+    column->boxes = boxes_lay(column->pen, (struct box_measure){size, column->area.width,
+                                                                column->form});
+    return column->boxes.height + plan_heights(column->pen).aim <= column->area.height;
 }
 
 /* Boxes take the largest size that leaves the plan what it aims at; at the floor
  * the plan yields, down to its own floor. */
-static void boxes_fit(const struct pen *pen, const struct frame *frame,
+static void boxes_fit(const struct pen *pen, struct right_column *right,
                       struct card_sizes *sizes)
 {
-    struct right_column right = {.pen = pen, .area = frame->at[AREA_RIGHT]};
     struct size_rule rule = size_rule(pen->paper, ROLE_BOX);
-    boxes_leave_room(&right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, &right));
-    sizes->boxes = right.boxes;
-    sizes->right_over = right.boxes.height + plan_heights().floor - right.area.height;
+    boxes_leave_room(right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, right));
+    sizes->boxes = right->boxes;
+    sizes->right_over = right->boxes.height + plan_heights(pen).floor - right->area.height;
 }
 
-static struct card_sizes card_fit(const struct pen *trial, const struct frame *frame)
+static struct card_sizes sizes_in(const struct pen *trial, const struct frame *frame,
+                                  enum box_form form)
 {
-    struct card_sizes sizes = {.left_over = 0};
-    steps_fit(trial, frame, &sizes);
-    boxes_fit(trial, frame, &sizes);
+    struct area left = frame->at[AREA_LEFT];
+    struct card_sizes sizes = {.steps = steps_fit(trial, left)};
+    struct right_column right = {.pen = trial, .area = frame->at[AREA_RIGHT], .form = form};
+    sizes.left_over = sizes.steps.height - left.height;
+    boxes_fit(trial, &right, &sizes);
     return sizes;
 }
 
@@ -91,97 +57,150 @@ static bool sizes_hold(const struct card_sizes *sizes)
     return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
-bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
+/* A card with its call panel at one size. */
+struct laid_card {
+    struct laid_panel panel;
+    struct frame frame;
+    struct card_sizes sizes;
+};
+
+/* What a card is tried with. */
+struct card_way {
+    enum box_form boxes;
+    mpt script;                 /* size of the call panel's type */
+};
+
+static struct laid_card card_at(const struct pen *trial, const struct page_needs *shared,
+                                struct card_way way)
 {
-    struct frame frame = frame_make(trial->paper, TEMPLATE_CARD, needs);
-    struct card_sizes sizes = card_fit(trial, &frame);
-    return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
+    struct page_needs needs = *shared;
+    struct laid_card card = {.panel = {.size = way.script}};
+    if (sheet_block(trial->sheet, BLOCK_CALL) != NULL)
+        card.panel = panel_lay(trial, way.script, safe_width(trial->paper));
+    needs.height[AREA_PANEL] = card.panel.height;
+    needs.contact_yielded = sheet_block(trial->sheet, BLOCK_CONTACT) == NULL;
+    card.frame = frame_make(trial->paper, TEMPLATE_CARD, &needs);
+    card.sizes = sizes_in(trial, &card.frame, way.boxes);
+    return card;
 }
 
-mpt row_beside_script(const struct paper *paper, mpt script_size)
+/* The size of the panel yields to that of rows, down to two thirds of its way; then rows and
+ * headlines go to their floors; then the panel goes to its own. */
+static struct laid_card panel_fit(const struct pen *trial, const struct page_needs *shared,
+                                  enum box_form boxes)
 {
-    struct size_rule script = size_rule(paper, ROLE_SCRIPT);
-    mpt notch = (script_size - script.floor) * NOTCHES / (script.aim - script.floor);
-    return steps_at(paper, (int)notch).row;
+    struct size_rule script = size_rule(trial->paper, ROLE_SCRIPT);
+    mpt third = (script.aim - script.floor) / 3, row = size_rule(trial->paper, ROLE_ROW).aim;
+    for (mpt size = script.aim; size > script.floor + third; size -= third) {
+        struct laid_card card = card_at(trial, shared, (struct card_way){boxes, size});
+        if (sizes_hold(&card.sizes) && card.sizes.steps.sizes.row >= row)
+            return card;
+    }
+    struct card_way way = {boxes, script.floor + third};
+    struct laid_card card = card_at(trial, shared, way);
+    way.script = script.floor;
+    return sizes_hold(&card.sizes) ? card : card_at(trial, shared, way);
+}
+
+/* What boxes go without goes when all sizes are at their floors. */
+static struct laid_card card_fit(const struct pen *trial, const struct page_needs *shared)
+{
+    struct laid_card card = panel_fit(trial, shared, BOXES_WHOLE);
+    for (int form = BOXES_WHOLE + 1; form < BOX_FORM_COUNT && card.sizes.right_over > 0; form++)
+        card = panel_fit(trial, shared, (enum box_form)form);
+    return card;
 }
 
 /* ---- what does not fit ---- */
 
-static struct frame card_frame(const struct pen *pen, const struct shared *shared)
-{
-    return frame_make(pen->paper, TEMPLATE_CARD, &shared->needs);
-}
+/* What is told of a block that has no room. */
+struct block_told {
+    mpt over;
+    struct place at;
+    const char *remedy, *what;
+};
 
-/* A block that is too long for want of room: the cause may be a line of the call
- * panel that takes it. */
-static void block_told(struct pen *pen, const struct shared *shared, mpt over,
-                       const char *remedy, const char *what)
+/* The cause may be a line of the call panel that takes the room. */
+static void block_tell(struct pen *pen, const struct laid_card *card,
+                       const struct block_told *told)
 {
-    mpt width = card_frame(pen, shared).at[AREA_PANEL].width;
-    const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
+    const struct card_text *line = card->panel.longest;
     if (line != NULL)
-        pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
+        pen_too_long(pen, line->origin, told->over, "shorten these words on working the radio",
                      "a line of the call panel");
     else
-        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, remedy, what);
+        pen_too_long(pen, told->at, told->over, told->remedy, told->what);
 }
 
 /* A local rule is the first to be shortened. */
-static void right_told(struct pen *pen, const struct shared *shared, mpt over)
+static void right_tell(struct pen *pen, const struct laid_card *card)
 {
     const struct sheet *sheet = pen->sheet;
+    mpt over = card->sizes.right_over;
+    const struct block_told told = {
+        over, sheet->boat->facts.name.place,
+        "give a short name_spoken and looks: a call with fewer lines makes room",
+        "the right column"};
     if (sheet_warnings(sheet, BLOCK_LOCAL_RULES)->count > 0)
         pen_too_long(pen, sheet_warnings(sheet, BLOCK_LOCAL_RULES)->items[0].origin, over,
                      "shorten the local rules for this card", "the right column");
     else
-        block_told(pen, shared, over,
-                   "give a short name_spoken and looks: a call with fewer lines makes room",
-                   "the right column");
+        block_tell(pen, card, &told);
+}
+
+/* Fewer letters of some rows, where that is enough; else less gear. */
+static void left_tell(struct pen *pen, const struct laid_card *card)
+{
+    mpt over = card->sizes.left_over;
+    struct steps_cuts cuts = steps_cuts_find(pen, &card->sizes.steps, over);
+    struct block_told told = {over, cuts.origin, cuts.words, "the block of steps"};
+    if (cuts.words == NULL) {
+        told.at = longest_step_place(pen->sheet);
+        told.remedy = steps_remedy(pen);
+    }
+    block_tell(pen, card, &told);
 }
 
 /* What is too long is mended where the words stand: that is where messages point. */
-static bool fit_told(struct pen *pen, const struct shared *shared,
-                     const struct card_sizes *sizes)
+static bool fit_told(struct pen *pen, const struct laid_card *card)
 {
+    const struct card_sizes *sizes = &card->sizes;
     const struct laid_steps *steps = &sizes->steps;
     if (steps->excess > 0 && !steps_excess_tell(pen, steps))
         pen_too_long(pen, steps->excess_at, steps->excess,
                      "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
+        left_tell(pen, card);
     if (sizes->right_over > 0)
-        right_told(pen, shared, sizes->right_over);
+        right_tell(pen, card);
     return sizes_hold(sizes);
 }
 
-static void body_place(struct pen *pen, const struct frame *frame,
-                       const struct card_sizes *sizes)
+static void body_place(struct pen *pen, const struct laid_card *card)
 {
-    struct area right = frame->at[AREA_RIGHT], plan = right;
-    mpt gap = plan_heights().gap;
-    plan.height -= sizes->boxes.height + gap;
-    steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
+    struct area right = card->frame.at[AREA_RIGHT], plan = right;
+    mpt gap = plan_heights(pen).gap;
+    plan.height -= card->sizes.boxes.height + gap;
+    steps_place(pen, &card->sizes.steps, card->frame.at[AREA_LEFT]);
     plan_place(pen, plan);
-    boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
+    boxes_place(pen, &card->sizes.boxes, right.x, plan.y + plan.height + gap);
 }
 
-void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame)
+void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
+                       const struct frame *frame)
 {
-    struct area area = frame->at[AREA_PANEL];
     contact_place(pen, frame->at[AREA_CONTACT]);
-    if (sheet_block(pen->sheet, BLOCK_CALL) == NULL)
-        return;
-    struct laid_panel panel = panel_lay(pen, shared->script_size, area.width);
-    panel_place(pen, &panel, area);
+    if (sheet_block(pen->sheet, BLOCK_CALL) != NULL)
+        panel_place(pen, panel, frame->at[AREA_PANEL]);
 }
 
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
-    struct frame frame = card_frame(pen, shared);
-    struct card_sizes sizes = card_fit(trial, &frame);
-    if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
+    struct laid_card card = card_fit(trial, &shared->needs);
+    bool fits = fit_told(pen, &card);
+    if (!budget_kept(pen) || !fits)
         return false;
-    body_place(pen, &frame, &sizes);
-    foot_blocks_place(pen, shared, &frame);
+    body_place(pen, &card);
+    foot_blocks_place(pen, &card.panel, &card.frame);
     return true;
 }

@@ -21,6 +21,11 @@ bool figure_fits(const struct pen *pen, const struct card_figure *figure, mpt wi
     return words.line_count <= FIGURE_LINES_MOST;
 }
 
+static mpt figure_height(const struct paragraph *figure)
+{
+    return (mpt)figure->line_count * NOTE_CLEAR + paragraph_height(figure);
+}
+
 struct laid_figures figures_lay(const struct pen *pen, const struct card_step *step,
                                 mpt row_size, mpt width)
 {
@@ -28,7 +33,7 @@ struct laid_figures figures_lay(const struct pen *pen, const struct card_step *s
     laid.figures = arena_array(pen->arena, laid.count, sizeof *laid.figures);
     for (size_t i = 0; i < laid.count; i++) {
         laid.figures[i] = figure_paragraph(pen, &step->figures[i], row_size, width);
-        laid.height += paragraph_height(&laid.figures[i]) + FIGURE_GAP;
+        laid.height += figure_height(&laid.figures[i]);
     }
     return laid;
 }
@@ -36,7 +41,7 @@ struct laid_figures figures_lay(const struct pen *pen, const struct card_step *s
 void figures_place(struct pen *pen, const struct laid_figures *laid, mpt x, mpt top)
 {
     for (size_t i = 0; i < laid->count; i++) {
-        paragraph_place(pen, &laid->figures[i], x, top);
-        top += paragraph_height(&laid->figures[i]) + FIGURE_GAP;
+        paragraph_place(pen, &laid->figures[i], x, top + NOTE_CLEAR);
+        top += figure_height(&laid->figures[i]);
     }
 }

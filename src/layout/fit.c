@@ -9,6 +9,19 @@ mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt s
     return rule.floor;
 }
 
+mpt size_largest(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of)
+{
+    mpt low = 0, high = (rule.aim - rule.floor) / step + 1;
+    while (high - low > 1) {
+        mpt middle = (low + high) / 2;
+        if (fits(of, rule.floor + middle * step))
+            low = middle;
+        else
+            high = middle;
+    }
+    return rule.floor + low * step;
+}
+
 /* A text on one line. */
 struct one_line {
     const struct pen *pen;

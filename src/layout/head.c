@@ -1,5 +1,4 @@
-/* head.c - strips, title band, signs and the line that says when to call; and
- * the footer (room: layout). */
+/* head.c - strips, title band, signs and the line that says when to call (room: layout). */
 #include "layout_room.h"
 
 #include "measures.h"
@@ -12,6 +11,14 @@
 static const enum ink stripe_inks[] = {
     [SIGN_FIRE] = INK_FIRE, [SIGN_RESCUE] = INK_RESCUE, [SIGN_CONTROL] = INK_CONTROL,
     [SIGN_WARNING] = INK_WARNING};
+
+/* Without colour a hatch over the stripe tells the class: lines of that ink, so far apart and so
+ * strong, which lean by so many of the stripe's height; of no pitch: there are none. */
+static const struct stripe_hatch { enum ink ink; mpt pitch, width; int lean; } hatches[] = {
+    [SIGN_FIRE] = {INK_WHITE, STRIPE_PITCH_FIRE, STRIPE_LINE_FIRE, 1},
+    [SIGN_RESCUE] = {INK_WHITE, STRIPE_PITCH_RESCUE, STRIPE_LINE_RESCUE, 0},
+    [SIGN_CONTROL] = {INK_WHITE, 0, 0, 0},
+    [SIGN_WARNING] = {INK_BLACK, STRIPE_PITCH_WARNING, STRIPE_LINE_WARNING, -1}};
 
 /* The baseline that sets the capitals in the middle of a strip; where signs or accents of a
  * language would come near its frame, the one that sets all ink there. */
@@ -28,19 +35,17 @@ static mpt strip_baseline(const struct pen *pen, const struct style *style, stru
 }
 
 /* Framed words in a strip of their own: never over other text. */
-static void strip_place(struct pen *pen, struct area strip)
+static void strip_place(struct pen *pen, struct area strip, enum block_key block)
 {
-    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(pen->paper, ROLE_MARK).aim, INK_BLACK};
-    const char *mark = sheet_text(pen->sheet, BLOCK_MARK)->text;
-    if (text_empty(mark))
-        return;
-    mpt width = pen_width(pen, &style, mark);
-    pen->block = BLOCK_MARK;
+    struct style style = {ROLE_MARK, FACE_BOLD, 0, INK_BLACK};
+    const char *mark = sheet_text(pen->sheet, block)->text;
+    mpt width = style_fit(pen, &style, mark, strip.width - 2 * STRIP_PAD_LEAST);
+    pen->block = block;
     pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              strip_baseline(pen, &style, strip, mark), mark, strlen(mark), pen->sheet->origin);
-    if (width > strip.width - 2 * STRIP_PAD)
-        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD),
+    if (width > strip.width - 2 * STRIP_PAD_LEAST)
+        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD_LEAST),
                      "shorten the words mark_... of the language", "the strip");
 }
 
@@ -102,6 +107,14 @@ static mpt boat_name_set(struct pen *pen, const struct style *style, mpt right, 
     return one > two ? one : two;
 }
 
+/* Where titles are smaller, the boat's name leaves them room. */
+static mpt boat_name_size(const struct paper *paper, mpt fitting)
+{
+    struct size_rule rule = size_rule(paper, ROLE_BOAT);
+    mpt share = title_share(paper, rule.aim), most = share > rule.floor ? share : rule.floor;
+    return fitting < most ? fitting : most;
+}
+
 static mpt boat_block_place(struct pen *pen, struct area band)
 {
     struct style name = {ROLE_BOAT, FACE_BOLD, 0, INK_WHITE};
@@ -112,6 +125,7 @@ static mpt boat_block_place(struct pen *pen, struct area band)
     mpt right = band.x + band.width - BAND_PAD_RIGHT;
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
     style_fit(pen, &name, title->boat, most);
+    name.size = boat_name_size(pen->paper, name.size);
     mpt number_width = pen_width(pen, &number, title->number);
     mpt name_width = boat_name_set(pen, &name, right,
                                    band.y + part_of(PART_OF_BAND_NAME, band.height), most);
@@ -181,13 +195,20 @@ static struct two_lines title_lines(struct pen *pen, const struct style *style,
                               TITLE_LINE_GAP_LEAST};
 }
 
-/* On one line if its capitals can be 8 mm or more there; else on two. */
+/* On one line if its capitals can be 8 mm or more there; else on two. The style takes the size
+ * that it has on one. */
+static bool title_takes_one_line(const struct pen *pen, struct style *style, mpt width)
+{
+    const char *title = sheet_title(pen->sheet)->title;
+    mpt own = style_fit(pen, style, title, width);
+    return (own <= width && line_is_tall(pen, style->size)) || title_break(title) == NULL;
+}
+
 static void title_place(struct pen *pen, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     const char *title = sheet_title(pen->sheet)->title, *part = title_break(title);
-    mpt width = style_fit(pen, &style, title, area.width);
-    if ((width <= area.width && line_is_tall(pen, style.size)) || part == NULL) {
+    if (title_takes_one_line(pen, &style, area.width)) {
         title_line(pen, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
@@ -201,6 +222,37 @@ static void title_place(struct pen *pen, struct area area)
     paragraph_end(pen);
 }
 
+/* What the title has beside its sign and the boat's name. */
+static mpt title_width(const struct paper *paper, struct area band, mpt boat_width)
+{
+    mpt gaps = title_share(paper, BAND_SIGN_GAP) + title_share(paper, BAND_TITLE_GAP);
+    return band.width - band.height - gaps - boat_width;
+}
+
+mpt band_height_least(struct pen *trial)
+{
+    struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
+    struct area band = {0, 0, safe_width(trial->paper),
+                        title_share(trial->paper, BAND_OF_TWO_LINES)};
+    mpt width = title_width(trial->paper, band, boat_block_place(trial, band));
+    return title_takes_one_line(trial, &style, width) ? 0 : band.height;
+}
+
+static void stripe_place(struct pen *pen, struct area area, enum sign_class class)
+{
+    const struct stripe_hatch *hatch = &hatches[class];
+    mpt lean = hatch->lean * area.height, half = area.height / 2;
+    pen_box(pen, area, stripe_inks[class], INK_BLACK, HAIR, 0);
+    if (pen->paper->palette != PALETTE_MONO || hatch->pitch == 0)
+        return;
+    for (mpt x = area.x + hatch->pitch; x < area.x + area.width - hatch->pitch / 2;
+         x += hatch->pitch) {
+        pen_line(pen, (struct point){x - lean / 2, area.y + half + half},
+                 (struct point){x + lean / 2, area.y}, hatch->ink, hatch->width);
+        pen_part(pen, PART_HATCH);
+    }
+}
+
 static void band_place(struct pen *pen, const struct frame *frame)
 {
     const struct title_facts *title = sheet_title(pen->sheet);
@@ -209,11 +261,11 @@ static void band_place(struct pen *pen, const struct frame *frame)
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
     band_sign_place(pen, band, title->stripe);
-    mpt left = band.height + BAND_SIGN_GAP;
     mpt boat_width = boat_block_place(pen, band);
-    title_place(pen, (struct area){band.x + left, band.y,
-                                   band.width - left - boat_width - BAND_TITLE_GAP, band.height});
-    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);
+    mpt left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
+    title_place(pen, (struct area){band.x + left, band.y, title_width(pen->paper, band, boat_width),
+                                   band.height});
+    stripe_place(pen, frame->at[AREA_STRIPE], title->stripe);
 }
 
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width)
@@ -233,83 +285,25 @@ static void when_place(struct pen *pen, const struct frame *frame, mpt size)
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
-static void call_line_place(struct pen *pen, const struct frame *frame)
+/* Beside the hole: what the card is on the left, that nobody approved it on the right; one of
+ * them alone on both sides. */
+static void strips_place(struct pen *pen, const struct frame *frame)
 {
-    struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
-    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
-    struct area bar = frame->at[AREA_CALL_LINE];
-    if (text_empty(text))
+    bool marked = sheet_block(pen->sheet, BLOCK_MARK) != NULL;
+    bool unapproved = sheet_block(pen->sheet, BLOCK_UNAPPROVED) != NULL;
+    if (!marked && !unapproved)
         return;
-    pen->block = BLOCK_CALL_LINE;
-    style_fit(pen, &style, text, bar.width - CALL_LINE_PADS);
-    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
-    mpt width = pen_text(pen, &style, bar.x + CALL_LINE_PAD,
-                         baseline_in(bar.y, bar.height, style.size), text, strlen(text),
-                         pen->sheet->origin);
-    if (width > bar.width - CALL_LINE_PADS)
-        pen_too_long(pen, pen->sheet->origin, width - (bar.width - CALL_LINE_PADS),
-                     "shorten the words of the call line", "the line that says when to call");
+    strip_place(pen, frame->at[AREA_STRIP_LEFT], marked ? BLOCK_MARK : BLOCK_UNAPPROVED);
+    size_t outer = marked && unapproved ? 0 : reading_skip(pen);    /* it is read once */
+    strip_place(pen, frame->at[AREA_STRIP_RIGHT], unapproved ? BLOCK_UNAPPROVED : BLOCK_MARK);
+    if (!marked || !unapproved)
+        reading_end(pen, outer);
 }
 
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
 {
-    strip_place(pen, frame->at[AREA_STRIP_HEAD]);
+    strips_place(pen, frame);
     band_place(pen, frame);
     when_place(pen, frame, when_size);
-    call_line_place(pen, frame);
-}
-
-/* ---- the footer ---- */
-
-enum footer_end { FOOTER_LEFT, FOOTER_RIGHT };
-
-/* Sets one line of the footer at the left or the right end of its area. */
-static void footer_text(struct pen *pen, struct area area, int line, const char *text,
-                        enum footer_end end)
-{
-    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
-                          INK_BLACK};
-    mpt pitch = area.height / 2, width = pen_width(pen, &style, text);
-    mpt x = end == FOOTER_RIGHT ? area.x + area.width - width : area.x;
-    pen_text(pen, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
-             strlen(text), pen->sheet->origin);
-    if (width > area.width)
-        pen_too_long(pen, pen->sheet->origin, width - area.width,
-                     "shorten the qualification in the approval", "a line of the footer");
-}
-
-/* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own; a sheet without
- * one says when it was printed. */
-static void code_line_place(struct pen *pen, struct area area)
-{
-    const struct footer_facts *footer = sheet_footer(pen->sheet);
-    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
-                          INK_BLACK};
-    struct style code = {ROLE_CODE, FACE_CODE, size_rule(pen->paper, ROLE_CODE).floor, INK_BLACK};
-    bool coded = !text_empty(footer->code);
-    const char *before = coded ? text_format(pen->arena, "%s ", footer->code_word) : "";
-    const char *after = text_format(pen->arena, "%s%s", coded ? " · " : "", footer->printed);
-    mpt width = pen_width(pen, &words, before) + pen_width(pen, &code, footer->code) +
-                pen_width(pen, &words, after);
-    mpt x = area.x + area.width - width;
-    mpt baseline = baseline_in(area.y, area.height / 2, words.size);
-    struct place origin = pen->sheet->origin;
-    x += pen_text(pen, &words, x, baseline, before, strlen(before), origin);
-    x += pen_text(pen, &code, x, baseline, footer->code, strlen(footer->code), origin);
-    pen_text(pen, &words, x, baseline, after, strlen(after), origin);
-}
-
-void foot_place(struct pen *pen, const struct frame *frame)
-{
-    const struct footer_facts *footer = sheet_footer(pen->sheet);
-    struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
-    left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
-    right.x += left.width + FOOTER_GAP;
-    right.width -= left.width + FOOTER_GAP;
-    pen->block = BLOCK_FOOTER;
-    footer_text(pen, left, 0, footer->left[0], FOOTER_LEFT);
-    footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
-    code_line_place(pen, right);
-    footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
-    strip_place(pen, frame->at[AREA_STRIP_FOOT]);
+    call_cells_place(pen, frame->at[AREA_CALL_LINE]);
 }

@@ -1,11 +1,10 @@
-/* hull_parts.h - what the drawings of boats with one hull and with several share. Private to
- * src/layout/hull*.c. */
+/* hull_parts.h - outlines of hulls, and nets between them (hull.c). Private to src/layout. */
 #ifndef MAYDECK_HULL_PARTS_H
 #define MAYDECK_HULL_PARTS_H
 
 #include "layout_room.h"
 
-enum hull_shape { SHAPE_FULL, SHAPE_SLENDER };
+enum hull_shape { SHAPE_FULL, SHAPE_SLENDER, SHAPE_STRAIGHT };
 
 /* One hull's outline round its own middle line. */
 struct outline {
@@ -14,8 +13,22 @@ struct outline {
     enum hull_shape shape;
 };
 
+/* The end of a boat that is up on the page. */
+enum way_up { BOW_UP, STERN_UP };
+
 /* Draws one hull: down the port side, across the transom, up the starboard side. */
 void one_hull_draw(struct pen *pen, const struct outline *outline);
+
+/* How much of a boat's length is drawn, in thousandths from the bow, and which end is up. */
+struct hull_range {
+    int32_t from, to;
+    enum way_up up;
+};
+
+/* The same of part of a hull, which fills the height of its area; it is open where it goes
+ * on. */
+void hull_part_draw(struct pen *pen, const struct outline *outline,
+                    const struct hull_range *range);
 
 /* Half the breadth of a hull of that shape, in thousandths of its greatest; `along` in
  * thousandths of its length from the bow. */
@@ -24,27 +37,7 @@ int32_t hull_breadth_at(enum hull_shape shape, int32_t along);
 /* So many thousandths of a length. */
 mpt hull_share(mpt length, int32_t thousandths);
 
-/* Where on the page: so far aft; the middle line. */
-mpt hull_y(const struct hull_view *view, int32_t along);
-mpt hull_middle(const struct hull_view *view);
-
-mpt hull_outline_width(const struct hull_view *view);
-mpt hull_bulkhead_width(const struct hull_view *view);
-
-/* The mast, from `top` down, on a boat that has one. */
-void hull_mast_draw(struct pen *pen, const struct hull_view *view, mpt top);
-
-/* ---- hull_several.c ---- */
-
-void catamaran_draw(struct pen *pen, const struct hull_view *view);
-void trimaran_draw(struct pen *pen, const struct hull_view *view);
-
-/* Is the point of the page on the boat? */
-bool on_catamaran(const struct hull_view *view, mpt x, mpt y);
-bool on_trimaran(const struct hull_view *view, mpt x, mpt y);
-
-/* How far out a marker of a trimaran stands that its zone places at `out`, all in
- * thousandths of half her beam; `local`: of her middle hull there. */
-int32_t trimaran_out(int32_t out, int32_t local);
+/* The lines of a net over an area. */
+void net_lines_draw(struct pen *pen, struct area area);
 
 #endif

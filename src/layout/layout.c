@@ -5,23 +5,24 @@
  * own. Where pages are full, what yields goes from their sheets, or they take more pages, and
  * all is tried again, since the others may have room then: until nothing is full, or nothing is
  * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
-#include "pages.h"
+#include "boat_slots.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 struct laying_set {
     const struct layout_input *input;
     struct arena *arena;         /* for the pages */
-    struct arena *scratch;       /* for trials, thrown away */
+    struct arena *scratch;       /* for the trials of this try, thrown away with it */
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
+    struct boat_slots slots;     /* where tags stand on every card */
 };
 
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
                           struct arena *arena)
 {
     return (struct pen){.faces = set->input->faces, .arena = arena, .problems = set->problems,
-                        .sheet = sheet, .paper = set->input->paper};
+                        .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
 }
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
@@ -37,13 +38,16 @@ static const char *page_id(const struct laying *laying, size_t index, struct are
                       : text_format(arena, "%s_%zu", laying->whole->id, index + 1);
 }
 
-static const struct page *page_of(const struct pen *pen, const char *id)
+static const struct page *page_of(struct pen *pen, const char *id)
 {
     struct page *page = arena_alloc(pen->arena, sizeof *page);
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
+                          .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
+                          .palette = pen->paper->palette, .trim = pen->paper->trim,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
+    reading_settle(pen, page);
     return page;
 }
 
@@ -52,14 +56,18 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
                      struct laying *laying, size_t index)
 {
     const struct sheet *sheet = laying->sheets[index];
-    const struct template_work *work = &template_works[template_of(sheet)];
+    enum template_key key = laying->templates[index];
+    const struct template_work *work = &template_works[key];
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
-    struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
-    head_place(&pen, &frame, shared->when_size);
-    bool fits = work->place(&pen, &trial, shared);
+    pen.whole = trial.whole = laying->whole;
+    struct shared own = {shared->when_size, page_needs_of(&trial, &shared->needs)};
+    struct frame frame = frame_make(pen.paper, key, &own.needs);
+    head_place(&pen, &frame, own.when_size);
+    bool fits = work->place(&pen, &trial, &own);
     laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
+    cut_marks_place(&pen);
     laying->pages[index] = pen.failed || !fits
                                ? NULL : page_of(&pen, page_id(laying, index, set->arena));
 }
@@ -73,8 +81,10 @@ static struct laying *layings_begin(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &layings[i];
         laying->whole = set->input->set->sheets[i];
-        laying->trim.least = TRIM_NOTHING;
+        laying->trim = trim_nothing();
         laying->sheets = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->sheets);
+        laying->templates = arena_array(set->arena, SHEET_PAGES_MOST,
+                                        sizeof *laying->templates);
         laying->pages = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->pages);
         laying->full = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->full);
     }
@@ -90,11 +100,13 @@ static struct page_list sheets_split(const struct laying_set *set)
     struct page_list pages = {.sheets = list};
     for (size_t i = 0; i < sheets->count; i++) {
         struct laying *laying = &set->laying[i];
-        pages.marked = pages.marked || sheet_block(laying->whole, BLOCK_MARK) != NULL;
         if (!is_laid(set, laying->whole))
             continue;
         struct pen trial = pen_for(set, laying->whole, set->arena);
-        laying->count = template_works[template_of(laying->whole)].split(laying, &trial);
+        enum template_key key = template_of(laying->whole, set->input->paper);
+        for (size_t p = 0; p < SHEET_PAGES_MOST; p++)
+            laying->templates[p] = key;
+        laying->count = template_works[key].split(laying, &trial);
         for (size_t p = 0; p < laying->count; p++)
             list[pages.count++] = laying->sheets[p];
     }
@@ -103,12 +115,15 @@ static struct page_list sheets_split(const struct laying_set *set)
 
 static void set_try(struct laying_set *set)
 {
+    set->scratch = arena_new(SCRATCH_LIMIT);
     struct page_list pages = sheets_split(set);
     struct pen trial = pen_for(set, NULL, set->scratch);
     struct shared shared = shared_find(&pages, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
             page_lay(set, &shared, &set->laying[i], p);
+    arena_free(set->scratch);
+    set->scratch = NULL;
 }
 
 static bool is_full(const struct laying *laying)
@@ -126,9 +141,22 @@ static bool set_lessen(struct laying_set *set)
     for (size_t i = 0; i < set->input->set->count; i++) {
         struct laying *laying = &set->laying[i];
         if (is_full(laying))
-            lessened |= template_works[template_of(laying->whole)].lessen(laying);
+            lessened |= template_works[laying->templates[0]].lessen(laying);
     }
     return lessened;
+}
+
+/* Pages that belong together are made all or not at all: without its back a front tells nothing of
+ * what must never be done. Each page of a plan stands by itself. */
+static void pages_join(struct laying *laying)
+{
+    bool whole = true;
+    if (template_works[laying->templates[0]].failure != FULL_PAGE_FAILS)
+        return;
+    for (size_t p = 0; p < laying->count; p++)
+        whole = whole && laying->pages[p] != NULL;
+    for (size_t p = 0; p < laying->count && !whole; p++)
+        laying->pages[p] = NULL;
 }
 
 static struct laid_set set_laid(const struct laying_set *set)
@@ -137,11 +165,12 @@ static struct laid_set set_laid(const struct laying_set *set)
     struct laid_sheet *laid = arena_array(set->arena, count, sizeof *laid);
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
+        pages_join(laying);
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
         if (laying->count > 0)
-            laid[i].yielded_count = yielded_list(laying->whole, laying->sheets[0],
-                                                 &laying->trim, set->arena, &laid[i].yielded);
+            laid[i].yielded_count = yielded_list(laying->whole, &laying->trim, set->arena,
+                                                 &laid[i].yielded);
     }
     return (struct laid_set){laid, count};
 }
@@ -149,8 +178,9 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena,
-                             .scratch = arena_new(SCRATCH_LIMIT)};
+    struct laying_set set = {.input = input, .arena = arena};
+    struct pen pen = pen_for(&set, NULL, arena);
+    set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
     do {
         set.problems = problems_part(problems);
@@ -158,8 +188,21 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     } while (set_lessen(&set));
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
-    arena_free(set.scratch);
     return laid;
+}
+
+const struct page *page_blank(const struct page *before, struct arena *arena)
+{
+    struct page *page = arena_alloc(arena, sizeof *page);
+    struct reading_part *all = arena_alloc(arena, sizeof *all);
+    *all = (struct reading_part){.kind = READING_GROUP};
+    *page = *before;
+    page->label = NULL;
+    page->items = NULL;
+    page->count = 0;
+    page->parts = all;
+    page->part_count = 1;
+    return page;
 }
 
 /* What found no room, and on which card. */
@@ -194,13 +237,40 @@ static void hint_room_tell(const struct room_note *note)
                    "%s finds no room on the card %s", one->id, note->card);
 }
 
+/* What else yields leaves something else in its place. */
+static void contact_room_tell(const struct room_note *note)
+{
+    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
+                "shorter or fewer rows on the card make room",
+                "the line of rescue centre and base finds no room on the card %s: "
+                "it stands on the distress card", note->card);
+}
+
+/* On paper of one side a card of steps has a second page only where it has no room on one. */
+static void second_side_tell(const struct laid_sheet *laid, struct problems *problems)
+{
+    const struct page *page = laid->pages[0];
+    if (laid->page_count < 2 || page == NULL || page->paper->sides != ONE_SIDE ||
+        sheet_steps(laid->sheet)->count == 0)
+        return;
+    problem_add(problems, SEVERITY_NOTE, laid->sheet->origin,
+                "print it on both sides of one sheet; shorter or fewer rows, or larger paper, make "
+                "room on one",
+                "the card %s has no room on one side: the words of its call stand on the back",
+                laid->sheet->name);
+}
+
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
 {
+    for (size_t i = 0; i < laid->count; i++)
+        second_side_tell(&laid->sheets[i], problems);
     for (size_t i = 0; i < laid->count; i++)
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
             struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
                                      arena, problems};
             if (note.one->id != NULL)
                 (note.one->block == BLOCK_STEPS ? figure_room_tell : hint_room_tell)(&note);
+            if (note.one->block == BLOCK_CONTACT)
+                contact_room_tell(&note);
         }
 }

@@ -7,14 +7,28 @@
 
 /* ---- pen.c: a page being made ---- */
 
+struct boat_slots;
+/* What is read of the page so far: see reading.c. */
+struct reading {
+    struct reading_part *parts;
+    size_t count, room;
+    size_t of_block[BLOCK_COUNT]; /* the part of each block; 0: none yet */
+    size_t open;                  /* where new items belong; 0: to their block */
+    size_t text;                  /* the text being read; 0: none */
+    size_t text_paragraph;        /* of its words */
+};
+
 struct pen {
     const struct faces *faces;
+    const struct boat_slots *slots;      /* of the set: where tags stand on the boat */
     struct arena *arena;
     struct problems *problems;
     const struct sheet *sheet;
+    const struct sheet *whole;    /* all of it, where the page has a part; NULL: the sheet */
     const struct paper *paper;
     enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
+    struct reading reading;
     struct page_item *items;
     size_t count, room;
     bool failed;                  /* something does not fit or has no glyph */
@@ -47,13 +61,43 @@ void pen_path(struct pen *pen, const struct path_step *steps, size_t count, enum
 void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
               enum symbol_key glyph, struct place origin);
 
-/* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
- * the letters in it, at that size (NULL: the letter of the class). */
-void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,
-                     mpt size, const char *letters, struct place origin);
+/* A sign of the register in the frame of its class. */
+void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin);
 
 /* Tells what the line or shape placed last is for. */
 void pen_part(struct pen *pen, enum page_part part);
+
+/* The text placed last stands directly behind the one before it. */
+void pen_joined(struct pen *pen);
+
+/* ---- reading.c: how the page is read to one who does not see it ----
+ *
+ * All words belong to their block, a text a paragraph, in the order of block.h; shapes and signs
+ * are decoration, since the words beside them say what they mean. What else is to be told of a
+ * block is told by these: entries of lists, headings, groups. */
+
+/* What is placed from here on belongs to a new part of that kind, within the part that is open,
+ * else within the pen's block. Gives what reading_end puts back. */
+size_t reading_begin(struct pen *pen, enum reading_kind kind);
+
+/* The same for a part that was begun before, and for what is not to be read. */
+size_t reading_resume(struct pen *pen, size_t part);
+size_t reading_skip(struct pen *pen);
+void reading_end(struct pen *pen, size_t outer);
+
+/* The part that is open: for reading_resume. */
+size_t reading_part_open(const struct pen *pen);
+
+/* Tells a new text, shape or sign which part it belongs to; and a line that it is a blank. */
+void reading_text(struct pen *pen, struct page_item *item);
+void reading_shape(struct pen *pen, struct page_item *item);
+void reading_blank(struct pen *pen, struct page_item *item);
+
+/* Gives the page the parts in the order in which they are read. Its items are the pen's. */
+void reading_settle(struct pen *pen, struct page *page);
+
+/* The plan of the card, which may stand on another of its pages. */
+const struct plan_facts *pen_plan(const struct pen *pen);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
@@ -61,6 +105,10 @@ mpt baseline_in(mpt top, mpt height, mpt size);
 /* The largest size from aim to floor of a rule at which it fits, in steps; else the floor.
  * `fits` answers for a size; `of` is what it was given to know. */
 mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
+
+/* The same, in steps from the floor, where what fits at a size fits at all that are smaller: it
+ * asks few times. */
+mpt size_largest(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
 
 /* Gives the style the largest size of its role at which the text is not wider than that, or
  * its floor; gives the width that the text has. */
@@ -131,13 +179,38 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 
 /* ---- blocks ---- */
 
+/* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
+mpt band_height_least(struct pen *trial);
+
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
+
+/* call_cells.c: who calls when, in a bar; and the height of a bar whose words take several lines,
+ * as they may on paper of two sides, 0: they take one. */
+void call_cells_place(struct pen *pen, struct area bar);
+mpt call_line_height(const struct pen *trial);
 
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
+
+/* cut_marks.c: marks along which the sheet is cut, where it is. */
+void cut_marks_place(struct pen *pen);
+
+/* foot.c: the height of the footer where its texts stand one below the other, as they may on
+ * paper of two sides; 0: two are beside two. */
+mpt footer_height(const struct pen *pen);
 void foot_place(struct pen *pen, const struct frame *frame);
 
-struct step_sizes { mpt headline, row; };
+struct row_setting;
+
+/* Which rows have place and gear on one line. */
+enum row_forms {
+    FORMS_OF_LINES,               /* none */
+    FORMS_BY_STEP,                /* those of steps in which all have room for it */
+    FORMS_BY_ROW,                 /* all that have room for it */
+    FORMS_BARE,                   /* those too that have it only without a locator */
+    FORMS_COUNT
+};
+struct step_sizes { mpt headline, row; enum row_forms forms; };
 
 /* The steps of a card at these sizes in a column of that width. */
 struct laid_steps {
@@ -146,12 +219,15 @@ struct laid_steps {
     mpt excess;                   /* how far the longest line passes the column; <= 0: it does
                                      not */
     struct place excess_at;       /* what that line is about */
-    mpt tag;                      /* width of the boxes of tags */
-    mpt pitch;                    /* from row to row at least */
+    const struct row_setting *setting;
     const struct laid_step *steps;
     size_t count;
 };
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width);
+
+/* steps_fit.c: the steps at the largest sizes at which they fit into the area, or else at their
+ * floors in the form that is lowest. */
+struct laid_steps steps_fit(const struct pen *pen, struct area area);
 
 /* Tells of each line of gear that is too long; false: of none. */
 bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid);
@@ -162,52 +238,18 @@ void steps_place(struct pen *pen, const struct laid_steps *laid, struct area col
 /* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
 bool budget_kept(struct pen *pen);
 
+/* Where the first gear of the step with the most is recorded. */
+struct place longest_step_place(const struct sheet *sheet);
+
 /* What makes the steps shorter. */
 const char *steps_remedy(const struct pen *pen);
 
 void plan_place(struct pen *pen, struct area area);
-
-/* ---- distress_page.c ---- */
-/* `needs`: what the set shares; the way its columns are laid out in is found here. */
-bool distress_fits(struct pen *pen, const struct page_needs *needs);
-bool distress_place(struct pen *pen, const struct page_needs *needs);
 
 /* ---- safety_page.c ---- */
 
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
 bool safety_place(struct pen *pen, const struct page_needs *needs);
-
-/* ---- hull.c: the boat's outline ---- */
-
-/* Half the breadth of the hull at `along` (thousandths from bow to transom), in
- * thousandths of its greatest half breadth. */
-int32_t hull_half_breadth(int32_t along);
-
-struct hull_view {
-    struct area area;             /* the boat's own rectangle on paper */
-    bool catamaran, trimaran;     /* neither: one hull */
-    bool mast, cabin;             /* drawn where she has them */
-    int32_t loa_mm, beam_mm;
-    enum plan_part part;          /* what is drawn inside the outline */
-    bool large;                   /* a page of its own: stronger lines */
-};
-
-/* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
- * for its length. */
-struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening);
-void hull_draw(struct pen *pen, const struct hull_view *view);
-
-/* Where a marker's centre belongs on paper, and whether a box of that size
- * round a point lies on the boat. */
-struct point hull_point(const struct hull_view *view, const struct marker *marker);
-bool hull_holds(const struct hull_view *view, struct area box);
-
-/* The part of a catamaran a point lies on, by its distance from the middle line: -1
- * the port hull, 0 the bridge deck, 1 the starboard hull. 0 on a monohull. */
-int hull_body(const struct hull_view *view, struct point point);
-
-/* The same for a box that must lie wholly within the outline. */
-bool hull_encloses(const struct hull_view *view, struct area box);
 
 #endif

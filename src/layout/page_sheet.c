@@ -1,5 +1,5 @@
-/* page_sheet.c - a sheet as one of its pages: the same facts under the page's own number, title
- * and signs (room: layout). */
+/* page_sheet.c - a sheet as one of its pages: the same facts under the page's own number, title,
+ * signs and call line (room: layout). */
 #include "pages.h"
 
 #include "promise.h"
@@ -50,6 +50,13 @@ static void page_signs_set(struct sheet *sheet, const struct page_place *place,
     page_facts_set(sheet, BLOCK_SIGNS, (union block_facts){.signs = signs});
 }
 
+static void page_call_line_set(struct sheet *sheet, const struct page_place *place)
+{
+    const struct cases_facts *line = sheet_pages(sheet)->call_lines[place->part];
+    if (line != NULL)
+        page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.cases = line});
+}
+
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
                          struct arena *arena)
 {
@@ -64,5 +71,6 @@ struct sheet *page_sheet(const struct sheet *whole, const struct page_place *pla
         return sheet;
     page_title_set(sheet, place, arena);
     page_signs_set(sheet, place, arena);
+    page_call_line_set(sheet, place);
     return sheet;
 }

@@ -7,8 +7,8 @@
 
 /* What all sheets of a set share. */
 struct shared {
-    mpt when_size, script_size;
-    struct page_needs needs;     /* heights of signs and call panel, and whether any is marked */
+    mpt when_size;
+    struct page_needs needs;     /* heights of title band and signs */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
@@ -18,22 +18,26 @@ struct laying {
     int wanted[PLAN_PART_COUNT];            /* pages that a part of a plan is to have; 0: as few
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
+    int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
+    bool call_apart;                        /* it has a leaf of its own */
+    bool call_behind;                       /* of paper of one side: the call has a second */
+    bool moved;                             /* of a distress call: what may stand on its second
+                                               page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
+    enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */
-    size_t count;                           /* of the three; 0: it is not laid out */
+    size_t count;                           /* of the four; 0: it is not laid out */
 };
 
 struct template_work {
-    /* Does the sheet of `trial` fit with what all share, and with rows of this size or
-     * larger? Nothing is placed that stays. */
-    bool (*holds)(struct pen *trial, const struct page_needs *needs, mpt least_row);
     /* Places all between head and footer; `trial` is the same pen for what is thrown away.
      * False: there is more than the page holds. A word that is too long for its line, or has
      * a letter too many, fails the page alone. */
     bool (*place)(struct pen *pen, struct pen *trial, const struct shared *shared);
-    /* Sets the sheets that stand on the pages, SHEET_PAGES_MOST at most; gives how many. The
-     * pen is the whole sheet's, with an arena for what stays. */
+    /* Sets the sheets that stand on the pages, SHEET_PAGES_MOST at most, and the template of a
+     * page where it is not that of the sheet; gives how many. The pen is the whole sheet's, with
+     * an arena for what stays. */
     size_t (*split)(struct laying *laying, struct pen *pen);
     /* One of its pages is full: less is to stand on them, or more pages are to be had. False:
      * nothing can be done. */
@@ -45,28 +49,27 @@ struct template_work {
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 
-enum template_key template_of(const struct sheet *sheet);
+/* Of the sheet on that paper; of its first page where its pages differ. */
+enum template_key template_of(const struct sheet *sheet, const struct paper *paper);
 
-/* The pages of a set, in order, and whether any sheet carries a mark. */
+/* The pages of a set, in order. */
 struct page_list {
     const struct sheet **sheets;
     size_t count;
-    bool marked;
 };
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
 
-/* Of templates whose sheets share no height with others but that of head and footer. */
-bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row);
+/* And what the sheet's page needs beside it: lines of the contact line and of the footer. */
+struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared);
 
-bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row);
-bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
-/* A copy of the sheet as one of several pages: its number, title and signs are those of the
- * page with that index, of so many, which shows that part. (page_sheet.c) */
-struct page_place { size_t index, count; enum plan_part part; };
+/* A copy of the sheet as one of several pages: its number, title, signs and call line are those
+ * of the page with that index, of so many, which shows that part: one of enum plan_part or enum
+ * call_part. (page_sheet.c) */
+struct page_place { size_t index, count; int part; };
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
                          struct arena *arena);
 
@@ -85,23 +88,48 @@ size_t whole_split(struct laying *laying, struct pen *pen);
  * long for two lines. */
 size_t card_split(struct laying *laying, struct pen *pen);
 
-/* What is highest in rank goes. */
+/* What yields goes; when nothing is left that does, the call goes to a second side. */
+bool card_lessen(struct laying *laying);
+
+/* What is highest in rank goes from each page that is full; or from that page. */
 bool rank_lessen(struct laying *laying);
+bool page_lessen(struct laying *laying, size_t index);
+
+/* ---- leaf.c: a card on front and back of one leaf ---- */
+
+size_t leaf_split(struct laying *laying, struct pen *pen);
+bool leaf_lessen(struct laying *laying);
+
+/* A card on paper of one side whose call has a second: its sheet, which is the first of the
+ * laying, is split in two. Taking it: false where that was done, or there is no call. */
+size_t call_behind_split(struct laying *laying, struct pen *pen);
+bool call_behind_take(struct laying *laying);
+bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* ---- plan_split.c: a plan of the boat over several pages ---- */
 
 size_t plan_split(struct laying *laying, struct pen *pen);
 bool plan_lessen(struct laying *laying);
 
+/* ---- a distress call over two pages: sending it; answering that of others, and ending it ---- */
+
+/* distress_split.c: the blocks of each page in the order in which they are read. */
+size_t distress_split(struct laying *laying, struct pen *pen);
+bool distress_lessen(struct laying *laying);
+
+/* distress_page.c */
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 
-bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row);
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
-/* The contact line and the call panel, as far as the sheet has them. */
-void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame);
-
-/* The size of rows that keeps pace with a script of that size. */
-mpt row_beside_script(const struct paper *paper, mpt script_size);
+/* The contact line and the call panel, as far as the sheet has them; the panel is as it was laid
+ * out. */
+struct laid_panel;
+void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
+                       const struct frame *frame);
 
 #endif

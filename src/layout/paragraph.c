@@ -327,7 +327,7 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
         paragraph_begin(pen);
     for (size_t i = set->first; i < set->end;) {
         struct text_builder builder = text_builder_in(pen->arena);
-        bool bold = paragraph->pieces[i].bold;
+        bool bold = paragraph->pieces[i].bold, joined = paragraph->pieces[i].joined;
         struct style style = bold ? bold_of(&paragraph->style) : paragraph->style;
         if (i > set->first && !paragraph->pieces[i].joined)
             x += paragraph->space;
@@ -338,6 +338,8 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
         }
         x += pen_text(pen, &style, x, baseline, builder.at, builder.length,
                       paragraph->origin);
+        if (joined)
+            pen_joined(pen);
     }
     if (alone)
         paragraph_end(pen);

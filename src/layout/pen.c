@@ -12,6 +12,8 @@ static struct page_item *item_add(struct pen *pen, enum page_kind kind, struct a
     struct page_item *item = &pen->items[pen->count++];
     *item = (struct page_item){.kind = kind, .area = area, .block = pen->block,
                                 .paragraph = pen->paragraph};
+    if (kind != PAGE_TEXT)
+        reading_shape(pen, item);
     return item;
 }
 
@@ -45,6 +47,7 @@ mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
     item->baseline = baseline;
     item->role = style->role;
     item->origin = origin;
+    reading_text(pen, item);
     return run->width;
 }
 
@@ -110,10 +113,24 @@ void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
     item->origin = origin;
 }
 
+void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin)
+{
+    pen_sign(pen, area, symbol_of(symbol)->sign, symbol, origin);
+}
+
 void pen_part(struct pen *pen, enum page_part part)
 {
+    if (pen->count == 0)
+        return;
+    pen->items[pen->count - 1].part = part;
+    if (part == PART_BLANK)
+        reading_blank(pen, &pen->items[pen->count - 1]);
+}
+
+void pen_joined(struct pen *pen)
+{
     if (pen->count > 0)
-        pen->items[pen->count - 1].part = part;
+        pen->items[pen->count - 1].joined = true;
 }
 
 struct run_ink pen_ink(const struct pen *pen, const struct style *style, const char *text,
@@ -138,11 +155,33 @@ const char *mm_text(struct arena *arena, mpt length)
     return text_format(arena, "%lld.%lld", (long long)(tenths / 10), (long long)(tenths % 10));
 }
 
+const struct plan_facts *pen_plan(const struct pen *pen)
+{
+    return sheet_plan(pen->whole != NULL ? pen->whole : pen->sheet);
+}
+
+static int64_t paper_area(const struct paper *paper)
+{
+    return (int64_t)paper->width * paper->height;
+}
+
+/* What is too long on this paper may have room on the one with most of it. */
+static const char *paper_remedy(const struct pen *pen, const char *remedy)
+{
+    const struct paper *most = pen->paper;
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++)
+        most = paper_area(paper_of(key)) > paper_area(most) ? paper_of(key) : most;
+    if (most == pen->paper)
+        return remedy;
+    return text_format(pen->arena, "%s\nor print this card on larger paper: --paper %s", remedy,
+                       most->key);
+}
+
 void pen_too_long(struct pen *pen, struct place origin, mpt excess, const char *remedy,
                   const char *what)
 {
     pen->failed = true;
-    problem_add(pen->problems, SEVERITY_ERROR, origin, remedy,
+    problem_add(pen->problems, SEVERITY_ERROR, origin, paper_remedy(pen, remedy),
                 "%s (%s): %s is %s mm too long at the smallest size allowed",
                 pen->sheet->name, pen->sheet->language, what, mm_text(pen->arena, excess));
 }

@@ -1,5 +1,5 @@
-/* rows.h - lines of gear: its sign, tags, name and place, under a step or as a list of their
- * own. Private to src/layout. */
+/* rows.h - rows of gear by place: signs, place, tags, names and end states, under a step or as a
+ * list of their own. Private to src/layout. */
 #ifndef MAYDECK_LAYOUT_ROWS_H
 #define MAYDECK_LAYOUT_ROWS_H
 
@@ -7,56 +7,81 @@
 
 struct style row_style(enum face_role face, mpt size);
 
-/* From the left edge of the column to the first tag, behind the sign. */
-mpt row_indent(const struct pen *pen);
-
-/* Of the sign of a row, `x` being the column's left edge. */
-struct area row_sign_area(const struct pen *pen, mpt x, mpt top);
-
 /* A tag in its black box: how wide the box must be, and the tag centred in the box, whose
  * height it takes from its line `area` where that is lower. */
 mpt row_tag_width(const struct pen *pen, const char *tag, mpt size);
 void row_tag_place(struct pen *pen, const char *tag, mpt size, struct area area,
                    struct place origin);
 
-/* The widest box of their tags: those of one column are equally wide. */
-mpt rows_tag_width(const struct pen *pen, const struct card_row *rows, size_t count, mpt size);
+/* The first sign of a column, its left edge at `x`. */
+struct area row_sign_area(const struct pen *pen, mpt x, mpt top);
 
-/* From row to row at least: for the sign, or the tag in its box where that is higher. */
-mpt row_pitch_least(const struct pen *pen, mpt size);
+/* ---- how the rows of a column are set ---- */
 
-/* All of a row, with boxes of tags so wide. */
-mpt row_width(const struct pen *pen, const struct card_row *row, mpt size, mpt tag);
-
-/* What a row has room in: boxes of tags so wide, the column. */
-struct row_room { mpt tag, width; };
-
-/* A row that is too long for one line has two, parted at a joint of its words: how many bytes of
- * `where` stand on the first, what stands on the second ("": there is none), how far the longer
- * passes the room (<= 0: it does not), and how much higher the row is for it. */
-struct row_lines {
-    size_t first;
-    const char *second;
-    mpt excess, extra;
+struct row_setting {
+    mpt size, place_size;         /* of names; of places */
+    mpt width;                    /* of the column */
+    mpt tag;                      /* the boxes of tags are equally wide */
+    size_t signs;                 /* side by side: one or two */
+    bool located;                 /* the sheet has a plan: each row shows where it is */
 };
-struct row_lines row_lines(const struct pen *pen, const struct card_row *row, mpt size,
-                           struct row_room room);
 
-/* `line`: from the column's left edge, as high as the pitch; a second line stands below it. */
-void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
-               struct area line);
+/* Rows with names of that size, in a column of that width; then with room for these rows. */
+struct row_setting row_setting_make(const struct pen *pen, mpt size, mpt width);
+void row_setting_widen(const struct pen *pen, struct row_setting *setting,
+                       const struct card_row *rows, size_t count);
+
+/* ---- a row ---- */
+
+enum row_form {
+    ROW_OF_LINES,                 /* the place, and below it the gear, on as many lines as it
+                                     takes */
+    ROW_ON_ONE_LINE,              /* both, where that fits */
+    ROW_BARE,                     /* the same in the room of the locator too */
+    ROW_RUNNING                   /* the gear runs on behind the place, over as many lines as it
+                                     takes: in a table */
+};
+
+struct laid_row {
+    const struct card_row *row;
+    enum row_form form;
+    mpt height;
+    mpt signs_down;               /* where its signs begin, below its upper edge */
+    size_t place_lines, item_lines;
+    mpt over;                     /* how far its longest line passes its room; <= 0: none does; */
+    struct place over_at;         /* and whose words end it */
+};
+struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,
+                        const struct card_row *row, enum row_form form);
+
+/* `area`: of the column's width, and as high as the row or higher. */
+void row_place(struct pen *pen, const struct row_setting *setting, const struct laid_row *laid,
+               struct area area);
+
+/* How far its place and spot pass their room where they stand on one line. */
+mpt row_place_over(const struct pen *pen, const struct row_setting *setting,
+                   const struct card_row *row);
+
+/* So many letters of that size are as wide, or wider. */
+int letters_of(mpt width, mpt size);
 
 /* Tells how far a line of that part of the page (a line of the steps) is too long, and how
  * many letters that is. False: it is not. */
 bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size, const char *what);
 
+/* ---- locator.c ---- */
+
+/* The boat, bow up, with a dot where the plan of the set has that tag: square on deck, round
+ * below. */
+void locator_place(struct pen *pen, struct area area, const char *tag);
+
 /* ---- the block of rows: gear as a plain list ---- */
 
 struct laid_rows {
-    const struct rows_facts *rows;
-    mpt size, width;
-    mpt tag;                      /* width of the boxes of tags */
-    mpt pitch, height;            /* with least spacing */
+    struct row_setting setting;
+    const struct laid_row *rows;
+    size_t count;
+    mpt height;                   /* with least spacing */
     mpt excess;                   /* how far the longest row passes the width; <= 0: it does
                                      not */
 };

@@ -2,95 +2,111 @@
 #ifndef MAYDECK_SAFETY_H
 #define MAYDECK_SAFETY_H
 
-#include "labels.h"
-#include "layout_room.h"
-#include "plan_spot.h"
+#include "band_boat.h"
 
-/* label_block.c: the label of a place, its name over a rule, then a line for each
- * kind of gear there */
+/* ---- band_list.c: the list of one side of a band, laid out at the sizes it has ---- */
 
 struct laid_row {
-    const struct plan_row *row;
-    mpt text_x, text_down;        /* where the words begin: behind the tags, or below them */
-    struct paragraph words;
-    mpt height;
+    const struct band_row *of;
+    struct paragraph title;       /* the name of its place; no lines where it stands there */
+    struct paragraph words[2];    /* its name, and the spot on lines of its own */
+    int word_count;
+    mpt title_over;               /* what is free over the line at its head, */
+    mpt title_base;               /* from there to its base line, */
+    mpt title_height;             /* and all of it */
+    mpt words_height;
 };
 
-struct laid_label {
-    const struct plan_place *place;   /* NULL: it is the label of where the card hangs */
-    mpt width, height;
-    struct paragraph title;
-    struct paragraph here;        /* how the card hangs; empty on labels of places */
+struct laid_list {
     struct laid_row *rows;
-    size_t row_count;
+    size_t count;
 };
 
-/* At that size of type. How far an unbreakable word passes the right edge is told when the
- * label is placed. */
-struct laid_label label_lay(const struct pen *pen, const struct plan_place *place, mpt size,
-                            mpt width);
-
-/* The label of where the card hangs. */
-struct laid_label here_lay(const struct pen *pen, mpt size, mpt width);
-void label_place(struct pen *pen, const struct laid_label *laid, mpt x, mpt top);
-
-/* Where the rule lies below the label's top: leaders arrive there. */
-mpt label_drop(mpt size);
-
-/* How far the words of a line of gear pass one line of type; 0: they do not. */
-mpt label_row_cut(const struct laid_row *laid);
-
-/* What a label gets shorter by when such a line of gear is cut so far. */
-mpt label_line_saved(const struct pen *pen, mpt size);
-
-/* The line from a label to its place, or its halo. */
-void label_leader_place(struct pen *pen, const struct label *label, enum ink ink, mpt width);
-
-/* safety_tags.c: the tags of each place together, on the boat */
-
-struct tag_group {
-    struct area box;
-    size_t columns;           /* chips side by side */
-    mpt cell;                 /* width of each */
-    mpt size;                 /* of their type */
-    bool compact;             /* one mark stands for all tags: the label lists them */
-    bool found;
+/* What all lists of a page have in common. */
+struct list_style {
+    mpt width;                    /* of a column */
+    mpt tag;                      /* of the boxes of tags: all are as wide as the widest */
+    mpt pitch_least, pitch_most;  /* from row to row */
 };
+struct list_style list_style_of(const struct pen *pen, mpt width);
 
-#define CHIPS_ALL 99
+struct laid_list list_lay(const struct pen *pen, const struct band_list *list,
+                          const struct list_style *style);
+mpt list_height(const struct laid_list *list, mpt pitch);
 
-/* Finds a spot for every place's tags, and for the mark of where the card hangs
- * (the last group, if the record says where). A place with more than `most` chips
- * has one mark for all. */
-struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
-                                  size_t most, size_t *placed);
+/* The middle of a row at that pitch, below the list's top. */
+mpt list_row_middle(const struct laid_list *list, size_t row, mpt pitch);
 
-/* How many of them lie partly in another hull than their place, or cannot be shown by
- * a line to it because others lie between. */
-size_t tag_groups_lost(const struct places_facts *safety, const struct hull_view *view,
-                       const struct tag_group *groups);
+/* Where its words end, right of the list's left edge. */
+mpt list_row_end(const struct laid_row *row, const struct list_style *style);
 
-/* Marks without tags say nothing where no leader explains them: they count as not
- * found then. Gives how many. */
-size_t marks_give_up(const struct places_facts *safety, struct tag_group *groups);
-void tag_group_draw(struct pen *pen, const struct plan_place *place,
-                    const struct tag_group *group);
-void here_mark_draw(struct pen *pen, struct area box, enum facing facing);
+/* Height of a line with the name of a place, which the name of a zone on the boat has too. */
+mpt list_title_height(const struct pen *pen);
+
+void list_place(struct pen *pen, const struct laid_list *list, const struct list_style *style,
+                struct point corner, mpt pitch);
+
+/* How much of a row's words passes one line of type; 0: nothing does. */
+mpt list_row_cut(const struct pen *pen, const struct laid_row *row,
+                 const struct list_style *style);
+
+/* What a list gets shorter by when such a row has one line. */
+mpt list_line_saved(const struct laid_row *row, const struct list_style *style);
 
 /* Square: on deck; round: below. */
 void tag_chip_draw(struct pen *pen, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin);
 
-/* Tags that stand away from their place: a thin line to a dot there, unless others lie
- * between, or the line would cross a leader that is painted already. */
-void true_place_draw(struct pen *pen, const struct hull_view *view,
-                     const struct tag_group *groups, size_t index);
+/* ---- band_tags.c: the tags on the boat, with level lines to their rows ---- */
 
-/* What that line takes up; no width and no height: there is none. */
-struct area true_place_area(const struct hull_view *view, const struct marker *marker,
-                            struct area box);
+struct band_tag {
+    const struct band_row *of;
+    enum list_side list;
+    struct area box;
+    struct span within;           /* where it may move */
+    mpt list_end;                 /* x at which its row ends, or begins */
+};
 
-/* safety_words.c: port, bow and starboard above the boat; the legend below it. */
+struct band_tags {
+    struct band_tag *at;
+    size_t count;
+};
+
+/* A band where it stands, with its lists. */
+struct laid_band {
+    struct placed_band placed;
+    struct laid_list lists[LIST_COUNT];
+};
+
+/* What a page consists of when it has been fitted. */
+struct banded_page {
+    struct frame frame;
+    struct list_style style;
+    struct laid_band *bands;
+    struct placed_band *placed;   /* the same bands, as the boat knows them */
+    size_t count;
+    mpt pitch;
+    struct band_boat boat;
+    struct band_tags tags;
+};
+
+/* Finds where each tag stands. False: her bow is too narrow for those at one height. */
+bool band_tags_find(struct pen *pen, struct banded_page *page);
+
+/* Lines first, then tags over them. */
+void band_leaders_place(struct pen *pen, const struct banded_page *page);
+void band_tags_place(struct pen *pen, const struct banded_page *page);
+
+/* The names of zones, in the hull, where they are not too wide for it. */
+void band_names_place(struct pen *pen, const struct banded_page *page);
+
+/* ---- index_block.c: what saves lives, in two columns ---- */
+
+mpt index_height(const struct pen *pen, mpt width);
+void index_place(struct pen *pen, struct area area);
+
+/* ---- safety_words.c: port, bow and starboard above the boat; the legend below it ---- */
+
 void safety_head_place(struct pen *pen, struct area head);
 void safety_legend_place(struct pen *pen, struct area area);
 

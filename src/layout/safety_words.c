@@ -22,25 +22,35 @@ static void arrow_place(struct pen *pen, struct point foot)
     pen_path(pen, steps, 4, INK_BLACK, INK_NONE, 0);
 }
 
-/* PORT left, an arrow and BOW, right STARB'D. */
+/* A side of the boat at an end of the line: its word, and the hand it is on. */
+struct side_words { enum plan_word side, hand; };
+
+/* What is left, up and right on the page. */
+struct head_words { struct side_words left, right; enum plan_word up; };
+static const struct head_words bow_up = {{PLAN_PORT, PLAN_PORT_HINT},
+                                         {PLAN_STARBOARD, PLAN_STARBOARD_HINT}, PLAN_BOW};
+static const struct head_words stern_up = {{PLAN_STARBOARD, PLAN_PORT_HINT},
+                                           {PLAN_PORT, PLAN_STARBOARD_HINT}, PLAN_STERN};
+
 void safety_head_place(struct pen *pen, struct area head)
 {
     const char *const *words = sheet_plan(pen->sheet)->words;
+    const struct head_words *at = plan_way_up(sheet_places(pen->sheet)) == STERN_UP ? &stern_up
+                                                                                        : &bow_up;
     mpt size = size_rule(pen->paper, ROLE_ROW).floor;
     mpt baseline = baseline_in(head.y, head.height, size);
     struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
     struct style plain = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
-    mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = LEGEND_WORD_GAP;
-    mpt x = word_place(pen, bold, head.x, baseline, words[PLAN_PORT]);
-    word_place(pen, plain, x + gap, baseline, words[PLAN_PORT_HINT]);
-    mpt bow = pen_width(pen, &bold, words[PLAN_BOW]);
-    x = centre - bow / 2;
-    word_place(pen, bold, x, baseline, words[PLAN_BOW]);
+    mpt right = head.x + head.width, gap = LEGEND_WORD_GAP;
+    mpt x = word_place(pen, bold, head.x, baseline, words[at->left.side]);
+    word_place(pen, plain, x + gap, baseline, words[at->left.hand]);
+    x = head.x + (head.width - pen_width(pen, &bold, words[at->up])) / 2;
+    word_place(pen, bold, x, baseline, words[at->up]);
     arrow_place(pen, (struct point){x - ARROW_GAP, baseline});
-    x = right - pen_width(pen, &bold, words[PLAN_STARBOARD]);
-    word_place(pen, bold, x, baseline, words[PLAN_STARBOARD]);
-    word_place(pen, plain, x - gap - pen_width(pen, &plain, words[PLAN_STARBOARD_HINT]),
-               baseline, words[PLAN_STARBOARD_HINT]);
+    x = right - pen_width(pen, &bold, words[at->right.side]);
+    word_place(pen, bold, x, baseline, words[at->right.side]);
+    x -= gap + pen_width(pen, &plain, words[at->right.hand]);
+    word_place(pen, plain, x, baseline, words[at->right.hand]);
 }
 
 /* The mark of a tag on deck, a square, or of one below, a round one, with its meaning;
@@ -82,8 +92,12 @@ void safety_legend_place(struct pen *pen, struct area area)
         x = shape_place(pen, style, x, area, LEVEL_BELOW);
     x = class_place(pen, style, x, area, SIGN_FIRE, legend->words[0]);
     x = class_place(pen, style, x, area, SIGN_RESCUE, legend->words[1]);
-    class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);
-    const char *facing = sheet_plan(pen->sheet)->words[PLAN_FACING];
-    word_place(pen, style, area.x + area.width - pen_width(pen, &style, facing),
-               baseline_in(area.y, area.height, style.size), facing);
+    x = class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);
+    enum plan_word faced = plan_way_up(safety) == STERN_UP ? PLAN_FACING_STERN : PLAN_FACING;
+    const char *facing = sheet_plan(pen->sheet)->words[faced];
+    mpt begins = area.x + area.width - pen_width(pen, &style, facing);
+    word_place(pen, style, begins, baseline_in(area.y, area.height, style.size), facing);
+    if (x > begins)
+        pen_too_long(pen, pen->sheet->origin, x - begins, "shorten the words of the classes",
+                     "the line of what marks and classes mean");
 }

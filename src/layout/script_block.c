@@ -1,5 +1,4 @@
-/* script_block.c - a script: one phrase a line, blanks 9 mm high to write on
- * (room: layout). */
+/* script_block.c - a script: one phrase a line, blanks to write on (room: layout). */
 #include "call.h"
 
 #include "measures.h"
@@ -35,7 +34,9 @@ static void words_add(const struct pen *pen, struct phrase *phrase, const char *
     struct piece *pieces = pieces_parse(pen, &style, text, &count);
     for (size_t i = 0; i < count; i++) {
         bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
+        bool dot = i == 0 && text_begins(pieces[i].text, "·");    /* it begins no line */
         *phrase_grow(pen, phrase) = pieces[i];
+        phrase->pieces[phrase->count - 1].tied |= dot && phrase->count > 1;
         phrase->keep[phrase->count - 1] = i > 0;
         if (point && phrase->count > 1)
             phrase->pieces[phrase->count - 1].joined = true;
@@ -47,10 +48,10 @@ static void strong_add(const struct pen *pen, struct phrase *phrase, const char 
     words_add(pen, phrase, text_format(pen->arena, "**%s**", text), size);
 }
 
-static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm)
+static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm, mpt height)
 {
     *phrase_grow(pen, phrase) = (struct piece){.text = "", .width = MM(width_mm),
-                                               .blank_height = BLANK_HEIGHT};
+                                               .blank_height = height};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
@@ -62,9 +63,11 @@ static const char *choice_text(const struct pen *pen, const char *words)
     return text_format(pen->arena, "%.*s / %s", (int)(space - words), words, space + 1);
 }
 
-static struct phrase phrase_make(const struct pen *pen, const struct script_line *line, mpt size)
+static struct phrase phrase_make(const struct pen *pen, const struct script_line *line,
+                                 struct script_sizes sizes)
 {
     struct phrase phrase = {0};
+    mpt size = sizes.letters;
     for (size_t i = 0; i < line->count; i++) {
         const struct script_piece *piece = &line->pieces[i];
         switch (piece->kind) {
@@ -75,7 +78,7 @@ static struct phrase phrase_make(const struct pen *pen, const struct script_line
             strong_add(pen, &phrase, piece->text, size);
             break;
         case PIECE_BLANK:
-            blank_add(pen, &phrase, piece->width_mm);
+            blank_add(pen, &phrase, piece->width_mm, sizes.blanks);
             break;
         case PIECE_CHOICE:
             strong_add(pen, &phrase, choice_text(pen, piece->text), size);
@@ -85,7 +88,26 @@ static struct phrase phrase_make(const struct pen *pen, const struct script_line
     return phrase;
 }
 
-/* A call sign, a name or an identity stays on one line where it has room there. */
+static bool same_words(const struct piece *a, const struct piece *b)
+{
+    return a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
+}
+
+/* After how many pieces the part says the same again, to its end; all of it: it does not. */
+static size_t said_again(const struct piece *part, size_t count)
+{
+    for (size_t every = 1; every < count; every++) {
+        size_t i = every;
+        while (i < count && same_words(&part[i], &part[i - every]))
+            i++;
+        if (i == count && count % every == 0)
+            return every;
+    }
+    return count;
+}
+
+/* A call sign, a name or an identity stays on one line where it has room there; of a name that is
+ * said several times each, where all have none. */
 static void parts_keep(const struct pen *pen, const struct phrase *phrase,
                        struct paragraph *paragraph)
 {
@@ -94,9 +116,12 @@ static void parts_keep(const struct pen *pen, const struct phrase *phrase,
         size_t end = first + 1;
         while (end < phrase->count && phrase->keep[end])
             end++;
-        bool fits = paragraph_length(paragraph, first, end) <= paragraph->width;
+        size_t every = end - first;
+        if (paragraph_length(paragraph, first, end) > paragraph->width)
+            every = said_again(&phrase->pieces[first], every);
+        bool fits = paragraph_length(paragraph, first, first + every) <= paragraph->width;
         for (size_t i = first + 1; i < end; i++)
-            keep[i] = fits;
+            keep[i] = fits && (i - first) % every != 0;
         first = end;
     }
     paragraph_keep(paragraph, keep, pen->arena);
@@ -124,12 +149,24 @@ static size_t blanks_in(const struct paragraph *paragraph, size_t line)
     return blanks;
 }
 
+/* Of the blanks of a line; 0: it has none. */
+static mpt blanks_height(const struct paragraph *paragraph, size_t line)
+{
+    mpt height = 0;
+    for (size_t i = paragraph->lines[line].first; i < paragraph->lines[line].end; i++)
+        if (paragraph->pieces[i].blank_height > height)
+            height = paragraph->pieces[i].blank_height;
+    return height;
+}
+
 static mpt set_line_height(const struct paragraph *paragraph, size_t line)
 {
-    mpt clear = BLANK_CLEAR + em_share(paragraph->style.size, EM_DESCENT);
-    if (blanks_in(paragraph, line) == 0)
+    mpt height = blanks_height(paragraph, line);
+    mpt clear = height - (BLANK_HEIGHT - BLANK_CLEAR) +
+                em_share(paragraph->style.size, EM_DESCENT);
+    if (height == 0)
         return paragraph->line_height;
-    return clear > BLANK_HEIGHT ? clear : BLANK_HEIGHT;
+    return clear > height ? clear : height;
 }
 
 static void words_place(struct pen *pen, const struct paragraph *paragraph, size_t *piece,
@@ -171,6 +208,7 @@ static void blank_line_place(struct pen *pen, const struct paragraph *paragraph,
 
 static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
+    size_t outer = reading_begin(pen, READING_SPOKEN);
     paragraph_begin(pen);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
@@ -185,6 +223,7 @@ static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt
         top += set_line_height(paragraph, i);
     }
     paragraph_end(pen);
+    reading_end(pen, outer);
 }
 
 static mpt label_width(const struct pen *pen, const char *label, mpt size)
@@ -222,26 +261,34 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
 /* ---- the script ---- */
 
 static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
-                                     mpt size, mpt width)
+                                     struct script_sizes sizes, mpt width)
 {
-    struct phrase phrase = phrase_make(pen, line, size);
-    struct laid_phrase laid = {.label = line->label, .indent = label_width(pen, line->label, size)};
-    laid.words = phrase_break(pen, &phrase, size, width - laid.indent);
+    struct phrase phrase = phrase_make(pen, line, sizes);
+    struct laid_phrase laid = {.label = line->label,
+                               .indent = label_width(pen, line->label, sizes.letters)};
+    laid.words = phrase_break(pen, &phrase, sizes.letters, width - laid.indent);
     for (size_t i = 0; i < laid.words.line_count; i++)
         laid.height += set_line_height(&laid.words, i);
+    return laid;
+}
+
+struct laid_script script_lay_with(const struct pen *pen, const struct script *script,
+                                   struct script_sizes sizes, mpt width)
+{
+    struct laid_script laid = {.size = sizes.letters,
+                               .count = script == NULL ? 0 : script->count};
+    laid.phrases = arena_array(pen->arena, laid.count, sizeof *laid.phrases);
+    for (size_t i = 0; i < laid.count; i++) {
+        laid.phrases[i] = phrase_lay(pen, &script->lines[i], sizes, width);
+        laid.height += laid.phrases[i].height;
+    }
     return laid;
 }
 
 struct laid_script script_lay(const struct pen *pen, const struct script *script, mpt size,
                               mpt width)
 {
-    struct laid_script laid = {.size = size, .count = script == NULL ? 0 : script->count};
-    laid.phrases = arena_array(pen->arena, laid.count, sizeof *laid.phrases);
-    for (size_t i = 0; i < laid.count; i++) {
-        laid.phrases[i] = phrase_lay(pen, &script->lines[i], size, width);
-        laid.height += laid.phrases[i].height;
-    }
-    return laid;
+    return script_lay_with(pen, script, (struct script_sizes){size, BLANK_HEIGHT}, width);
 }
 
 mpt gap_between(mpt room, size_t count)

@@ -1,14 +1,12 @@
 /* share.c - what all sheets of a set share, so that the same blocks stand at the same place
- * on every page: the height of the signs and of the call panel (room: layout). Both are
- * found at the largest size of type at which every sheet still fits. A sheet that cannot fit
- * whatever is done does not make the others smaller. */
+ * on every page: the heights of the title band, of the signs and of the bar that says when to call
+ * (room: layout). */
 #include "call.h"
 #include "pages.h"
 
 struct sharing {
     const struct page_list *list;
     struct pen pen;              /* of a trial, without a sheet */
-    bool *hopeless;
     struct shared shared;
 };
 
@@ -18,8 +16,6 @@ static struct pen sharing_pen(const struct sharing *sharing, size_t index)
     pen.sheet = sharing->list->sheets[index];
     return pen;
 }
-
-/* ---- signs ---- */
 
 static mpt signs_measure(const struct sharing *sharing, mpt size)
 {
@@ -47,61 +43,35 @@ static void signs_fit(struct sharing *sharing)
     sharing->shared.needs.height[AREA_WHEN] = signs_measure(sharing, size);
 }
 
-/* ---- call panel ---- */
-
-static void panel_try(struct sharing *sharing, mpt script_size)
+static void need_raise(struct sharing *sharing, enum page_area area, mpt height)
 {
-    mpt height = 0;
+    mpt *own = &sharing->shared.needs.height[area];
+    *own = height > *own ? height : *own;
+}
+
+/* One title on two lines makes all bands so tall, and one text of who calls on several lines all
+ * bars. */
+static void bands_fit(struct sharing *sharing)
+{
     for (size_t i = 0; i < sharing->list->count; i++) {
-        struct pen pen = sharing_pen(sharing, i);
-        if (sheet_block(pen.sheet, BLOCK_CALL) == NULL)
-            continue;
-        mpt own = panel_lay(&pen, script_size, safe_width(pen.paper)).height;
-        height = own > height ? own : height;
+        struct pen trial = sharing_pen(sharing, i);
+        need_raise(sharing, AREA_BAND, band_height_least(&trial));
+        need_raise(sharing, AREA_CALL_LINE, call_line_height(&trial));
     }
-    sharing->shared.script_size = script_size;
-    sharing->shared.needs.height[AREA_PANEL] = height;
-}
-
-static bool sheet_holds(const struct sharing *sharing, size_t index, mpt least_row)
-{
-    struct pen trial = sharing_pen(sharing, index);
-    return template_works[template_of(trial.sheet)].holds(&trial, &sharing->shared.needs,
-                                                          least_row);
-}
-
-static void hopeless_find(struct sharing *sharing)
-{
-    panel_try(sharing, size_rule(sharing->pen.paper, ROLE_SCRIPT).floor);
-    for (size_t i = 0; i < sharing->list->count; i++)
-        sharing->hopeless[i] = !sheet_holds(sharing, i, 0);
-}
-
-/* Steps keep pace with the script: neither is at its floor for the other's sake. */
-static bool set_fits_at(void *of, mpt size)
-{
-    struct sharing *sharing = of;
-    panel_try(sharing, size);
-    mpt row = row_beside_script(sharing->pen.paper, size);
-    for (size_t i = 0; i < sharing->list->count; i++)
-        if (!sharing->hopeless[i] && !sheet_holds(sharing, i, row))
-            return false;
-    return true;
-}
-
-static void panel_fit(struct sharing *sharing)
-{
-    hopeless_find(sharing);
-    panel_try(sharing, size_that_fits(size_rule(sharing->pen.paper, ROLE_SCRIPT), SIZE_STEP,
-                                      set_fits_at, sharing));
 }
 
 struct shared shared_find(const struct page_list *list, const struct pen *trial)
 {
-    struct sharing sharing = {.list = list, .pen = *trial,
-                              .hopeless = arena_array(trial->arena, list->count, sizeof(bool))};
-    sharing.shared.needs.marked = list->marked;
+    struct sharing sharing = {.list = list, .pen = *trial};
+    bands_fit(&sharing);
     signs_fit(&sharing);
-    panel_fit(&sharing);
     return sharing.shared;
+}
+
+struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared)
+{
+    struct page_needs needs = *shared;
+    needs.height[AREA_FOOTER] = footer_height(trial);
+    needs.height[AREA_CONTACT] = contact_height(trial);
+    return needs;
 }

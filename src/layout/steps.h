@@ -3,34 +3,32 @@
 #ifndef MAYDECK_STEPS_H
 #define MAYDECK_STEPS_H
 
+#include "marked.h"
 #include "rows.h"
 
 /* ---- table_block.c: the openings of a step in two columns, beside the indent ---- */
 
+struct laid_openings;
+
 struct laid_table {
     const struct card_step *step;
-    mpt size;                     /* of its type */
-    mpt width, height;            /* no height: the step has no table */
-    mpt tag;                      /* width of the boxes of its tags */
-    mpt excess;                   /* how far the widest cell passes its column; <= 0: it
-                                     does not */
-    struct place excess_at;       /* whose cell that is */
-    const struct laid_line *lines;
+    struct row_setting setting;   /* of a column */
+    mpt height;                   /* 0: the step has no table */
+    mpt excess;                   /* how far the widest line passes its column; <= 0: none
+                                     does */
+    struct place excess_at;       /* what that line is about */
+    const struct laid_openings *parts;
+    size_t count;
 };
 struct laid_table table_lay(const struct pen *pen, const struct card_step *step, mpt row_size,
                             mpt width);
 
-/* Each cell that is too long is told. False: none is. */
+/* Each line that is too long is told. False: none is. */
 bool table_tell(struct pen *pen, const struct laid_table *laid);
 void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top);
 
-/* ---- steps_budget.c ---- */
-
-/* A card has no more rows. */
-#define CARD_ROWS_MOST 14
-
-/* Those of all steps. */
-size_t steps_rows(const struct steps_facts *steps);
+/* From the left edge of the column to headlines, notes and tables, behind the disc. */
+mpt step_indent(const struct pen *pen);
 
 /* ---- figure_block.c ---- */
 
@@ -46,12 +44,25 @@ struct laid_figures figures_lay(const struct pen *pen, const struct card_step *s
                                 mpt row_size, mpt width);
 void figures_place(struct pen *pen, const struct laid_figures *laid, mpt x, mpt top);
 
+/* A row of more pieces is never on one line. */
+#define ON_ONE_LINE_MOST 2
+
+/* ---- steps_cuts.c ---- */
+
+/* What makes the steps so much lower: words to be shortened, and where the first stand; NULL:
+ * that does not make enough room. */
+struct steps_cuts { const char *words; struct place origin; };
+struct steps_cuts steps_cuts_find(const struct pen *pen, const struct laid_steps *steps,
+                                  mpt over);
+
 /* ---- a step ---- */
 
 struct laid_step {
     const struct card_step *step;
-    struct paragraph headline;    /* on one line */
-    struct paragraph lethal;      /* what kills there; empty where nothing does */
+    struct marked_styles headline;    /* of its words, on one line */
+    struct paragraph headline_lines;  /* on two, where that is too long at the floor; else empty */
+    struct paragraph notes;           /* what kills there, and what must be so; above the rows */
+    const struct laid_row *rows;
     struct laid_table table;
     struct laid_figures figures;
     mpt second_lines;             /* how much higher rows of two lines make it */

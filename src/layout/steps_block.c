@@ -1,45 +1,71 @@
-/* steps_block.c - the steps: number disc, headline, what kills there, rows (room: layout). */
+/* steps_block.c - the steps: number disc, headline, what must be known before, rows, table and
+ * figures (room: layout). */
 #include "steps.h"
 
 #include "measures.h"
+#include "text.h"
 
 #include <string.h>
 
-/* Tags of one column are equally wide. */
-static mpt widest_tag(const struct pen *pen, mpt size)
+mpt step_indent(const struct pen *pen)
 {
-    const struct steps_facts *steps = sheet_steps(pen->sheet);
-    mpt widest = 0;
-    for (size_t s = 0; s < steps->count; s++) {
-        mpt width = rows_tag_width(pen, steps->items[s].rows, steps->items[s].row_count, size);
-        widest = width > widest ? width : widest;
-    }
-    return widest;
+    return grown(pen->paper, STEP_WORDS_AT);
 }
 
 /* ---- a step, laid out ---- */
 
-static struct paragraph headline_lay(const struct pen *pen, const struct card_step *step,
-                                     mpt size)
+/* Its bold words at the headline's size; the others as much smaller as it needs to have room,
+ * down to the floor. */
+static struct marked_styles headline_lay(const struct pen *pen, const struct card_step *step,
+                                         mpt size, mpt width)
 {
-    struct style style = {ROLE_HEADLINE, FACE_TEXT, size, INK_BLACK};
-    return paragraph_make(pen, &style, step->headline.text, ANY_WIDTH, step->headline.origin);
+    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
+    struct marked_styles styles = {{ROLE_HEADLINE, FACE_TEXT, size - HEADLINE_REST_LESS, INK_BLACK},
+                                   {ROLE_HEADLINE, FACE_BOLD, size, INK_BLACK}};
+    while (styles.plain.size > floor && marked_width(pen, &styles, step->headline.text) > width)
+        styles.plain.size -= SIZE_STEP;
+    if (styles.plain.size < floor)
+        styles.plain.size = floor;
+    return styles;
 }
 
-/* What kills there. The sentences of a step run on: few of them fill a line of the column. */
-static struct paragraph lethal_lay(const struct pen *pen, const struct card_step *step, mpt size,
-                                   mpt width)
+/* On two lines, where one is too long at the floor: a longer language has the same words. Of no
+ * lines where one holds it, or two do not. */
+static struct paragraph headline_break(const struct pen *pen, const struct card_step *step,
+                                       const struct marked_styles *styles, mpt width)
 {
-    struct style bold = row_style(FACE_BOLD, size);
+    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
+    struct style style = {ROLE_HEADLINE, FACE_TEXT, floor, INK_BLACK};
+    struct paragraph none = {.line_count = 0};
+    if (styles->bold.size > floor || marked_width(pen, styles, step->headline.text) <= width)
+        return none;
+    struct paragraph lines = paragraph_make(pen, &style, step->headline.text, width,
+                                            step->headline.origin);
+    return lines.line_count == 2 ? lines : none;
+}
+
+/* What kills there, then what must be so. The sentences of a step run on: few of them fill a
+ * line of the column. */
+static struct paragraph notes_lay(const struct pen *pen, const struct card_step *step, mpt size,
+                                  mpt width)
+{
+    struct style plain = row_style(FACE_TEXT, size);
     struct text_builder words = text_builder_in(pen->arena);
     for (size_t i = 0; i < step->lethal_count; i++)
-        text_add_format(&words, "%s%s", i == 0 ? "" : " ", step->lethal[i].text);
-    return paragraph_make(pen, &bold, words.at, width, step->lethal[0].origin);
+        text_add_format(&words, "%s**%s**", i == 0 ? "" : " ",
+                        text_plain(pen->arena, step->lethal[i].text));
+    for (size_t i = 0; i < step->condition_count; i++)
+        text_add_format(&words, "%s%s", words.length == 0 ? "" : " ", step->conditions[i].text);
+    if (words.length == 0)
+        return (struct paragraph){.line_count = 0};
+    return paragraph_make(pen, &plain, words.at, width,
+                          step->lethal_count > 0 ? step->lethal[0].origin
+                                                 : step->conditions[0].origin);
 }
 
-static mpt lethal_height(const struct laid_step *laid)
+static mpt notes_height(const struct laid_step *laid)
 {
-    return laid->step->lethal_count == 0 ? 0 : LETHAL_GAP + paragraph_height(&laid->lethal);
+    return (mpt)laid->notes.line_count * NOTE_CLEAR + paragraph_height(&laid->notes);
 }
 
 static mpt headline_height(const struct laid_steps *steps)
@@ -47,18 +73,33 @@ static mpt headline_height(const struct laid_steps *steps)
     return line_pitch(ROLE_HEADLINE, steps->sizes.headline);
 }
 
-/* Figures keep clear of a headline or a table above them, where no row stands between. */
-static mpt figures_down(const struct laid_step *laid)
+/* Of all its lines. */
+static mpt headline_whole(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    const struct card_step *step = laid->step;
-    bool below_rows = step->row_count > 0 && step->table_count == 0;
-    return laid->table.height + (step->figure_count > 0 && !below_rows ? FIGURE_GAP : 0);
+    mpt lines = paragraph_height(&laid->headline_lines);
+    return lines > 0 ? lines : headline_height(steps);
 }
 
-static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid, mpt pitch)
+static mpt rows_height(const struct laid_step *laid)
 {
-    return headline_height(steps) + lethal_height(laid) + (mpt)laid->step->row_count * pitch +
-           laid->second_lines + figures_down(laid) + laid->figures.height;
+    mpt height = 0;
+    for (size_t r = 0; r < laid->step->row_count; r++)
+        height += laid->rows[r].height;
+    return height;
+}
+
+/* Signs that stand below words keep clear of what reaches below their line. */
+static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
+{
+    bool below_words = laid->step->row_count > 0 && steps->setting->signs > 1;
+    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0].signs_down : 0;
+    return missing > 0 ? missing : 0;
+}
+
+static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid)
+{
+    return headline_whole(steps, laid) + notes_height(laid) + rows_down(steps, laid) +
+           rows_height(laid) + laid->table.height + laid->figures.height;
 }
 
 static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
@@ -69,43 +110,92 @@ static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
     }
 }
 
-static struct row_lines lines_of_row(const struct pen *pen, const struct laid_steps *steps,
-                                 const struct card_row *row)
+/* ---- rows ---- */
+
+static bool takes(const struct laid_row *laid)
 {
-    return row_lines(pen, row, steps->sizes.row, (struct row_room){steps->tag, steps->width});
+    return laid->row->item_count <= ON_ONE_LINE_MOST && laid->over <= 0;
+}
+
+/* On one line where it may be and has room for it. */
+static struct laid_row row_lay_as(const struct pen *pen, const struct laid_steps *steps,
+                                  const struct card_row *row)
+{
+    if (steps->sizes.forms != FORMS_OF_LINES) {
+        struct laid_row one = row_lay(pen, steps->setting, row, ROW_ON_ONE_LINE);
+        if (takes(&one))
+            return one;
+    }
+    if (steps->sizes.forms == FORMS_BARE) {
+        struct laid_row bare = row_lay(pen, steps->setting, row, ROW_BARE);
+        if (takes(&bare))
+            return bare;
+    }
+    return row_lay(pen, steps->setting, row, ROW_OF_LINES);
+}
+
+static bool all_on_one_line(const struct laid_row *rows, size_t count)
+{
+    for (size_t r = 0; r < count; r++)
+        if (rows[r].form == ROW_OF_LINES)
+            return false;
+    return true;
+}
+
+static const struct laid_row *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
+                                            const struct card_step *step)
+{
+    struct laid_row *rows = arena_array(pen->arena, step->row_count, sizeof *rows);
+    for (size_t r = 0; r < step->row_count; r++)
+        rows[r] = row_lay_as(pen, steps, &step->rows[r]);
+    bool apart = steps->sizes.forms == FORMS_BY_STEP && !all_on_one_line(rows, step->row_count);
+    for (size_t r = 0; r < step->row_count; r++) {
+        if (apart)
+            rows[r] = row_lay(pen, steps->setting, &step->rows[r], ROW_OF_LINES);
+        excess_raise(steps, rows[r].over, rows[r].over_at);
+    }
+    return rows;
 }
 
 static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
                                  const struct card_step *step)
 {
-    mpt width = steps->width - row_indent(pen);
+    mpt width = steps->width - step_indent(pen);
     struct laid_step laid = {.step = step};
-    laid.headline = headline_lay(pen, step, steps->sizes.headline);
-    if (step->lethal_count > 0)
-        laid.lethal = lethal_lay(pen, step, steps->sizes.row, width);
+    laid.headline = headline_lay(pen, step, steps->sizes.headline, width);
+    laid.headline_lines = headline_break(pen, step, &laid.headline, width);
+    laid.notes = notes_lay(pen, step, steps->sizes.row, width);
+    laid.rows = step_rows_lay(pen, steps, step);
     laid.table = table_lay(pen, step, steps->sizes.row, width);
     laid.figures = figures_lay(pen, step, steps->sizes.row, width);
-    excess_raise(steps, line_width(&laid.headline) - width, step->headline.origin);
-    for (size_t r = 0; r < step->row_count; r++) {
-        struct row_lines lines = lines_of_row(pen, steps, &step->rows[r]);
-        excess_raise(steps, lines.excess, step->rows[r].origin);
-        laid.second_lines += lines.extra;
-    }
+    if (laid.headline_lines.line_count == 0)
+        excess_raise(steps, marked_width(pen, &laid.headline, step->headline.text) - width,
+                     step->headline.origin);
     if (step->table_count > 0)
         excess_raise(steps, laid.table.excess, laid.table.excess_at);
     return laid;
+}
+
+static const struct row_setting *setting_of(const struct pen *pen, mpt size, mpt width)
+{
+    const struct steps_facts *steps = sheet_steps(pen->sheet);
+    struct row_setting *setting = arena_alloc(pen->arena, sizeof *setting);
+    *setting = row_setting_make(pen, size, width);
+    for (size_t s = 0; s < steps->count; s++)
+        row_setting_widen(pen, setting, steps->items[s].rows, steps->items[s].row_count);
+    return setting;
 }
 
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
     const struct steps_facts *made_steps = sheet_steps(pen->sheet);
     struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
-                              .tag = widest_tag(pen, sizes.row), .excess = -width,
-                              .pitch = row_pitch_least(pen, sizes.row)};
+                              .excess = -width,
+                              .setting = setting_of(pen, sizes.row, width)};
     struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
     for (size_t i = 0; i < laid.count; i++) {
         steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
-        laid.height += step_height(&laid, &steps[i], laid.pitch) + (i > 0 ? STEP_GAP : 0);
+        laid.height += step_height(&laid, &steps[i]) + (i > 0 ? STEP_GAP : 0);
     }
     laid.steps = steps;
     return laid;
@@ -115,30 +205,35 @@ struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt 
 
 bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
 {
-    mpt size = laid->sizes.row;
     bool told = false;
     for (size_t i = 0; i < laid->count; i++) {
-        const struct card_step *step = laid->steps[i].step;
-        for (size_t r = 0; r < step->row_count; r++)
-            told |= too_long_tell(pen, step->rows[r].origin,
-                                  lines_of_row(pen, laid, &step->rows[r]).excess, size,
-                                  "a line of the steps");
-        told |= table_tell(pen, &laid->steps[i].table);
+        const struct laid_step *step = &laid->steps[i];
+        for (size_t r = 0; r < step->step->row_count; r++)
+            told |= too_long_tell(pen, step->rows[r].over_at, step->rows[r].over,
+                                  laid->sizes.row, "a line of the steps");
+        told |= table_tell(pen, &step->table);
     }
     return told;
 }
 
 /* ---- placing ---- */
 
+/* How much lower a disc stands beside a headline of that size than beside the smallest: the
+ * first disc stands at one height on all cards. */
+static mpt disc_down(const struct pen *pen, const struct laid_steps *steps)
+{
+    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
+    return (headline_height(steps) - line_pitch(ROLE_HEADLINE, floor)) / 2;
+}
+
 static void disc_place(struct pen *pen, const struct laid_steps *steps,
                        const struct card_step *step, mpt x, mpt top)
 {
-    mpt disc = steps->sizes.headline, height = headline_height(steps);
-    mpt floor = size_rule(pen->paper, ROLE_NUMBER).floor, digit = em_share(disc, EM_DIGIT);
-    struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
+    mpt disc = grown(pen->paper, STEP_DISC), height = headline_height(steps);
+    mpt left = x + grown(pen->paper, STEP_DISC_AT);
+    struct style number = {ROLE_NUMBER, FACE_BOLD, size_rule(pen->paper, ROLE_NUMBER).floor,
+                           INK_WHITE};
     const char *digits = text_format(pen->arena, "%d", step->number);
-    struct area sign = row_sign_area(pen, x, top);
-    mpt left = sign.x + (sign.width - disc) / 2;
     pen_ellipse(pen, (struct area){left, top + (height - disc) / 2, disc, disc}, INK_BLACK);
     pen_text(pen, &number, left + (disc - pen_width(pen, &number, digits)) / 2,
              baseline_in(top, height, number.size), digits, strlen(digits),
@@ -148,49 +243,56 @@ static void disc_place(struct pen *pen, const struct laid_steps *steps,
 static void headline_place(struct pen *pen, const struct laid_steps *steps,
                            const struct laid_step *laid, mpt x, mpt top)
 {
+    const struct card_text *headline = &laid->step->headline;
+    mpt baseline = baseline_in(top, headline_height(steps), steps->sizes.headline);
     disc_place(pen, steps, laid->step, x, top);
-    if (laid->headline.line_count > 0)
-        line_place(pen, &laid->headline, 0, x + row_indent(pen),
-                   baseline_in(top, headline_height(steps), steps->sizes.headline));
+    if (laid->headline_lines.line_count > 0) {
+        paragraph_place(pen, &laid->headline_lines, x + step_indent(pen), top);
+        return;
+    }
+    marked_place(pen, &laid->headline, headline->text,
+                 (struct point){x + step_indent(pen), baseline}, headline->origin);
 }
 
-/* `column`: from the top of the step. */
+/* `column`: from the top of the step; each row is so much higher than it need be. */
 static void step_place(struct pen *pen, const struct laid_steps *steps,
-                       const struct laid_step *laid, struct area column, mpt pitch)
+                       const struct laid_step *laid, struct area column, mpt extra)
 {
     const struct card_step *step = laid->step;
-    mpt words = column.x + row_indent(pen), top = column.y;
+    mpt words = column.x + step_indent(pen), top = column.y;
+    size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
-    top += headline_height(steps);
-    if (step->lethal_count > 0)
-        paragraph_place(pen, &laid->lethal, words, top + LETHAL_GAP);
-    top += lethal_height(laid);
+    top += headline_whole(steps, laid);
+    paragraph_place(pen, &laid->notes, words, top + NOTE_CLEAR);
+    top += notes_height(laid) + rows_down(steps, laid);
     for (size_t r = 0; r < step->row_count; r++) {
-        row_place(pen, &step->rows[r], steps->sizes.row, steps->tag,
-                  (struct area){column.x, top, column.width, pitch});
-        top += pitch + lines_of_row(pen, steps, &step->rows[r]).extra;
+        mpt height = laid->rows[r].height + extra;
+        row_place(pen, steps->setting, &laid->rows[r],
+                  (struct area){column.x, top, column.width, height});
+        top += height;
     }
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
-    figures_place(pen, &laid->figures, words, top + figures_down(laid));
+    figures_place(pen, &laid->figures, words, top + laid->table.height);
+    reading_end(pen, outer);
 }
 
-/* How far apart steps and rows stand. */
-struct spread { mpt gap, pitch; };
+/* How far apart steps stand, and by how much rows are higher than they need be. */
+struct spread { mpt gap, row_extra; };
 
-/* Room that is left goes to the gaps between steps and between rows, evenly, as
- * far as still looks like one list. */
+/* Room that is left goes to the gaps between steps and to rows, evenly, as far as still looks
+ * like one list. */
 static struct spread spread_over(const struct laid_steps *laid, mpt height)
 {
     mpt extra = height - laid->height, rows = 0, steps = (mpt)laid->count;
     for (size_t i = 0; i < laid->count; i++)
         rows += (mpt)laid->steps[i].step->row_count;
     mpt share = steps + rows > 1 && extra > 0 ? extra / (2 * (steps - 1) + rows) : 0;
-    struct spread spread = {STEP_GAP + 2 * share, laid->pitch + share};
+    struct spread spread = {STEP_GAP + 2 * share, share};
     if (spread.gap > STEP_GAP_MOST)
         spread.gap = STEP_GAP_MOST;
     if (share > ROW_EXTRA_MOST)
-        spread.pitch = laid->pitch + ROW_EXTRA_MOST;
+        spread.row_extra = ROW_EXTRA_MOST;
     return spread;
 }
 
@@ -198,11 +300,13 @@ void steps_place(struct pen *pen, const struct laid_steps *laid, struct area col
 {
     struct spread spread = spread_over(laid, column.height);
     mpt right = column.x + column.width;
+    column.y -= disc_down(pen, laid);
     pen->block = BLOCK_STEPS;
     for (size_t i = 0; i < laid->count; i++) {
-        step_place(pen, laid, &laid->steps[i], column, spread.pitch);
-        column.y += step_height(laid, &laid->steps[i], spread.pitch);
-        mpt middle = column.y + spread.gap / 2 + STEP_LINE_LOW;
+        const struct laid_step *step = &laid->steps[i];
+        step_place(pen, laid, step, column, spread.row_extra);
+        column.y += step_height(laid, step) + (mpt)step->step->row_count * spread.row_extra;
+        mpt middle = column.y + spread.gap / 2;
         if (i + 1 < laid->count)
             pen_line(pen, (struct point){column.x, middle}, (struct point){right, middle},
                      INK_GREY, HAIR);

@@ -1,22 +1,31 @@
-/* table_block.c - the table of openings under a step: port beside starboard, set closer
- * than rows (room: layout). It cuts no words: what is too long is told. */
+/* table_block.c - the table of openings under a step: port beside starboard, each place once and
+ * its openings behind it, set closer than rows (room: layout). It cuts no words: what is too
+ * long is told. */
 #include "steps.h"
 
 #include "measures.h"
+#include "row_flow.h"
+#include "text.h"
 
-#include <string.h>
+#define TABLE_COLUMNS 2
 
-struct laid_cell {
-    const char *start;        /* NULL: the cell is empty */
-    const char *rest;         /* on a second line, or NULL */
-    mpt over;                 /* how far it passes its column */
-    mpt down;                 /* from the table's top */
+/* A head, or the openings of a place, in a column. */
+struct laid_openings {
+    const struct card_row *row;   /* NULL: a head */
+    const char *head;
+    size_t group;                 /* of the step */
+    size_t column;
+    mpt down;                     /* from the table's top */
+    mpt over;                     /* how far it passes its column */
+    struct place origin;
 };
 
-struct laid_line {
-    const struct table_row *row;
-    struct laid_cell cells[TABLE_CELLS];
-    mpt head_down;            /* of a head in the middle of the table */
+/* The table while it is laid out: each column is filled down to there. */
+struct filling {
+    const struct pen *pen;
+    struct laid_table *laid;
+    struct laid_openings *parts;
+    mpt downs[TABLE_COLUMNS];
 };
 
 static mpt table_size(const struct pen *pen, mpt row_size)
@@ -27,183 +36,223 @@ static mpt table_size(const struct pen *pen, mpt row_size)
 
 static mpt table_pitch(const struct laid_table *laid)
 {
-    return line_pitch(ROLE_TABLE, laid->size);
+    return line_pitch(ROLE_TABLE, laid->setting.size);
 }
 
-static mpt table_tag(const struct pen *pen, const struct card_step *step, mpt size)
+static mpt column_at(const struct laid_table *laid, size_t column)
 {
-    mpt widest = 0;
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            if (step->table[i].cells[c].tag != NULL) {
-                mpt width = row_tag_width(pen, step->table[i].cells[c].tag, size);
-                widest = width > widest ? width : widest;
-            }
-    return widest;
+    return (mpt)column * (laid->setting.width + TABLE_COLUMN_GAP);
 }
 
-/* ---- cells ---- */
+/* ---- laying out ---- */
 
-static mpt column_width(const struct laid_table *laid)
+static struct row_flow openings_flow(const struct pen *pen, struct pen *on,
+                                     const struct laid_table *laid)
 {
-    return laid->width / (mpt)TABLE_CELLS;
+    return (struct row_flow){.pen = pen, .on = on, .setting = &laid->setting,
+                             .form = ROW_RUNNING, .right = laid->setting.width};
 }
 
-/* What the words of a cell have of its column. */
-static mpt cell_room(const struct laid_table *laid)
+static struct marked_styles head_styles(mpt size)
 {
-    return column_width(laid) - laid->tag - CELL_START - CELL_END;
+    return (struct marked_styles){row_style(FACE_TEXT, size), row_style(FACE_BOLD, size)};
 }
 
-static const char *words_before(const struct pen *pen, const char *text, size_t length)
+static struct laid_openings *openings_part_add(struct filling *filling,
+                                               const struct opening_group *group, size_t column)
 {
-    while (length > 0 && text[length - 1] == ' ')
-        length--;
-    return arena_copy(pen->arena, text, length);
+    struct laid_openings *part = &filling->parts[filling->laid->count++];
+    *part = (struct laid_openings){.group = (size_t)(group - filling->laid->step->table),
+                                   .column = column, .down = filling->downs[column]};
+    return part;
 }
 
-/* Handling of its own has a line of its own where both are too long for one. */
-static struct laid_cell cell_lay(const struct pen *pen, const struct laid_table *laid,
-                                 const struct table_cell *cell)
+static void head_fill(struct filling *filling, const struct opening_group *group, size_t column,
+                      mpt room)
 {
-    struct style style = row_style(FACE_TEXT, laid->size);
-    mpt room = cell_room(laid), rest = 0;
-    struct laid_cell own = {.start = cell->name, .over = -room};
-    if (cell->name == NULL)
-        return own;
-    if (pen_width(pen, &style, cell->name) > room && cell->handling_at > 0) {
-        own.start = words_before(pen, cell->name, cell->handling_at);
-        own.rest = cell->name + cell->handling_at;
-        rest = pen_width(pen, &style, own.rest);
+    const struct laid_table *laid = filling->laid;
+    struct marked_styles styles = head_styles(laid->setting.size);
+    struct laid_openings *part = openings_part_add(filling, group, column);
+    part->head = group->head;
+    part->origin = group->rows[0].origin;
+    part->over = marked_width(filling->pen, &styles, group->head) - room;
+    filling->downs[column] += table_pitch(laid);
+}
+
+static void openings_fill(struct filling *filling, const struct opening_group *group,
+                          size_t index, size_t column)
+{
+    const struct card_row *row = &group->rows[index];
+    struct row_flow flow = openings_flow(filling->pen, NULL, filling->laid);
+    struct laid_openings *part = openings_part_add(filling, group, column);
+    row_flow_run(&flow, row, (struct point){0, 0}, 0);
+    part->row = row;
+    part->origin = flow.over_at;
+    part->over = flow.over;
+    filling->downs[column] += (mpt)flow.item_lines * table_pitch(filling->laid);
+}
+
+static void columns_level(struct filling *filling)
+{
+    mpt low = filling->downs[0] > filling->downs[1] ? filling->downs[0] : filling->downs[1];
+    filling->downs[0] = filling->downs[1] = low;
+}
+
+/* Its first half down the left column, the second down the right one, under one head. */
+static void group_fill(struct filling *filling, const struct opening_group *group)
+{
+    size_t half = (group->row_count + 1) / 2;
+    columns_level(filling);
+    head_fill(filling, group, 0, column_at(filling->laid, TABLE_COLUMNS) - TABLE_COLUMN_GAP);
+    columns_level(filling);
+    for (size_t r = 0; r < group->row_count; r++)
+        openings_fill(filling, group, r, r < half ? 0 : 1);
+}
+
+static bool has_place(const struct opening_group *group, size_t from, const char *place)
+{
+    for (size_t r = from; r < group->row_count; r++)
+        if (text_equal(group->rows[r].place, place))
+            return true;
+    return false;
+}
+
+/* A place that both hulls have begins on one line in both columns. */
+static void hulls_fill(struct filling *filling, const struct opening_group *port,
+                       const struct opening_group *starboard)
+{
+    size_t left = 0, right = 0;
+    while (left < port->row_count || right < starboard->row_count) {
+        const struct card_row *row = left < port->row_count ? &port->rows[left] : NULL;
+        bool shared = row != NULL && has_place(starboard, right, row->place);
+        bool beside = shared && text_equal(row->place, starboard->rows[right].place);
+        if (beside)
+            columns_level(filling);
+        if (row != NULL && (beside || !shared))
+            openings_fill(filling, port, left++, 0);
+        if (row == NULL || shared)
+            openings_fill(filling, starboard, right++, 1);
     }
-    mpt start = pen_width(pen, &style, own.start);
-    own.over = (start > rest ? start : rest) - room;
-    return own;
 }
 
-/* Columns go down by themselves, but a head in the middle stands below both. */
-struct downs { mpt of[TABLE_CELLS]; };
-
-static mpt lowest(const struct downs *downs)
+static void sides_fill(struct filling *filling, const struct opening_group *port,
+                       const struct opening_group *starboard)
 {
-    mpt low = downs->of[0];
-    for (size_t c = 1; c < TABLE_CELLS; c++)
-        low = downs->of[c] > low ? downs->of[c] : low;
-    return low;
-}
-
-static void line_lay(const struct pen *pen, const struct laid_table *laid,
-                     struct laid_line *line, struct downs *downs)
-{
-    mpt pitch = table_pitch(laid);
-    line->head_down = lowest(downs);
-    for (size_t c = 0; c < TABLE_CELLS; c++) {
-        struct laid_cell *cell = &line->cells[c];
-        *cell = cell_lay(pen, laid, &line->row->cells[c]);
-        cell->down = downs->of[c];
-        if (line->row->head != NULL)
-            downs->of[c] = line->head_down + pitch;
-        else if (cell->start != NULL)
-            downs->of[c] += cell->rest != NULL ? 2 * pitch : pitch;
+    head_fill(filling, port, 0, filling->laid->setting.width);
+    head_fill(filling, starboard, 1, filling->laid->setting.width);
+    if (filling->pen->sheet->boat->catamaran) {
+        hulls_fill(filling, port, starboard);
+        return;
     }
+    for (size_t r = 0; r < port->row_count; r++)
+        openings_fill(filling, port, r, 0);
+    for (size_t r = 0; r < starboard->row_count; r++)
+        openings_fill(filling, starboard, r, 1);
+}
+
+static void table_fill(struct filling *filling, const struct card_step *step)
+{
+    size_t first = 0;
+    if (step->table_count > 1 && step->table[0].side == SIDE_PORT &&
+        step->table[1].side == SIDE_STARBOARD) {
+        sides_fill(filling, &step->table[0], &step->table[1]);
+        first = 2;
+    }
+    for (size_t g = first; g < step->table_count; g++)
+        group_fill(filling, &step->table[g]);
+    columns_level(filling);
 }
 
 /* ---- the whole ---- */
 
-static void excess_find(struct laid_table *laid)
+/* Heads and rows. */
+static size_t parts_most(const struct card_step *step)
 {
-    laid->excess = -laid->width;
-    for (size_t i = 0; i < laid->step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            if (laid->lines[i].cells[c].over > laid->excess) {
-                laid->excess = laid->lines[i].cells[c].over;
-                laid->excess_at = laid->step->table[i].cells[c].origin;
-            }
+    size_t most = step->table_count;
+    for (size_t g = 0; g < step->table_count; g++)
+        most += step->table[g].row_count;
+    return most;
+}
+
+static struct row_setting table_setting(const struct pen *pen, const struct card_step *step,
+                                        mpt row_size, mpt width)
+{
+    struct row_setting setting = row_setting_make(pen, table_size(pen, row_size),
+                                                  (width - TABLE_COLUMN_GAP) / TABLE_COLUMNS);
+    setting.place_size = setting.size;
+    for (size_t g = 0; g < step->table_count; g++)
+        row_setting_widen(pen, &setting, step->table[g].rows, step->table[g].row_count);
+    return setting;
 }
 
 struct laid_table table_lay(const struct pen *pen, const struct card_step *step, mpt row_size,
                             mpt width)
 {
-    mpt size = table_size(pen, row_size);
-    struct laid_table laid = {.step = step, .size = size, .width = width,
-                              .tag = table_tag(pen, step, size)};
-    struct laid_line *lines = arena_array(pen->arena, step->table_count, sizeof *lines);
-    struct downs downs = {{table_pitch(&laid), table_pitch(&laid)}};
-    for (size_t i = 0; i < step->table_count; i++) {
-        lines[i].row = &step->table[i];
-        line_lay(pen, &laid, &lines[i], &downs);
-    }
-    laid.lines = lines;
-    laid.height = step->table_count == 0 ? 0 : lowest(&downs);
-    excess_find(&laid);
+    struct laid_table laid = {.step = step, .excess = -width};
+    if (step->table_count == 0)
+        return laid;
+    struct filling filling = {.pen = pen, .laid = &laid};
+    filling.parts = arena_array(pen->arena, parts_most(step), sizeof *filling.parts);
+    laid.setting = table_setting(pen, step, row_size, width);
+    table_fill(&filling, step);
+    laid.parts = filling.parts;
+    laid.height = filling.downs[0];
+    for (size_t i = 0; i < laid.count; i++)
+        if (laid.parts[i].over > laid.excess) {
+            laid.excess = laid.parts[i].over;
+            laid.excess_at = laid.parts[i].origin;
+        }
     return laid;
 }
 
 bool table_tell(struct pen *pen, const struct laid_table *laid)
 {
     bool told = false;
-    for (size_t i = 0; i < laid->step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            told |= too_long_tell(pen, laid->step->table[i].cells[c].origin,
-                                  laid->lines[i].cells[c].over, laid->size,
-                                  "a line of the steps");
+    for (size_t i = 0; i < laid->count; i++)
+        told |= too_long_tell(pen, laid->parts[i].origin, laid->parts[i].over,
+                              laid->setting.size, "a line of the steps");
     return told;
 }
 
 /* ---- placing ---- */
 
-static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
+static void openings_part_place(struct pen *pen, const struct laid_table *laid,
+                                const struct laid_openings *part, struct point at)
 {
-    const struct card_step *step = laid->step;
-    struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
-    mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
-    struct area sign = row_sign_area(pen, x - row_indent(pen), top + TABLE_SIGN_DOWN);
-    gear_sign_place(pen, sign, step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
-                    step->headline.origin);
-    at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),
-                   step->headline.origin);
-    pen_text(pen, &plain, at + TABLE_NOTE_GAP, baseline, step->table_note,
-             strlen(step->table_note), step->headline.origin);
-    pen_text(pen, &bold, x + column_width(laid), baseline, step->table_heads[1],
-             strlen(step->table_heads[1]), step->headline.origin);
-}
-
-static void cell_place(struct pen *pen, const struct laid_table *laid,
-                       const struct laid_cell *own, const struct table_cell *cell,
-                       struct point at)
-{
-    struct style plain = row_style(FACE_TEXT, laid->size);
-    mpt pitch = table_pitch(laid), baseline = baseline_in(at.y, pitch, laid->size);
-    if (own->start == NULL)
+    struct marked_styles styles = head_styles(laid->setting.size);
+    struct row_flow flow = openings_flow(pen, pen, laid);
+    if (part->row != NULL) {
+        size_t outer = reading_begin(pen, READING_LINE);
+        row_flow_run(&flow, part->row, at, 0);
+        reading_end(pen, outer);
         return;
-    if (!text_empty(cell->tag))
-        row_tag_place(pen, cell->tag, laid->size, (struct area){at.x, at.y, laid->tag, pitch},
-                      cell->origin);
-    at.x += laid->tag + CELL_START;
-    pen_text(pen, &plain, at.x, baseline, own->start, strlen(own->start), cell->origin);
-    if (own->rest != NULL)
-        pen_text(pen, &plain, at.x, baseline_in(at.y + pitch, pitch, laid->size), own->rest,
-                 strlen(own->rest), cell->origin);
+    }
+    at.y = baseline_in(at.y, table_pitch(laid), laid->setting.size);
+    marked_place(pen, &styles, part->head, at, laid->step->headline.origin);
 }
 
-static void subhead_place(struct pen *pen, const struct laid_table *laid, const char *head,
-                          mpt x, mpt top)
+/* What is read of each group: one is read to its end before the next. */
+static size_t *groups_begin(struct pen *pen, const struct card_step *step)
 {
-    struct style bold = row_style(FACE_BOLD, laid->size);
-    pen_text(pen, &bold, x, baseline_in(top, table_pitch(laid), laid->size), head, strlen(head),
-             laid->step->headline.origin);
+    size_t *groups = arena_array(pen->arena, step->table_count, sizeof *groups);
+    for (size_t g = 0; g < step->table_count; g++) {
+        size_t outer = reading_begin(pen, READING_GROUP);
+        groups[g] = reading_part_open(pen);
+        reading_end(pen, outer);
+    }
+    return groups;
 }
 
 void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
-    table_head_place(pen, laid, x, top);
-    for (size_t i = 0; i < laid->step->table_count; i++) {
-        const struct laid_line *line = &laid->lines[i];
-        if (line->row->head != NULL)
-            subhead_place(pen, laid, line->row->head, x, top + line->head_down);
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_place(pen, laid, &line->cells[c], &line->row->cells[c],
-                       (struct point){x + (mpt)c * laid->width / (mpt)TABLE_CELLS,
-                                      top + line->cells[c].down});
+    struct area sign = row_sign_area(pen, x - step_indent(pen), top + TABLE_SIGN_DOWN);
+    size_t *groups = groups_begin(pen, laid->step);
+    pen_symbol(pen, sign, laid->step->table_kind->symbol, laid->step->headline.origin);
+    for (size_t i = 0; i < laid->count; i++) {
+        const struct laid_openings *part = &laid->parts[i];
+        size_t outer = reading_resume(pen, groups[part->group]);
+        openings_part_place(pen, laid, part, (struct point){x + column_at(laid, part->column),
+                                                            top + part->down});
+        reading_end(pen, outer);
     }
 }

@@ -4,7 +4,7 @@
 
 #include "promise.h"
 
-#define LENGTH(list) ((int)(sizeof(list) / sizeof *(list)))
+#define AREA_ROWS(list) ((int)(sizeof(list) / sizeof *(list)))
 #define WAYS_MOST 3
 
 /* Shares are millionths of the width or height of what they are a share of. */
@@ -16,10 +16,11 @@ enum cut {
 };
 
 /* When an area is there. Else its gap is not either. */
-enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED };
+enum there { ALWAYS, WHERE_NEEDED, UNLESS_YIELDED, WHERE_YIELDED };
 
-/* Does the least that an area is grow with the type in it? See `grown`. */
-enum growth { STAYS, GROWS };
+/* Does the least that an area is grow with the type in it, or is it less where titles are
+ * smaller? See `grown` and `title_share`. */
+enum growth { STAYS, GROWS, AS_TITLES };
 
 /* Across the cut an area is the largest of its least, its share of the safe area and what
  * is needed. */
@@ -33,44 +34,71 @@ struct area_row {
     int share[WAYS_MOST];     /* one a way */
 };
 
+/* Strips beside the hole. */
+#define STRIP_HEIGHT MM(5.2)
+#define STRIP_ABOVE MM(1.8)
+
 /* What stands at the same place on every page of a set. */
-#define HEAD_ROWS \
-    {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}, \
-    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(21), MM(0.45), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.8), MM(0.45), {0}}, \
+#define TITLE_ROWS \
+    {AREA_BAND, CUT_HEAD, ALWAYS, AS_TITLES, MM(17.5), MM(0.6), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}
+
+#define WHEN_ROWS \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
-    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.7), {0}}, \
-    {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}
+    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}
+
+#define MEASURE_ROW {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
+
+#define HEAD_ROWS TITLE_ROWS, WHEN_ROWS, MEASURE_ROW
 
 #define CALL_ROWS \
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
     {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
-    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
+/* The right column is as wide as two views of the boat. */
 static const struct area_row card_rows[] = {
     HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4), {642105}},
-    {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67), MM(2.5), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
-/* Wider left columns take the longest phrases, and names that are long to spell, at the
- * least size. */
+/* A leaf of two sides: what to do on its front; what helps to decide, where things are and what
+ * to say on its back, which has the line of 100 mm. */
+static const struct area_row card_front_rows[] = {
+    TITLE_ROWS, WHEN_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+static const struct area_row card_back_rows[] = {
+    TITLE_ROWS, MEASURE_ROW, CALL_ROWS,
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(68), MM(2), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+static const struct area_row card_call_rows[] = {TITLE_ROWS, MEASURE_ROW, CALL_ROWS};
+
+/* The call right across the body, and below it two columns: wider left ones take names that are
+ * long to spell. */
 static const struct area_row distress_rows[] = {
-    HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3), {547368, 552631, 557893}},
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2), {452632, 499999, 552632}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
-/* No call panel. Wider columns where labels have no room else: the boat is narrower. */
+/* No call panel. Lists on both sides of the boat, and what saves lives at the foot. */
 static const struct area_row safety_plan_rows[] = {
     HEAD_ROWS,
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
     {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(1), {0}},
+    {AREA_INDEX, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(0.4), {0}},
     {AREA_LEGEND, CUT_FOOT, ALWAYS, GROWS, MM(7.4), MM(1), {0}},
-    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(6.2), 0, {0}},
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_NONE, CUT_FOOT, ALWAYS, STAYS, MM(2), 0, {0}},
+    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(5.4), MM(0.4), {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
     {AREA_MIDDLE, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 static const struct template {
@@ -78,7 +106,7 @@ static const struct template {
     int count;
     int ways;
 } templates[TEMPLATE_COUNT] = {
-#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, LENGTH(rows), ways},
+#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, AREA_ROWS(rows), ways},
     TEMPLATE_LIST(TEMPLATE_AREAS)
 #undef TEMPLATE_AREAS
 };
@@ -99,10 +127,25 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
     switch (row->there) {
     case ALWAYS:
         return true;
-    case WHERE_MARKED:
-        return needs->marked;
     case WHERE_NEEDED:
         return row->area < AREA_COUNT && needs->height[row->area] > 0;
+    case UNLESS_YIELDED:
+        return !needs->contact_yielded;
+    case WHERE_YIELDED:
+        return needs->contact_yielded;
+    }
+    promise_unreached();
+}
+
+static mpt least_of(const struct area_row *row, const struct paper *paper)
+{
+    switch (row->growth) {
+    case STAYS:
+        return row->least;
+    case GROWS:
+        return grown(paper, row->least);
+    case AS_TITLES:
+        return title_share(paper, row->least);
     }
     promise_unreached();
 }
@@ -112,7 +155,7 @@ static mpt depth_of(const struct area_row *row, const struct page_needs *needs,
                     const struct frame *frame)
 {
     struct area safe = frame->safe;
-    mpt least = row->growth == GROWS ? grown(frame->paper, row->least) : row->least;
+    mpt least = least_of(row, frame->paper);
     bool side = row->cut == CUT_LEFT || row->cut == CUT_RIGHT;
     mpt share = share_of(side ? safe.width : safe.height, row->share[needs->way]);
     mpt needed = side || row->area >= AREA_COUNT ? 0 : needs->height[row->area];
@@ -153,7 +196,9 @@ static struct area area_cut(struct area *rest, enum cut cut, mpt depth, mpt gap)
 
 static struct area safe_area_of(const struct paper *paper)
 {
-    return (struct area){paper->side, paper->head, paper->width - 2 * paper->side,
+    mpt gutters = paper->sides == TWO_SIDES ? 2 * paper->gutter : paper->gutter;
+    return (struct area){paper->side + paper->gutter, paper->head,
+                         paper->width - 2 * paper->side - gutters,
                          paper->height - paper->head - paper->foot};
 }
 
@@ -162,12 +207,29 @@ mpt safe_width(const struct paper *paper)
     return safe_area_of(paper).width;
 }
 
+/* The marks stand in the margin at the head, on both sides of the hole. */
+static void strips_cut(struct frame *frame)
+{
+    const struct paper *paper = frame->paper;
+    bool punched = paper->punch_down > 0;
+    mpt clear = paper->punch_clear / 2;
+    mpt middle = punched ? paper->width / 2 : frame->safe.x + frame->safe.width / 2;
+    mpt top = punched ? paper->punch_down - STRIP_ABOVE
+                      : paper->head - STRIP_HEIGHT - STRIP_ABOVE;
+    struct area left = {frame->safe.x, top, 0, STRIP_HEIGHT};
+    left.width = middle - clear - left.x;
+    frame->at[AREA_STRIP_LEFT] = left;
+    left.x = middle + clear;
+    frame->at[AREA_STRIP_RIGHT] = left;
+}
+
 struct frame frame_make(const struct paper *paper, enum template_key key,
                         const struct page_needs *needs)
 {
     promise(key < TEMPLATE_COUNT && needs->way < templates[key].ways);
     struct frame frame = {.paper = paper, .safe = safe_area_of(paper)};
     struct area rest = frame.safe;
+    strips_cut(&frame);
     for (int i = 0; i < templates[key].count; i++) {
         const struct area_row *row = &templates[key].rows[i];
         if (!is_there(row, needs))
@@ -179,16 +241,11 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
     return frame;
 }
 
-struct plan_heights plan_heights(void)
-{
-    return (struct plan_heights){.floor = MM(34), .aim = MM(70), .gap = MM(0.8)};
-}
-
 /* ---- parts of an area ---- */
 
 static const int area_parts[] = {
     [PART_OF_BAND_BOAT] = 315790, [PART_OF_BAND_NAME] = 476190, [PART_OF_BAND_NUMBER] = 761905,
-    [PART_OF_PANEL_SET] = 294737, [PART_OF_FOOTER_LEFT] = 560000};
+    [PART_OF_FOOTER_LEFT] = 560000};
 
 mpt part_of(enum area_part part, mpt length)
 {

@@ -9,8 +9,8 @@
 
 /* The areas of pages. A template has some of them; the others are nowhere, of no size. */
 enum page_area {
-    AREA_STRIP_HEAD,     /* the mark of a page, twice: at the head */
-    AREA_STRIP_FOOT,     /* and at the foot */
+    AREA_STRIP_LEFT,     /* the marks of a page, to the left of the hole */
+    AREA_STRIP_RIGHT,    /* and to the right */
     AREA_BAND,           /* title, boat and number */
     AREA_STRIPE,         /* the colour of the class below it */
     AREA_WHEN,           /* signs of what happens */
@@ -20,10 +20,12 @@ enum page_area {
     AREA_MIDDLE,         /* between them: the boat of a safety plan */
     AREA_PLAN_HEAD,      /* above it: which side is which */
     AREA_LEGEND,         /* below it */
+    AREA_INDEX,          /* what saves lives */
     AREA_SOURCES,
     AREA_CONTACT,
     AREA_PANEL,          /* how to call */
     AREA_FOOTER,
+    AREA_MEASURE,        /* the line of 100 mm, below all else */
     AREA_COUNT,
     AREA_NONE            /* for no block: white */
 };
@@ -31,11 +33,17 @@ enum page_area {
 /* TEMPLATE(name in C; its rows of areas, in template.c, and how many ways they tell; how a
  * sheet is laid out in them: see struct template_work in pages.h). */
 #define TEMPLATE_LIST(TEMPLATE) \
-    TEMPLATE(CARD, card_rows, 1, card_holds, card_place, card_split, rank_lessen, \
+    TEMPLATE(CARD, card_rows, 1, card_place, card_split, card_lessen, \
              FULL_PAGE_FAILS) \
-    TEMPLATE(DISTRESS, distress_rows, 3, distress_holds, distress_sheet_place, whole_split, \
-             rank_lessen, FULL_PAGE_FAILS) \
-    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 2, shares_no_height, safety_sheet_place, \
+    TEMPLATE(CARD_FRONT, card_front_rows, 1, card_front_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_BACK, card_back_rows, 1, card_back_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_CALL, card_call_rows, 1, card_call_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
+             distress_lessen, FULL_PAGE_FAILS) \
+    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD)
 
 enum template_key {
@@ -49,7 +57,7 @@ enum template_key {
  * template is laid out in: some have columns in several widths, the first the best. */
 struct page_needs {
     mpt height[AREA_COUNT];
-    bool marked;         /* some pen of the set has a mark: all leave room for it */
+    bool contact_yielded;    /* the sheet goes without its contact line: the body has its room */
     int way;
 };
 
@@ -69,21 +77,12 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
 /* How many ways the template has: columns of several widths. */
 int template_ways(enum template_key key);
 
-/* The plan beside the steps has what other blocks of its column leave. */
-struct plan_heights {
-    mpt floor;           /* less shows no place */
-    mpt aim;             /* up to here type that is read larger goes before it */
-    mpt gap;             /* to the blocks below it */
-};
-struct plan_heights plan_heights(void);
-
 /* ---- parts of an area, as shares of it ---- */
 
 enum area_part {
     PART_OF_BAND_BOAT,       /* the boat's name may be so wide in the band */
     PART_OF_BAND_NAME,       /* base lines, from the band's upper edge */
     PART_OF_BAND_NUMBER,
-    PART_OF_PANEL_SET,       /* how to work the set: the left of the call panel */
     PART_OF_FOOTER_LEFT
 };
 

@@ -4,7 +4,11 @@
 
 #include "promise.h"
 
-enum template_key template_of(const struct sheet *sheet)
+/* What stands in the place of a template on paper of two sides; 0: itself. */
+static const enum template_key of_two_sides[TEMPLATE_COUNT] = {
+    [TEMPLATE_CARD] = TEMPLATE_CARD_FRONT};
+
+enum template_key template_of(const struct sheet *sheet, const struct paper *paper)
 {
     static const enum template_key templates[SHEET_KIND_COUNT] = {
 #define KIND_TEMPLATE(name, key, source, composer, calls, turn, template, ...) \
@@ -13,31 +17,9 @@ enum template_key template_of(const struct sheet *sheet)
 #undef KIND_TEMPLATE
     };
     promise(sheet->kind > SHEET_NONE && sheet->kind < SHEET_KIND_COUNT);
-    return templates[sheet->kind];
-}
-
-bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
-{
-    (void)least_row;
-    return distress_fits(trial, needs);
-}
-
-bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
-{
-    struct frame frame = frame_make(pen->paper, TEMPLATE_DISTRESS, &shared->needs);
-    (void)trial;
-    if (!distress_place(pen, &shared->needs))
-        return false;
-    foot_blocks_place(pen, shared, &frame);
-    return true;
-}
-
-bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row)
-{
-    (void)trial;
-    (void)needs;
-    (void)least_row;
-    return true;
+    enum template_key key = templates[sheet->kind];
+    bool two = paper->sides == TWO_SIDES && of_two_sides[key] != 0;
+    return two ? of_two_sides[key] : key;
 }
 
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)

@@ -2,11 +2,21 @@
  * that have a lesser one (room: layout). What must stand is never touched. */
 #include "trim.h"
 
+#include <limits.h>
+
 #include "text.h"
+
+struct trim trim_nothing(void)
+{
+    struct trim trim = {.of = NULL};
+    for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
+        trim.least[key] = INT_MAX;
+    return trim;
+}
 
 static bool figure_stands(const struct trim *trim, const struct card_figure *figure)
 {
-    return figure->yields < trim->least &&
+    return figure->yields < trim->least[BLOCK_STEPS] &&
            (trim->stands == NULL || trim->stands(trim->of, figure));
 }
 
@@ -20,17 +30,28 @@ static size_t figures_keep(const struct trim *trim, const struct card_figure *fi
     return kept_count;
 }
 
-static const struct card_row *rows_trimmed(const struct trim *trim, const struct card_row *rows,
-                                           size_t count, struct arena *arena)
+static const struct row_item *items_trimmed(int least, const struct card_row *row,
+                                            struct arena *arena)
+{
+    struct row_item *trimmed = arena_array(arena, row->item_count, sizeof *trimmed);
+    for (size_t i = 0; i < row->item_count; i++) {
+        trimmed[i] = row->items[i];
+        if (trimmed[i].lesser == NULL || trimmed[i].yields < least)
+            continue;
+        trimmed[i].name = trimmed[i].lesser;
+        trimmed[i].lesser = NULL;
+        trimmed[i].yields = YIELDS_NEVER;
+    }
+    return trimmed;
+}
+
+static const struct card_row *rows_trimmed(int least, const struct card_row *rows, size_t count,
+                                           struct arena *arena)
 {
     struct card_row *trimmed = arena_array(arena, count, sizeof *trimmed);
     for (size_t i = 0; i < count; i++) {
         trimmed[i] = rows[i];
-        if (rows[i].lesser == NULL || rows[i].yields < trim->least)
-            continue;
-        trimmed[i].name = rows[i].lesser;
-        trimmed[i].lesser = NULL;
-        trimmed[i].yields = YIELDS_NEVER;
+        trimmed[i].items = items_trimmed(least, &rows[i], arena);
     }
     return trimmed;
 }
@@ -40,7 +61,7 @@ static struct card_step step_trimmed(const struct trim *trim, const struct card_
 {
     struct card_step trimmed = *step;
     struct card_figure *figures = arena_array(arena, step->figure_count, sizeof *figures);
-    trimmed.rows = rows_trimmed(trim, step->rows, step->row_count, arena);
+    trimmed.rows = rows_trimmed(trim->least[BLOCK_STEPS], step->rows, step->row_count, arena);
     trimmed.figures = figures;
     trimmed.figure_count = figures_keep(trim, step->figures, step->figure_count, figures);
     return trimmed;
@@ -65,12 +86,12 @@ static const struct rows_facts *list_trimmed(const struct trim *trim,
                                              const struct rows_facts *rows, struct arena *arena)
 {
     struct rows_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
-    *trimmed = (struct rows_facts){rows_trimmed(trim, rows->rows, rows->count, arena),
-                                   rows->count};
+    *trimmed = (struct rows_facts){
+        rows_trimmed(trim->least[BLOCK_ROWS], rows->rows, rows->count, arena), rows->count};
     return trimmed;
 }
 
-static const struct section_facts *section_trimmed(const struct trim *trim,
+static const struct section_facts *section_trimmed(int least,
                                                    const struct section_facts *section,
                                                    struct arena *arena)
 {
@@ -80,7 +101,7 @@ static const struct section_facts *section_trimmed(const struct trim *trim,
     trimmed->hints = hints;
     trimmed->hint_count = 0;
     for (size_t i = 0; i < section->hint_count; i++)
-        if (section->hints[i].yields < trim->least)
+        if (section->hints[i].yields < least)
             hints[trimmed->hint_count++] = section->hints[i];
     return trimmed;
 }
@@ -95,14 +116,15 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
     trimmed->block_count = 0;
     for (size_t i = 0; i < whole->block_count; i++) {
         struct block block = whole->blocks[i];
-        if (block.yields >= trim->least)
+        if (block.yields >= trim->least[block.key])
             continue;
         if (block.key == BLOCK_STEPS)
             block.facts.steps = steps_trimmed(trim, block.facts.steps, arena);
         if (block.key == BLOCK_ROWS)
             block.facts.rows = list_trimmed(trim, block.facts.rows, arena);
         if (facts_kind_of(block.key) == FACTS_SECTION)
-            block.facts.section = section_trimmed(trim, block.facts.section, arena);
+            block.facts.section = section_trimmed(trim->least[block.key], block.facts.section,
+                                                  arena);
         blocks[trimmed->block_count++] = block;
     }
     return trimmed;
@@ -118,8 +140,9 @@ static int highest(int a, int b)
 static int rows_yield(const struct card_row *rows, size_t count)
 {
     int most = YIELDS_NEVER;
-    for (size_t i = 0; i < count; i++)
-        most = highest(most, rows[i].yields);
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++)
+            most = highest(most, rows[r].items[i].yields);
     return most;
 }
 
@@ -177,10 +200,13 @@ static void figures_yielded(struct yielding *yielding, const struct steps_facts 
 static void rows_yielded(struct yielding *yielding, enum block_key block,
                          const struct card_row *rows, size_t count, const struct trim *trim)
 {
-    for (size_t i = 0; i < count; i++)
-        if (rows[i].lesser != NULL && rows[i].yields >= trim->least)
-            yielded_add(yielding, (struct yielded){block, NULL, rows[i].name, YIELDED_TO_OTHERS,
-                                                   rows[i].origin});
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++) {
+            const struct row_item *item = &rows[r].items[i];
+            if (item->lesser != NULL && item->yields >= trim->least[block])
+                yielded_add(yielding, (struct yielded){block, NULL, item->name,
+                                                       YIELDED_TO_OTHERS, item->origin});
+        }
 }
 
 static void hints_yielded(struct yielding *yielding, const struct block *block,
@@ -189,20 +215,20 @@ static void hints_yielded(struct yielding *yielding, const struct block *block,
     bool section = facts_kind_of(block->key) == FACTS_SECTION;
     for (size_t i = 0; section && i < block->facts.section->hint_count; i++) {
         const struct card_hint *hint = &block->facts.section->hints[i];
-        if (hint->yields >= trim->least)
+        if (hint->yields >= trim->least[block->key])
             yielded_add(yielding, (struct yielded){block->key, hint->id, hint->text,
                                                    YIELDED_TO_OTHERS, hint->origin});
     }
 }
 
-size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
-                    const struct trim *trim, struct arena *arena, const struct yielded **list)
+size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct arena *arena,
+                    const struct yielded **list)
 {
     struct yielding yielding = {.arena = arena};
     const struct steps_facts *steps = sheet_steps(whole);
     const struct rows_facts *rows = sheet_rows(whole);
     for (size_t i = 0; i < whole->block_count; i++)
-        if (sheet_block(trimmed, whole->blocks[i].key) == NULL)
+        if (whole->blocks[i].yields >= trim->least[whole->blocks[i].key])
             yielded_add(&yielding, (struct yielded){.block = whole->blocks[i].key,
                                                     .origin = whole->origin});
     for (size_t i = 0; i < whole->block_count; i++)

@@ -2,20 +2,18 @@
 #ifndef MAYDECK_TRIM_H
 #define MAYDECK_TRIM_H
 
-#include <limits.h>
-
 #include "page.h"
 #include "sheet.h"
 
-/* Where nothing has to yield. */
-#define TRIM_NOTHING INT_MAX
-
 struct trim {
-    int least;                    /* what yields as much as this, or more, is gone */
+    int least[BLOCK_COUNT];       /* what yields as much as this of a block, or more, is gone */
     /* Has the figure a place at all? NULL: all have. */
     bool (*stands)(void *of, const struct card_figure *figure);
     void *of;
 };
+
+/* With which nothing yields. */
+struct trim trim_nothing(void);
 
 /* The sheet without what yields. The blocks of the whole stay as they are. */
 const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,
@@ -24,8 +22,8 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
 /* What goes next: the highest of what yields in it; YIELDS_NEVER: nothing does any more. */
 int yields_highest(const struct sheet *sheet);
 
-/* What the trimmed sheet lacks, in the order of the whole; gives how many. */
-size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
-                    const struct trim *trim, struct arena *arena, const struct yielded **list);
+/* What the sheet lacks that was trimmed so, in the order of the whole; gives how many. */
+size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct arena *arena,
+                    const struct yielded **list);
 
 #endif

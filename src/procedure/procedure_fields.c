@@ -196,8 +196,11 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
+    LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
+              .about = "the zone where it burns or leaks: hatched on the plan"),
     LOGIC_KEY("vapour_from", procedure.vapour_from, FIELD_CHOICES, .choices = item_key_list,
-              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
+              .about = "items in whose lockers vapour lies: other gear there is out of reach; "
+                       "hatched on the plan"),
     LOGIC_KEY("despite_vapour", procedure.despite_vapour, FIELD_CHOICES,
               .choices = item_key_list,
               .about = "items that are offered there all the same, with words of their own"),

@@ -75,11 +75,11 @@ double light_contrast(enum light light, struct rgb a, struct rgb b)
     return (high + 0.05) / (low + 0.05);
 }
 
-struct contrast contrast_worst(enum ink ink, enum ink ground)
+struct contrast contrast_worst(enum palette palette, enum ink ink, enum ink ground)
 {
     struct contrast worst = {22.0, LIGHT_WHITE};
     for (enum light light = LIGHT_WHITE; light < LIGHT_COUNT; light++) {
-        double ratio = light_contrast(light, ink_rgb(ink), ink_rgb(ground));
+        double ratio = light_contrast(light, ink_rgb(palette, ink), ink_rgb(palette, ground));
         if (ratio < worst.ratio)
             worst = (struct contrast){ratio, light};
     }

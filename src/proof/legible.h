@@ -35,6 +35,6 @@ double light_contrast(enum light light, struct rgb a, struct rgb b);
 
 /* The least of the three, and in which light. */
 struct contrast { double ratio; enum light light; };
-struct contrast contrast_worst(enum ink ink, enum ink ground);
+struct contrast contrast_worst(enum palette palette, enum ink ink, enum ink ground);
 
 #endif

@@ -29,6 +29,9 @@ struct role_limit role_limit(const struct paper *paper, enum page_role role);
  * takes and a laminated edge needs (G1), whatever margins the paper has. */
 struct area safe_area(const struct page *page);
 
+/* The same for the marks that tell what kind of copy a page is: they may stand beside the hole. */
+struct area marks_area(const struct page *page);
+
 /* The hole with the lamination round it that must stay free; of no size where the paper is
  * not punched. */
 struct area punched_area(const struct page *page);

@@ -48,7 +48,8 @@ static void blocks_find(struct proofing *p)
 struct proofing proofing_begin(const struct page *page, const struct faces *faces,
                                struct arena *arena)
 {
-    struct proofing p = {.page = page, .sheet = page->sheet, .faces = faces, .arena = arena};
+    struct proofing p = {.page = page, .sheet = page->sheet, .whole = page->sheet,
+                         .faces = faces, .arena = arena};
     inks_measure(&p);
     blocks_find(&p);
     return p;
@@ -122,7 +123,8 @@ static void page_judge(struct proofing *p)
 {
     static void (*const judges[])(struct proofing *) = {
         proof_places, proof_said,    proof_sizes, proof_glyphs, proof_lights,
-        proof_signs,  proof_wording, proof_steps, proof_plan};
+        proof_signs,  proof_wording, proof_steps, proof_rows,   proof_plan,
+        proof_views,  proof_bands};
     for (size_t i = 0; i < sizeof judges / sizeof *judges; i++)
         judges[i](p);
 }
@@ -155,8 +157,14 @@ static size_t sheet_judge(const struct laid_sheet *laid, const struct faces *fac
             continue;
         all[count] = arena_alloc(arena, sizeof **all);
         *all[count] = proofing_begin(laid->pages[i], faces, arena);
-        page_judge(all[count]);
+        all[count]->whole = laid->sheet;
+        all[count]->page_index = i;
         places[count++] = i;
+    }
+    for (size_t i = 0; i < count; i++) {
+        all[i]->pages = all;
+        all[i]->page_count = count;
+        page_judge(all[i]);
     }
     if (count == laid->page_count)
         proof_whole(laid, all, count);

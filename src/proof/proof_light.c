@@ -19,22 +19,22 @@ static bool is_big(const struct run *run)
 
 /* ---- G7 ---- */
 
-static struct contrast worst_on(enum ink ink, const bool seen[INK_COUNT])
+static struct contrast worst_on(enum palette palette, enum ink ink, const bool seen[INK_COUNT])
 {
     struct contrast worst = {22.0, LIGHT_WHITE};
     for (int ground = INK_BLACK; ground < INK_COUNT; ground++) {
-        struct contrast one = contrast_worst(ink, (enum ink)ground);
+        struct contrast one = contrast_worst(palette, ink, (enum ink)ground);
         if (seen[ground] && one.ratio < worst.ratio)
             worst = one;
     }
     return worst;
 }
 
-static struct contrast best_on(enum ink ink, const bool seen[INK_COUNT])
+static struct contrast best_on(enum palette palette, enum ink ink, const bool seen[INK_COUNT])
 {
     struct contrast best = {0.0, LIGHT_WHITE};
     for (int ground = INK_BLACK; ground < INK_COUNT && ink != INK_NONE; ground++) {
-        struct contrast one = contrast_worst(ink, (enum ink)ground);
+        struct contrast one = contrast_worst(palette, ink, (enum ink)ground);
         if (seen[ground] && one.ratio > best.ratio)
             best = one;
     }
@@ -62,7 +62,7 @@ static void text_light_judge(struct proofing *p, size_t i)
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->ink[i], seen);
-    struct contrast worst = worst_on(item->fill, seen);
+    struct contrast worst = worst_on(p->page->palette, item->fill, seen);
     double least = is_big(item->run) ? BIG_CONTRAST_LEAST : TEXT_CONTRAST_LEAST;
     proof_measured(p, LIGHT_COUNT);
     if (covered_later(p, i))
@@ -153,17 +153,19 @@ static void shape_light_judge(struct proofing *p, size_t i)
     bool seen[INK_COUNT] = {false};
     if (item->fill == INK_NONE && item->stroke == INK_NONE)
         return;
+    enum palette palette = p->page->palette;
     bool halo = item->kind == PAGE_LINE && item->stroke == INK_WHITE;
     bool ground = item->fill == INK_WHITE && item->stroke == INK_NONE;
     if (halo || ground)
         return;
     if (item->kind == PAGE_LINE) {
         grounds_of_line(p, i, seen);
-        line_told(p, i, worst_on(item->stroke, seen));
+        line_told(p, i, worst_on(palette, item->stroke, seen));
         return;
     }
     grounds_under(p, i, area_grown(p->ink[i], MM(0.1)), seen);
-    line_told(p, i, better_contrast(best_on(item->stroke, seen), best_on(item->fill, seen)));
+    line_told(p, i, better_contrast(best_on(palette, item->stroke, seen),
+                                    best_on(palette, item->fill, seen)));
 }
 
 /* The black line round a sign must show on its ground. */
@@ -171,7 +173,7 @@ static void sign_light_judge(struct proofing *p, size_t i)
 {
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->page->items[i].area, seen);
-    line_told(p, i, worst_on(INK_BLACK, seen));
+    line_told(p, i, worst_on(p->page->palette, INK_BLACK, seen));
 }
 
 /* ---- G9 ---- */

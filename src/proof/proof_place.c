@@ -36,7 +36,8 @@ static const char *item_named(const struct proofing *p, const struct page_item *
 static void safe_area_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
-    struct area safe = safe_area(p->page);
+    bool mark = in_block(item, BLOCK_MARK) || in_block(item, BLOCK_UNAPPROVED);
+    struct area safe = mark ? marks_area(p->page) : safe_area(p->page);
     struct area area = is_text(item) ? p->ink[i] : item->area;
     mpt out = safe.x - area.x, right = RIGHT_OF(area) - RIGHT_OF(safe);
     mpt head = safe.y - area.y, foot = FOOT_OF(area) - FOOT_OF(safe);
@@ -132,7 +133,7 @@ static bool one_word(const struct page_item *a, const struct page_item *b)
 static mpt texts_limit(const struct page_item *a, const struct page_item *b, struct area first,
                        struct area second)
 {
-    bool side_by_side = first.x >= RIGHT_OF(second) || second.x >= RIGHT_OF(first);
+    bool level = first.y < FOOT_OF(second) && second.y < FOOT_OF(first);
     if (one_word(a, b))
         return 0;
     if (one_line(a, b)) {
@@ -143,7 +144,7 @@ static mpt texts_limit(const struct page_item *a, const struct page_item *b, str
         return 0;
     if (in_plan(a) && in_plan(b))
         return MARKERS_APART;
-    return side_by_side ? APART : STACKED;
+    return level ? APART : STACKED;
 }
 
 static void two_texts_judge(struct proofing *p, size_t i, size_t j)
@@ -154,19 +155,11 @@ static void two_texts_judge(struct proofing *p, size_t i, size_t j)
         proof_found(p, RULE_TEXT_OVER_TEXT, b, "%s %s", apart_words(p, gap), item_named(p, a));
 }
 
-/* Gear without a sign of its own has its tag in the frame. */
-static bool tag_in_frame(const struct page_item *text, const struct page_item *sign,
-                         struct area ink)
-{
-    return text->role == ROLE_PLAN_TAG && sign->glyph == SYMBOL_NONE &&
-           area_within(ink, sign->area);
-}
-
 static void text_sign_judge(struct proofing *p, size_t text, size_t sign)
 {
     const struct page_item *words = &p->page->items[text], *frame = &p->page->items[sign];
     mpt gap = area_gap(p->ink[text], frame->area);
-    if (gap < SIGN_APART && !tag_in_frame(words, frame, p->ink[text]))
+    if (gap < SIGN_APART)
         proof_found(p, RULE_TEXT_OVER_SIGN, words, "%s %s", apart_words(p, gap),
                     item_named(p, frame));
 }
@@ -185,12 +178,19 @@ static void pair_judge(struct proofing *p, size_t i, size_t j)
                     apart_words(p, area_gap(a->area, b->area)), item_named(p, a));
 }
 
+/* A white rim is paper. */
+static struct area black_of(const struct page_item *frame)
+{
+    return frame->stroke == INK_WHITE ? area_grown(frame->area, -frame->line_width / 2)
+                                      : frame->area;
+}
+
 static void markers_judge(struct proofing *p, size_t i, size_t j)
 {
     const struct page_item *a = plan_tag_frame(p, i), *b = plan_tag_frame(p, j);
     if (a == NULL || b == NULL)
         return;
-    mpt gap = area_gap(a->area, b->area);
+    mpt gap = area_gap(black_of(a), black_of(b));
     if (gap < MARKERS_APART)
         proof_found(p, RULE_MARKERS_APART, &p->page->items[j], "%s %s", apart_words(p, gap),
                     item_named(p, &p->page->items[i]));
@@ -248,13 +248,19 @@ static bool round_a_plan(const struct proof_block *a, const struct proof_block *
            b->key == BLOCK_LEADERS || a->key == b->key;
 }
 
+/* Marks of a cut are of no block, and stand round all of them. */
+static bool round_the_page(const struct proof_block *a, const struct proof_block *b)
+{
+    return a->key == BLOCK_NONE || b->key == BLOCK_NONE;
+}
+
 static void blocks_judge(struct proofing *p)
 {
     for (size_t i = 0; i < p->block_count; i++)
         for (size_t j = i + 1; j < p->block_count; j++) {
             const struct proof_block *a = &p->blocks[i], *b = &p->blocks[j];
             proof_measured(p, 1);
-            if (area_meets(a->area, b->area) && !round_a_plan(a, b))
+            if (area_meets(a->area, b->area) && !round_a_plan(a, b) && !round_the_page(a, b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
                             block_word(a->key));
@@ -281,6 +287,8 @@ static void pairs_judge(struct proofing *p)
 void proof_places(struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++) {
+        if (p->page->items[i].part == PART_CUT)
+            continue;
         proof_measured(p, 3);
         safe_area_judge(p, i);
         hole_judge(p, i);

@@ -1,25 +1,12 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
  * others; leaders; strength of lines (room: proof). Rules G20, G21. */
 #include "geometry.h"
-#include "proof_room.h"
+#include "proof_plan.h"
 
 #include <string.h>
 
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
 #define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
-
-/* The boat's own lines, strong ones round her and light ones inside. */
-static bool is_boat_line(const struct page_item *item)
-{
-    return in_plan(item) && item->kind != PAGE_TEXT && item->fill == INK_NONE &&
-           item->stroke != INK_NONE && item->part == PART_NONE;
-}
-
-static bool is_outline(const struct page_item *item)
-{
-    return is_boat_line(item) && item->stroke == INK_BLACK &&
-           (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
-}
 
 /* From names and tags to places; not their halos. */
 static bool is_leader(const struct page_item *item)
@@ -30,36 +17,15 @@ static bool is_leader(const struct page_item *item)
 static bool has_plan(const struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++)
-        if (is_outline(&p->page->items[i]))
+        if (is_boat_outline(&p->page->items[i]))
             return true;
     return false;
 }
 
-/* On a plan with labels the tags stand at their places, together. */
+/* On a safety plan each tag stands level with its row. */
 static bool has_places(const struct sheet *sheet)
 {
     return sheet_block(sheet, BLOCK_LABELS) != NULL;
-}
-
-/* There a tag may stand for a run of them. */
-static const struct plan_place *place_of(const struct places_facts *safety, const char *chip)
-{
-    for (size_t i = 0; i < safety->count; i++)
-        for (size_t r = 0; r < safety->places[i].row_count; r++)
-            for (size_t c = 0; c < safety->places[i].rows[r].chip_count; c++)
-                if (text_equal(safety->places[i].rows[r].chips[c], chip))
-                    return &safety->places[i];
-    return NULL;
-}
-
-static const struct marker *marker_of(const struct sheet *sheet, const char *tag)
-{
-    const struct plan_facts *plan = sheet_plan(sheet);
-    const struct plan_place *place = place_of(sheet_places(sheet), tag);
-    for (size_t i = 0; i < plan->marker_count && !has_places(sheet); i++)
-        if (text_equal(plan->markers[i].tag, tag))
-            return &plan->markers[i];
-    return place == NULL ? NULL : &place->marker;
 }
 
 /* ---- inside ---- */
@@ -74,50 +40,57 @@ static bool outline_encloses(const struct proofing *p, const struct page_item *i
     return outline_holds(&outline, point);
 }
 
+/* Beams, and the lines of a net. */
 static bool is_plan_line(const struct page_item *item)
 {
-    return item->kind == PAGE_LINE && is_boat_line(item);
+    bool net = in_plan(item) && item->part == PART_NET;
+    return item->kind == PAGE_LINE && (is_boat_line(item) || net);
 }
 
-/* The area of all outlines, or of all lines between them, of one plan block. */
-static struct area plan_area(const struct proofing *p, enum block_key block,
+/* The area of all outlines, or of all lines between them, of one view. */
+static struct area plan_area(const struct proofing *p, const struct shown_view *view,
                              bool (*wanted)(const struct page_item *item))
 {
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (item->block != block || !wanted(item))
+        if (!plan_view_has(view, item) || !wanted(item))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
     return area;
 }
 
-/* Between the hulls of a catamaran, from the net to the after beam: where she has
- * lines or the bridge deck's box on that height, she has something to stand on. */
-static bool between_hulls(const struct proofing *p, enum block_key block, struct point point)
+static bool is_deck_box(const struct page_item *item)
 {
-    struct area hulls = plan_area(p, block, is_outline);
-    struct area lines = plan_area(p, block, is_plan_line);
-    mpt foot = FOOT_OF(lines);
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_outline(&p->page->items[i]) && p->page->items[i].kind == PAGE_BOX &&
-            FOOT_OF(p->page->items[i].area) > foot)
-            foot = FOOT_OF(p->page->items[i].area);
-    mpt eighth = hulls.width / 8;
-    return p->sheet->boat->catamaran && point.x >= hulls.x + eighth &&
-           point.x <= RIGHT_OF(hulls) - eighth && point.y >= lines.y && point.y <= foot;
+    return is_boat_outline(item) && item->kind == PAGE_BOX;
 }
 
-static bool on_boat(const struct proofing *p, enum block_key block, struct point point)
+/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
+ * join them she has something to stand on. */
+static bool between_hulls(const struct proofing *p, const struct shown_view *view,
+                          struct point point)
+{
+    const struct boat *boat = p->sheet->boat;
+    struct area hulls = plan_area(p, view, is_boat_outline);
+    struct area lines = plan_area(p, view, is_plan_line);
+    struct area deck = plan_area(p, view, is_deck_box);
+    struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
+                                                                   : area_union(lines, deck);
+    mpt eighth = hulls.width / 8;
+    return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
+           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
+           point.y >= joined.y && point.y <= FOOT_OF(joined);
+}
+
+static bool on_boat(const struct proofing *p, const struct shown_view *view, struct point point)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && item->block == block &&
-            outline_encloses(p, item, point))
+        if (is_boat_outline(item) && plan_view_has(view, item) && outline_encloses(p, item, point))
             return true;
     }
-    return between_hulls(p, block, point);
+    return between_hulls(p, view, point);
 }
 
 static void inside_judge(struct proofing *p, const struct page_item *tag,
@@ -128,8 +101,9 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
     mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
     mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
+    struct shown_view view = plan_view_of(p, tag);
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
-        if (!on_boat(p, tag->block, corners[i])) {
+        if (!on_boat(p, &view, corners[i])) {
             proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
             return;
         }
@@ -138,8 +112,11 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct area boat = plan_area(p, tag->block, is_outline);
+    struct shown_view view = plan_view_of(p, tag);
+    struct area boat = plan_area(p, &view, is_boat_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
+    if (sheet_places(p->sheet)->facing == FACING_STERN)
+        off = -off;                       /* its reader looks aft: the stern is up */
     if ((side == SIDE_PORT && off > 0) || (side == SIDE_STARBOARD && off < 0))
         proof_found(p, RULE_MARKER_SIDE, tag, "%s mm on the other side",
                     mm_words(p->arena, off < 0 ? -off : off));
@@ -158,7 +135,7 @@ static void frame_judge(struct proofing *p, const struct page_item *tag,
 static void marker_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
-    const struct marker *marker = marker_of(p->sheet, tag->run->text);
+    const struct marker *marker = plan_marker_of(p->sheet, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
@@ -195,7 +172,7 @@ static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
     return count;
 }
 
-static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+static size_t tag_count_on_page(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
@@ -205,87 +182,69 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
     return count;
 }
 
-static void tag_told(struct proofing *p, const char *tag, size_t drawn)
+/* Of the tags so named, how many stand to port of the middle of the boat, and how many not. */
+struct sides_count { size_t port, starboard; };
+
+static struct sides_count tag_sides(const struct proofing *p, const char *tag)
 {
+    struct sides_count sides = {0, 0};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!is_plan_tag(item) || !text_equal(item->run->text, tag))
+            continue;
+        struct shown_view view = plan_view_of(p, item);
+        struct area boat = plan_area(p, &view, is_boat_outline);
+        bool port = 2 * item->area.x + item->area.width < 2 * boat.x + boat.width;
+        *(port ? &sides.port : &sides.starboard) += 1;
+    }
+    return sides;
+}
+
+/* On any page of the card: its rows may stand on the other side of the leaf. */
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = p->page_count == 0 ? tag_count_on_page(p, tag) : 0;
+    for (size_t i = 0; i < p->page_count; i++)
+        count += tag_count_on_page(p->pages[i], tag);
+    return count;
+}
+
+/* What is on both sides stands on both. */
+static void both_sides_judge(struct proofing *p, const char *tag)
+{
+    struct sides_count sides = tag_sides(p, tag);
+    proof_measured(p, 1);
+    if (sides.port != 1 || sides.starboard != 1)
+        proof_found(p, RULE_MARKER_SIDE, NULL, "%s stands twice on one side", tag);
+}
+
+static void tag_told(struct proofing *p, const struct marker *marker)
+{
+    const char *tag = marker->tag;
+    size_t drawn = tag_count_on_plan(p, tag), wanted = marker->drawn == SIDE_BOTH ? 2 : 1;
     proof_measured(p, 2);
-    if (drawn != 1)
+    if (drawn != wanted)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
     else if (tag_count_in_words(p, tag) == 0)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
+    else if (wanted == 2)
+        both_sides_judge(p, tag);
 }
 
-/* ---- places of the safety plan ---- */
-
-/* A black box without letters, which stands for all tags of a place. */
-static bool is_mark(const struct proofing *p, size_t i)
+static void rows_judge(struct proofing *p)
 {
-    const struct page_item *item = &p->page->items[i];
-    if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
-        return false;
-    for (size_t t = i + 1; t < p->page->count; t++)
-        if (is_plan_tag(&p->page->items[t]) && area_within(p->ink[t], item->area))
-            return false;
-    return true;
+    const struct plan_facts *plan = sheet_plan(p->sheet);
+    for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
+        tag_told(p, &plan->markers[i]);
 }
 
-static const struct page_item *next_mark(const struct proofing *p, size_t *from)
-{
-    while (*from < p->page->count)
-        if (is_mark(p, (*from)++))
-            return &p->page->items[*from - 1];
-    return NULL;
-}
-
-static size_t chips_drawn(const struct proofing *p, const struct plan_place *place)
-{
-    size_t drawn = 0;
-    for (size_t r = 0; r < place->row_count; r++)
-        for (size_t c = 0; c < place->rows[r].chip_count; c++)
-            drawn += tag_count_on_plan(p, place->rows[r].chips[c]);
-    return drawn;
-}
-
+/* Does a line from that place end at the box? */
 static bool ends_in(const struct page_item *leader, struct area box)
 {
     struct area near = area_grown(box, MM(0.2));
     struct area from = {leader->from.x, leader->from.y, 1, 1};
     struct area to = {leader->to.x, leader->to.y, 1, 1};
     return area_meets(near, from) || area_meets(near, to);
-}
-
-/* Does a leader tell which label the mark belongs to? */
-static bool is_led(const struct proofing *p, const struct page_item *mark)
-{
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_leader(&p->page->items[i]) && ends_in(&p->page->items[i], mark->area))
-            return true;
-    return false;
-}
-
-/* Either all tags of the place stand on the plan, or a mark with a leader stands for
- * them: marks are painted in the order of the places. */
-static void place_judge(struct proofing *p, const struct plan_place *place, size_t *mark_at)
-{
-    bool drawn = chips_drawn(p, place) > 0;
-    const struct page_item *mark = drawn ? NULL : next_mark(p, mark_at);
-    bool led = mark != NULL && is_led(p, mark);
-    for (size_t r = 0; r < place->row_count; r++)
-        for (size_t c = 0; c < place->rows[r].chip_count; c++)
-            tag_told(p, place->rows[r].chips[c],
-                     drawn ? tag_count_on_plan(p, place->rows[r].chips[c]) : led);
-    if (mark != NULL)
-        frame_judge(p, mark, mark, &place->marker);
-}
-
-static void rows_judge(struct proofing *p)
-{
-    const struct places_facts *places = sheet_places(p->sheet);
-    const struct plan_facts *plan = sheet_plan(p->sheet);
-    size_t mark_at = 0;
-    for (size_t i = 0; i < places->count; i++)
-        place_judge(p, &places->places[i], &mark_at);
-    for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
-        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
 }
 
 /* ---- leaders ---- */
@@ -366,11 +325,11 @@ static void header_judge(struct proofing *p)
 static void strength_judge(struct proofing *p, const struct page_item *line)
 {
     bool large = page_rules_of(p->sheet->kind) == RULES_ESCAPE_PLAN;
-    mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
+    mpt least = is_boat_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
     proof_measured(p, 1);
     if (line->line_width < least)
         proof_found(p, RULE_PLAN_LINES, line, "%s of %s mm",
-                    is_outline(line) ? "outline" : "line inside",
+                    is_boat_outline(line) ? "outline" : "line inside",
                     mm_words(p->arena, line->line_width));
 }
 
@@ -384,7 +343,7 @@ void proof_plan(struct proofing *p)
             marker_judge(p, i);
         if (is_leader(item))
             leader_judge(p, i);
-        if (is_boat_line(item))
+        if (is_boat_line(item) || item->part == PART_BAND)
             strength_judge(p, item);
     }
     rows_judge(p);

@@ -16,6 +16,10 @@ struct proof_block {
 struct proofing {
     const struct page *page;
     const struct sheet *sheet;    /* the page's */
+    const struct sheet *whole;    /* all that stands on its pages; of one judged alone its own */
+    struct proofing *const *pages;    /* these pages, of which it is one; none of one alone */
+    size_t page_count;
+    size_t page_index;
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */
@@ -121,10 +125,14 @@ void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
 void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */
 void proof_wording(struct proofing *p);     /* proof_wording.c: G12 G13 G25 */
 void proof_steps(struct proofing *p);       /* proof_steps.c: G14 G15 G19 G23 G25 G27 */
+void proof_rows(struct proofing *p);        /* proof_rows.c: G32 G33 G34 G35 */
 void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
+void proof_views(struct proofing *p);       /* proof_views.c: G20 */
+void proof_bands(struct proofing *p);       /* proof_bands.c, proof_turned.c: G20 */
 void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
 
 /* The pages of a boat together (proof_set.c). */
 void proof_together(const struct laid_set *laid, struct proofing *const *all, size_t count);
+void proof_views_together(struct proofing *const *all, size_t count);    /* proof_views.c: G22 */
 
 #endif

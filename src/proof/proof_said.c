@@ -1,6 +1,9 @@
 /* proof_said.c - does every word of the sheet stand on its page (room: proof). Rule
  * G3: nothing is cut or dropped in silence. */
 #include "proof_room.h"
+#include "fact.h"
+
+#include "fact.h"
 
 #include <string.h>
 
@@ -50,8 +53,8 @@ static void words_judge(struct saying *saying)
 static void fact_said(void *of, const struct fact *fact)
 {
     struct saying *saying = of;
-    if (fact->kind == FACT_KNOWN)
-        return;
+    if (fact->kind == FACT_KNOWN || fact->kind == FACT_CITED)
+        return;                            /* sources: G19 */
     if (!fact->joined) {
         words_judge(saying);
         saying->origin = fact->origin;
@@ -77,7 +80,8 @@ void proof_said(struct proofing *p)
 /* A page of several is headed by words of its own. */
 static bool is_of_pages(enum block_key key)
 {
-    return key == BLOCK_TITLE || key == BLOCK_SIGNS || key == BLOCK_PAGES;
+    return key == BLOCK_TITLE || key == BLOCK_SIGNS || key == BLOCK_CALL_LINE ||
+           key == BLOCK_PAGES;
 }
 
 void proof_whole(const struct laid_sheet *laid, struct proofing *const *pages, size_t count)

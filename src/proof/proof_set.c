@@ -1,6 +1,9 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
- * exits that lead to a card (room: proof). Rules G14, G16, G22. */
+ * sources, exits that lead to a card (room: proof). Rules G14, G16, G19, G22. */
+#include "paper.h"
 #include "proof_room.h"
+
+#include "promise.h"
 
 #include <string.h>
 
@@ -8,23 +11,44 @@
 
 /* ---- G22 ---- */
 
+/* What of a block stands at one place: its first thing; of steps and plan, whose first things
+ * differ in size, the upper left corner of all of it; what grows from the foot of the page, its
+ * lower left corner. */
+enum fixed_corner { CORNER_OF_FIRST, CORNER_OF_ALL, CORNER_AT_FOOT };
+
 /* Blocks of every card, and those of cards with steps only. */
 static const struct fixed_block {
     enum block_key key;
+    enum fixed_corner corner;
     bool with_steps;
-} fixed[] = {{BLOCK_MARK, false},    {BLOCK_TITLE, false}, {BLOCK_SIGNS, false},
-             {BLOCK_CALL_LINE, false}, {BLOCK_CONTACT, false}, {BLOCK_CALL, false},
-             {BLOCK_FOOTER, false},  {BLOCK_STEPS, true}, {BLOCK_PLAN, true}};
+} fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false},   {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false},
+             {BLOCK_TITLE, CORNER_OF_FIRST, false},  {BLOCK_SIGNS, CORNER_OF_FIRST, false},
+             {BLOCK_CALL_LINE, CORNER_OF_FIRST, false}, {BLOCK_CALL, CORNER_AT_FOOT, true},
+             {BLOCK_FOOTER, CORNER_AT_FOOT, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
+             {BLOCK_PLAN, CORNER_OF_ALL, true}};
 
-/* Where a block stands: its first thing; of steps and plan, whose first things
- * differ in size, all of it. */
+static struct area corner_of(const struct proof_block *block, const struct page_item *first,
+                             enum fixed_corner corner)
+{
+    struct area all = block->area;
+    switch (corner) {
+    case CORNER_OF_FIRST:
+        return first->area;
+    case CORNER_OF_ALL:
+        return all;
+    case CORNER_AT_FOOT:
+        return (struct area){all.x, FOOT_OF(all), 0, 0};
+    }
+    promise_unreached();
+}
+
 static bool block_corner(const struct proofing *p, const struct fixed_block *row,
                          struct area *corner, const struct page_item **first)
 {
     for (size_t i = 0; i < p->block_count; i++)
         if (p->blocks[i].key == row->key) {
             *first = &p->page->items[p->blocks[i].first];
-            *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
+            *corner = corner_of(&p->blocks[i], *first, row->corner);
             return true;
         }
     return false;
@@ -36,13 +60,24 @@ static mpt areas_apart(struct area a, struct area b)
     return x > y ? x : y;
 }
 
-static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row)
+/* Are the two laid out alike? All pages of a set are; of paper with two sides the same sides of
+ * cards of one kind. */
+static bool are_alike(const struct proofing *a, const struct proofing *b)
+{
+    return a->page->paper->sides == ONE_SIDE ||
+           (a->sheet->kind == b->sheet->kind && a->page_index == b->page_index);
+}
+
+/* Of the pages that are laid out as that one is. */
+static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row,
+                        const struct proofing *like)
 {
     const char *model_card = NULL;
     struct area model = {0, 0, 0, 0}, own;
     for (size_t i = 0; i < count; i++) {
         const struct page_item *first;
-        if ((row->with_steps && sheet_steps(all[i]->sheet)->count == 0) ||
+        if (!are_alike(all[i], like) ||
+            (row->with_steps && sheet_steps(all[i]->whole)->count == 0) ||
             !block_corner(all[i], row, &own, &first))
             continue;
         proof_measured(all[i], 1);
@@ -100,24 +135,24 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
 static void row_terms(struct proofing *p, struct term_list *terms, enum block_key block,
                       const struct card_row *rows, size_t count)
 {
-    for (size_t r = 0; r < count; r++) {
-        const struct card_row *row = &rows[r];
-        struct term term = {row->tag_count == 1 ? row->tags[0] : NULL, row->name, row->kind,
-                            block, row->origin};
-        if (term.tag != NULL)
-            term_judge(p, terms, &term);
-    }
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++) {
+            const struct row_item *item = &rows[r].items[i];
+            struct term term = {item->tag_count == 1 ? item->tags[0] : NULL, item->name,
+                                item->kind, block, item->origin};
+            if (term.tag != NULL)
+                term_judge(p, terms, &term);
+        }
 }
 
-/* A tag that stands for a run of them is none of its own. */
 static void place_terms(struct proofing *p, struct term_list *terms,
                         const struct plan_place *place)
 {
     for (size_t r = 0; r < place->row_count; r++) {
         const struct plan_row *row = &place->rows[r];
-        struct term term = {row->chip_count == 1 ? row->chips[0] : NULL, row->name, row->kind,
-                            BLOCK_LABELS, row->origin};
-        if (term.tag != NULL && strstr(term.tag, "–") == NULL)
+        struct term term = {row->marker.tag, row->name, row->kind, BLOCK_LABELS,
+                            row->marker.origin};
+        if (row->kind != NULL && !text_empty(term.tag))
             term_judge(p, terms, &term);
     }
 }
@@ -137,6 +172,33 @@ static void terms_judge(struct proofing *const *all, size_t count)
     }
 }
 
+/* ---- G19 ---- */
+
+/* Does a sheet that lists the sources of a set name it? */
+static bool source_listed(const struct laid_set *laid, const char *tag)
+{
+    for (size_t i = 0; i < laid->count; i++)
+        if (strstr(sheet_text(laid->sheets[i].sheet, BLOCK_SOURCES)->text, tag) != NULL)
+            return true;
+    return false;
+}
+
+/* Each sentence has its source on its page or, where that has no room for any, on the safety
+ * plan. */
+static void sources_judge(const struct laid_set *laid, struct proofing *p, enum block_key block)
+{
+    const struct warnings_facts *warnings = sheet_warnings(p->sheet, block);
+    for (size_t i = 0; i < warnings->count; i++) {
+        const char *tag = warnings->items[i].tag;
+        struct page_item words_of = {.origin = warnings->items[i].origin, .block = block,
+                                     .kind = PAGE_BOX};
+        proof_measured(p, 1);
+        if (text_empty(tag) || (!block_says(p, block, tag) && !source_listed(laid, tag)))
+            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
+                        warnings->items[i].text);
+    }
+}
+
 /* ---- G14 ---- */
 
 static void set_exit_judge(const struct laid_set *laid, struct proofing *p, const char *sheet)
@@ -153,10 +215,18 @@ static void set_exit_judge(const struct laid_set *laid, struct proofing *p, cons
 
 void proof_together(const struct laid_set *laid, struct proofing *const *all, size_t count)
 {
-    for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
-        block_judge(all, count, &fixed[i]);
-    terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
+        bool first = true;
+        for (size_t before = 0; before < i; before++)
+            first = first && !are_alike(all[before], all[i]);
+        for (size_t f = 0; first && f < sizeof fixed / sizeof *fixed; f++)
+            block_judge(all, count, &fixed[f], all[i]);
+    }
+    terms_judge(all, count);
+    proof_views_together(all, count);
+    for (size_t i = 0; i < count; i++) {
+        sources_judge(laid, all[i], BLOCK_NEVER);
+        sources_judge(laid, all[i], BLOCK_CAUTIONS);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->yes_card);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->no_card);
     }

@@ -5,8 +5,8 @@
 #include "proof_room.h"
 
 #define STROKE_LEAST MM(0.35)
-#define BLANK_LEAST MM(8.4)      /* 9 mm less the rule and rounding */
-#define LEADING_LEAST 1195       /* thousandths: rounding of a line's height */
+#define BLANK_LEAST MM(6.8)      /* 7.6 mm less the rule and what reaches below a line */
+#define LEADING_LEAST 1145       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55
 
@@ -93,12 +93,19 @@ static void faces_judge(struct proofing *p)
 
 /* ---- G5 ---- */
 
+/* A headline is found by its bold command; its other words stand behind that. */
+static bool has_a_tier(const struct page_item *item)
+{
+    return item->role != ROLE_NUMBER && item->role != ROLE_BOAT &&
+           (item->role != ROLE_HEADLINE || item->run->role == FACE_BOLD);
+}
+
 static void tiers_judge(struct proofing *p)
 {
     mpt least[TIER_COUNT] = {0}, most[TIER_COUNT] = {0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (!is_text(item) || (item->role == ROLE_NUMBER || item->role == ROLE_BOAT))
+        if (!is_text(item) || !has_a_tier(item))
             continue;
         enum tier tier = role_limit(p->page->paper, item->role).tier;
         mpt size = item->run->size;

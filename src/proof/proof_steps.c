@@ -14,31 +14,43 @@
 
 /* ---- G14 ---- */
 
-/* The k-th number disc's words; NULL: there is none. */
-static const struct page_item *number_at(const struct proofing *p, size_t k)
+/* The words of the k-th number disc of a block; NULL: there is none. */
+static const struct page_item *disc_at(const struct proofing *p, enum block_key block, size_t k)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_text(item) && item->role == ROLE_NUMBER && k-- == 0)
+        if (is_text(item) && item->role == ROLE_NUMBER && in_block(item, block) && k-- == 0)
             return item;
     }
     return NULL;
 }
 
-static void numbers_judge(struct proofing *p)
+static const struct page_item *number_at(const struct proofing *p, size_t k)
 {
-    const struct steps_facts *steps = sheet_steps(p->sheet);
-    for (size_t i = 0; i <= steps->count; i++) {
-        const struct page_item *number = number_at(p, i), *before = i > 0 ? number_at(p, i - 1)
-                                                                          : NULL;
+    return disc_at(p, BLOCK_STEPS, k);
+}
+
+/* Steps stand one below the other; what is done first at the radio, in pairs too. */
+static bool stands_behind(const struct page_item *number, const struct page_item *before)
+{
+    if (number->block == BLOCK_STEPS || number->baseline != before->baseline)
+        return number->baseline > before->baseline;
+    return number->area.x > before->area.x;
+}
+
+/* So many things of that block are done, each with its number. */
+static void numbers_judge(struct proofing *p, enum block_key block, size_t count)
+{
+    for (size_t i = 0; i <= count; i++) {
+        const struct page_item *number = disc_at(p, block, i);
+        const struct page_item *before = i > 0 ? disc_at(p, block, i - 1) : NULL;
         const char *wanted = text_format(p->arena, "%zu", i + 1);
         proof_measured(p, 1);
-        if ((number != NULL) != (i < steps->count))
-            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers",
-                        steps->count);
+        if ((number != NULL) != (i < count))
+            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers", count);
         else if (number != NULL && !text_equal(number->run->text, wanted))
             proof_found(p, RULE_STEPS, number, "stands where %s belongs", wanted);
-        else if (number != NULL && before != NULL && number->baseline <= before->baseline)
+        else if (number != NULL && before != NULL && !stands_behind(number, before))
             proof_found(p, RULE_STEPS, number, "stands above the step before it");
     }
 }
@@ -48,11 +60,13 @@ static void steps_judge(struct proofing *p)
     const struct steps_facts *steps = sheet_steps(p->sheet);
     size_t rows = 0;
     for (size_t i = 0; i < steps->count; i++)
-        rows += card_step_rows(&steps->items[i]);
+        rows += steps->items[i].row_count;
     proof_measured(p, 2);
     if (steps->count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", steps->count, rows);
-    numbers_judge(p);
+    numbers_judge(p, BLOCK_STEPS, steps->count);
+    if (p->sheet->kind == SHEET_DISTRESS)
+        numbers_judge(p, BLOCK_CALL, sheet_call(p->sheet)->act_count);
 }
 
 static void count_judge(struct proofing *p, const char *what, size_t count, size_t most)
@@ -90,7 +104,7 @@ static void decision_judge(struct proofing *p)
     card_exit_judge(p, decision->no_word, decision->no);
     const char *after = sheet->procedure == NULL ? NULL : sheet->procedure->decision.after.text;
     proof_measured(p, 1);
-    if (!text_empty(after) && !card_has_step(sheet, after))
+    if (!text_empty(after) && !card_has_step(p->whole, after))
         proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
 }
 
@@ -104,16 +118,23 @@ static bool tag_recorded(const struct boat *boat, const char *tag)
     return boat != NULL && text_equal(boat->radio.tag.text, tag);
 }
 
+static void item_judge(struct proofing *p, enum block_key block, const struct card_row *row,
+                       const struct row_item *item)
+{
+    struct page_item words = {.origin = item->origin, .block = block, .kind = PAGE_BOX};
+    proof_measured(p, item->tag_count + 1);
+    for (size_t t = 0; t < item->tag_count; t++)
+        if (!tag_recorded(p->sheet->boat, item->tags[t]))
+            proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
+                        item->tags[t]);
+    if (item->tag_count == 0 || text_empty(row->place))
+        proof_found(p, RULE_TAG_RECORDED, &words, "%s has no tag or no place", item->name);
+}
+
 static void row_judge(struct proofing *p, enum block_key block, const struct card_row *row)
 {
-    struct page_item words = {.origin = row->origin, .block = block, .kind = PAGE_BOX};
-    proof_measured(p, row->tag_count + 1);
-    for (size_t t = 0; t < row->tag_count; t++)
-        if (!tag_recorded(p->sheet->boat, row->tags[t]))
-            proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
-                        row->tags[t]);
-    if (row->tag_count == 0 || text_empty(row->where))
-        proof_found(p, RULE_TAG_RECORDED, &words, "%s has no tag or no place", row->name);
+    for (size_t i = 0; i < row->item_count; i++)
+        item_judge(p, block, row, &row->items[i]);
 }
 
 static void tags_judge(struct proofing *p)
@@ -127,14 +148,9 @@ static void tags_judge(struct proofing *p)
         const struct card_step *step = &sheet_steps(p->sheet)->items[s];
         for (size_t r = 0; r < step->row_count; r++)
             row_judge(p, BLOCK_STEPS, &step->rows[r]);
-        for (size_t r = 0; r < step->table_count; r++)
-            for (size_t c = 0; c < TABLE_CELLS; c++) {
-                const char *tag = step->table[r].cells[c].tag;
-                proof_measured(p, 1);
-                if (!text_empty(tag) && !tag_recorded(p->sheet->boat, tag))
-                    proof_found(p, RULE_TAG_RECORDED, NULL, "the tag %s is not of the boat",
-                                tag);
-            }
+        for (size_t g = 0; g < step->table_count; g++)
+            for (size_t r = 0; r < step->table[g].row_count; r++)
+                row_judge(p, BLOCK_STEPS, &step->table[g].rows[r]);
     }
 }
 
@@ -149,20 +165,13 @@ static size_t words_said(const struct proofing *p, enum block_key block, const c
     return count;
 }
 
-static void warnings_source_judge(struct proofing *p, enum block_key block, const char *word,
-                                  const struct card_warning *warnings, size_t count, size_t words)
+static void signal_word_judge(struct proofing *p, enum block_key block, const char *word,
+                              size_t count)
 {
-    proof_measured(p, count == 0 ? 0 : 1 + count);
-    if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
+    proof_measured(p, count == 0 ? 0 : 1);
+    if (count > 0 && (text_empty(word) || words_said(p, block, word) < count))
         proof_found(p, RULE_WARNING_SOURCE, NULL, "a signal word is missing in \"%s\"",
                     block_word(block));
-    for (size_t i = 0; i < count; i++) {
-        struct page_item words_of = {.origin = warnings[i].origin, .block = block,
-                                     .kind = PAGE_BOX};
-        if (text_empty(warnings[i].tag) || !block_says(p, block, warnings[i].tag))
-            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
-                        warnings[i].text);
-    }
 }
 
 static bool first_sign_below(const struct proofing *p, mpt from, mpt to, mpt *top)
@@ -280,25 +289,40 @@ static void dates_judge(struct proofing *p)
 
 /* ---- G27 ---- */
 
-static void rows_order_judge(struct proofing *p)
+struct block_order { const enum block_key *at; size_t count; };
+
+/* A distress call has the call before all else. */
+static struct block_order order_of(const struct sheet *sheet)
 {
-    static const enum block_key order[] = {
+    static const enum block_key card[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
         BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
         BLOCK_FOOTER};
+    static const enum block_key distress[] = {
+        BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_CALL, BLOCK_NATURE, BLOCK_NO_ANSWER,
+        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_PAN_PAN, BLOCK_RELAY,
+        BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_HINTS, BLOCK_CONTACT, BLOCK_FOOTER};
+    if (sheet->kind == SHEET_DISTRESS)
+        return (struct block_order){distress, COUNT_OF(distress)};
+    return (struct block_order){card, COUNT_OF(card)};
+}
+
+static void rows_order_judge(struct proofing *p)
+{
+    struct block_order order = order_of(p->sheet);
     size_t last = 0;
     enum block_key before = BLOCK_NONE;
-    for (size_t i = 0; i < sizeof order / sizeof *order; i++)
+    for (size_t i = 0; i < order.count; i++)
         for (size_t b = 0; b < p->block_count; b++) {
-            if (p->blocks[b].key != order[i])
+            if (p->blocks[b].key != order.at[i])
                 continue;
             proof_measured(p, 1);
             if (p->blocks[b].first < last)
                 proof_found(p, RULE_ORDER, &p->page->items[p->blocks[b].first],
-                            "\"%s\" is read before \"%s\"", block_word(order[i]),
+                            "\"%s\" is read before \"%s\"", block_word(order.at[i]),
                             block_word(before));
             last = p->blocks[b].first;
-            before = order[i];
+            before = order.at[i];
         }
 }
 
@@ -316,11 +340,8 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", rules->count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_source_judge(p, BLOCK_NEVER, nevers->word, nevers->items, nevers->count,
-                          nevers->count);
-    warnings_source_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->items,
-                          cautions->count,
-                          cautions->count);
+    signal_word_judge(p, BLOCK_NEVER, nevers->word, nevers->count);
+    signal_word_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->count);
     for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
         lethal_judge(p, i);
     channel_judge(p);

@@ -11,8 +11,10 @@
 
 static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_SAFE_AREA] = {"G1", "everything stands inside the safe area",
-        "sides 10, head 16, foot 8 mm", "move it inside, or shorten it", PROOF_ERROR, PROOF_PAGE,
-        "the outer half of a frame's own line (0.35 mm): still 7.6 mm from the paper's edge",
+        "sides 10, head 16, foot 8 mm; on A5 8, 15, 7", "move it inside, or shorten it",
+        PROOF_ERROR, PROOF_PAGE,
+        "the outer half of a frame's own line (0.35 mm): still 7.6 mm from the paper's edge; the "
+        "two marks of what kind of copy it is stand beside the hole, 5 mm from the edge",
         "edges that printers cannot print, 4.0 to 4.3 mm"},
     [RULE_HOLE] = {"G1", "the punched hole takes nothing away",
         "7.5 mm round a point 8 mm below the paper's edge", "move it down", PROOF_ERROR,
@@ -26,8 +28,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "tags on the plan: see the next but one. 0.5 mm between lines of text "
         "that are stacked (rows, table, footer): spacing yields first", HOUSE},
     [RULE_TEXT_OVER_SIGN] = {"G2", "no words touch a sign", "0.5 mm of paper between them",
-        "move one of them", PROOF_ERROR, PROOF_PAGE,
-        "the tag in the frame of gear that has no sign of its own stands in it on purpose", HOUSE},
+        "move one of them", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_SIGN_OVER_SIGN] = {"G2", "no sign touches another sign", "0 mm between their frames",
         "give the rows more height", PROOF_ERROR, PROOF_PAGE,
         "1 mm gives way to 14 rows on a card: each frame has its own black line, "
@@ -65,12 +66,13 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_TIERS] = {"G5", "title, headlines, words and small print are told apart by size",
         "four tiers, each at least a seventh taller than the next", "shorten the words",
         PROOF_NOTE, PROOF_PAGE, "within a tier sizes may differ by what a card's words leave "
-        "room for: there are four tiers (16 over 14 pt is a seventh), not four sizes",
+        "room for: there are four tiers (16 over 14 pt is a seventh), not four sizes. Of a "
+        "headline its bold command is measured; its other words have their floor (G4)",
         "CR-177605"},
     [RULE_FACES] = {"G5", "one family in two weights", "regular and bold", "use them",
         PROOF_ERROR, PROOF_PAGE, "codes have a face of their own, where 0 and O, 1, I and l "
         "differ", "CR-177605"},
-    [RULE_LEADING] = {"G6", "lines of a paragraph stand apart", "1.2 to 1.5 of the size",
+    [RULE_LEADING] = {"G6", "lines of a paragraph stand apart", "1.15 to 1.5 of the size",
         "give the block more room", PROOF_ERROR, PROOF_PAGE,
         "a title on two lines (capitals only: measured between them, 2.5 mm); a line to write "
         "upon has its own height", "CR-177605"},
@@ -166,8 +168,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_GLYPHS] = {"G18", "every letter has its shape", "none missing",
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
-        "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "each", "name the source", PROOF_ERROR, PROOF_SET,
+        "where a page has no room its sources stand on the safety plan; local rules stand on the "
+        "base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
@@ -178,16 +181,39 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "what is outside her (a bathing platform, from 100 to 105 of her length); a tag may "
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
-        "each row's tag once, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; on the safety plan one mark "
-        "with a leader may stand for the gear of a place, whose name lists the tags", HOUSE},
+        "each row's tag once, on both sides if it is there, no tag without words",
+        "record the zone of the gear", PROOF_ERROR, PROOF_PAGE, "gear of no zone has no place on "
+        "the plan; a safety plan has a rule of its own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
-        "bow up, as the plan is drawn", "ISO 23601"},
+        "as the plan is turned; what is on both sides has a tag on each", "ISO 23601"},
+    [RULE_MARKER_LEVEL] = {"G20", "shape and view of a tag tell its level",
+        "square on deck, round below", "mend below: of the gear, or its zone", PROOF_ERROR,
+        PROOF_PAGE, "a catamaran's saloon is drawn beside her deck; one view alone shows all",
+        "colour and place alone tell nobody"},
+    [RULE_MARK_NAMED] = {"G20", "no mark on a plan is without words", "words in each black mark",
+        "name it", PROOF_ERROR, PROOF_PAGE,
+        "the mast, a grey dot; where the cards hang, on a safety plan, has its words beside it",
+        HOUSE},
     [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
         "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
-        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3. The order of names is "
-        "free: sorted by height their leaders cross", HOUSE},
+        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3", HOUSE},
+    [RULE_LIST_SIDE] = {"G20", "each tag of a safety plan stands on the boat and in a list of its "
+        "side", "once each; on both sides where it is on both", "mend side: of the gear",
+        PROOF_ERROR, PROOF_PAGE, "gear amidships may stand in either list", HOUSE},
+    [RULE_LEADER_LEVEL] = {"G20", "a level line leads from each row of a safety plan to its tag",
+        "one, level, from the row to the edge of its tag", "shorten the names at that place",
+        PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_BANDS_ORDER] = {"G20", "what lies farther forward stands nearer to the bow",
+        "in each list, and in no later band", "record at: for both, or other zones",
+        PROOF_ERROR, PROOF_PAGE, "zones that reach past each other stand as their middles do; two "
+        "that are abreast on two sides may share a band", HOUSE},
+    [RULE_TURNED] = {"G20", "a safety plan is turned as its reader looks",
+        "stern up where the record says that he faces aft", "mend mounted: of the boat",
+        PROOF_ERROR, PROOF_PAGE, "who faces port or starboard has the bow up", "ISO 23601"},
+    [RULE_INDEX] = {"G20", "the index tells where each piece is that saves lives",
+        "each tag once, with the name of its place", "mend the zone of the gear", PROOF_ERROR,
+        PROOF_PAGE, "what stands on another page of the plan is judged there", HOUSE},
     [RULE_PLAN_LINES] = {"G21", "the lines of a plan are strong enough",
         "outline 1.6 mm, bulkheads 0.6 mm", "draw them wider", PROOF_ERROR, PROOF_PAGE,
         "the small plan beside the steps, a third as large: outline 0.9, others 0.35 mm; white "
@@ -202,8 +228,13 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_BLOCKS_SET] = {"G22", "the same blocks stand at the same place on every card",
         "0.5 mm", "give all cards of the set the same frame", PROOF_ERROR, PROOF_SET,
         "decision, NEVER and CAUTIONS hang below a plan that takes what room they leave: same "
-        "column, same order. The distress card and the safety plan have their own lists",
+        "column, same order. The call grows from the foot with its words, and the line of rescue "
+        "centre and base stands on it. The distress card and the safety plan have their own lists",
         "usability studies of cognitive aids"},
+    [RULE_PLAN_SAME] = {"G22", "a tag stands at one place of the boat on every card",
+        "5 thousandths of her length, and of half the view", "find the places for the whole set",
+        PROOF_ERROR, PROOF_SET, "a safety plan is drawn to hold lists: other places, same order",
+        "a learnt picture must be true on the next card"},
     [RULE_CHANNEL] = {"G23", "a card that calls names channel 16", "in the call panel",
         "name the channel", PROOF_ERROR, PROOF_PAGE,
         "a boat without a radio. Whether identities are sound the radio room decides", HOUSE},
@@ -223,7 +254,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_ELSEWHERE, "tests/cli/determinism.sh prints twice, in other orders and locales",
         HOUSE},
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
-        "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer",
+        "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer; of a distress "
+        "call the call before all else",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
         "the words of the PDF itself are read back by tests/cli/proof.sh in the same order",
         "usability studies of cognitive aids"},
@@ -237,9 +269,20 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_PAGE, "strokes of letters follow from the face and the size of the type (G4)",
         HOUSE},
     [RULE_BLANKS] = {"A59", "a blank has room for a wax pencil",
-        "9 mm high, 8.4 of them free of ink",
+        "7.6 mm high, 6.8 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
-        "9 mm, not 12: so that the call fits", HOUSE},
+        "7.6 mm, not 12: so that the call fits", HOUSE},
+    [RULE_PLACE_FIRST] = {"G32", "in a row the place is read first, in bold, and then its gear",
+        "above its tags, or left of them", "set the place before its gear", PROOF_ERROR,
+        PROOF_PAGE, EVERY, "the place is the news: what to do the headline has said"},
+    [RULE_TAG_BESIDE] = {"G33", "each tag of a row stands beside its name", "on its line, 3 mm",
+        "set the name behind its tag", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_END_STATE] = {"G34", "no row leads to the contrary of its step", "none",
+        "tell in `how` how it comes to the state that the step wants", PROOF_ERROR, PROOF_PAGE,
+        BY_WORDS, "a frightened reader takes the last word"},
+    [RULE_COLOUR_HANDLING] = {"G35", "what the hand does is never told by a colour alone",
+        "one word that is no colour", "tell where the handle then points, or how it is moved",
+        PROOF_ERROR, PROOF_PAGE, BY_WORDS, "red light; colour vision of readers"},
     [RULE_CONTRARY_SIGN] = {"P4", "no sign shows the contrary of what is said beside it",
         "none", "use another sign", PROOF_ERROR, PROOF_PAGE, BY_WORDS, HOUSE},
     [RULE_NOTES] = {"G31", "small faults do not add up", "3 notes a card", "mend one of them",
@@ -255,7 +298,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
 /* By which set of words of a language a rule judges. */
 static const struct { enum proof_rule_key rule; enum word_set set; } judged_by[] = {
     {RULE_ONE_ACTION, SET_VERBS}, {RULE_VERB_FIRST, SET_VERBS}, {RULE_PASSIVE, SET_PASSIVE},
-    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN}};
+    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN},
+    {RULE_END_STATE, SET_ENDS_OFF}, {RULE_COLOUR_HANDLING, SET_COLOURS}};
 
 bool proof_rule_judges(enum proof_rule_key key, const struct words *words)
 {

@@ -85,22 +85,25 @@ static size_t negatives_in(const struct words *words, const char *text)
     return count;
 }
 
+/* A limit for English, in a language of other length. */
+static size_t limit_in(const struct proofing *p, size_t limit)
+{
+    return limit * (size_t)(100 + words_longer(p->sheet->words)) / 100;
+}
+
 static void headline_length_judge(struct proofing *p, const struct card_text *headline,
                                   const char *command, const char *plain)
 {
-    if (words_in(command) > COMMAND_WORDS)
-        wording_found(p, RULE_HEADLINE, headline->origin, command,
-                      count_words(p, "words in the command", words_in(command)));
-    if (text_code_points(command) > COMMAND_CHARACTERS)
-        wording_found(p, RULE_HEADLINE, headline->origin, command,
-                      count_words(p, "characters in the command",
-                                  (size_t)text_code_points(command)));
-    if (words_in(plain) > HEADLINE_WORDS)
-        wording_found(p, RULE_HEADLINE, headline->origin, plain,
-                      count_words(p, "words", words_in(plain)));
-    if (text_code_points(plain) > HEADLINE_CHARACTERS)
-        wording_found(p, RULE_HEADLINE, headline->origin, plain,
-                      count_words(p, "characters", (size_t)text_code_points(plain)));
+    const struct { const char *text, *what; size_t found, most; } lengths[] = {
+        {command, "words in the command", words_in(command), COMMAND_WORDS},
+        {command, "characters in the command", (size_t)text_code_points(command),
+         COMMAND_CHARACTERS},
+        {plain, "words", words_in(plain), HEADLINE_WORDS},
+        {plain, "characters", (size_t)text_code_points(plain), HEADLINE_CHARACTERS}};
+    for (size_t i = 0; i < sizeof lengths / sizeof *lengths; i++)
+        if (lengths[i].found > limit_in(p, lengths[i].most))
+            wording_found(p, RULE_HEADLINE, headline->origin, lengths[i].text,
+                          count_words(p, lengths[i].what, lengths[i].found));
 }
 
 /* By the words of the language, as far as it has them. */

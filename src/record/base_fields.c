@@ -113,6 +113,8 @@ static const struct field base_file_rows[] = {
                  .about = "harbours to run for: an entry each, or none"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
           .readers = READ_RUN, .about = "languages of the cards"),
+    KEYED(struct base_file, "paper", record.paper, FIELD_CHOICE, .choices = paper_words,
+          .readers = READ_RUN, .about = "the paper of the cards, a4 where none is named"),
     BASE_ENTRIES(approvals, struct approval, approval_table,
                  .about = "who approved which card: an entry each, or none"),
     BASE_ENTRIES(local_rules, struct local_rule, local_rule_table,

@@ -26,6 +26,9 @@ const char *const sea_area_words[] = {SEA_AREA_LIST(CHOICE_WORD) NULL};
 const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 
+#define PAPER_WORD(name, key, ...) key,
+const char *const paper_words[] = {PAPER_LIST(PAPER_WORD) NULL};
+
 /* A word for each value but the first, which stands for none, and the NULL that ends them. */
 #define WORDS_CHECK(words, count) \
     _Static_assert(sizeof words / sizeof *words == (count), "a word for each value")
@@ -44,6 +47,7 @@ WORDS_CHECK(lanyard_words, LANYARD_COUNT);
 WORDS_CHECK(sea_area_words, SEA_AREA_COUNT);
 WORDS_CHECK(nature_words, NATURE_COUNT);
 WORDS_CHECK(facing_words, FACING_COUNT);
+WORDS_CHECK(paper_words, PAPER_COUNT);
 #undef WORDS_CHECK
 
 bool hull_has_zone(enum hull hull, const struct zone *zone)

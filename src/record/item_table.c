@@ -13,9 +13,18 @@
 static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
+#define ITEM_SIGN(key_, class_, symbol_, ...) \
+    _Static_assert(SYMBOL_##symbol_ != SYMBOL_NONE, "a sign for each item");
+ITEM_LIST(ITEM_SIGN)
+#undef ITEM_SIGN
+
 #define ITEM_KEY(name, ...) #name,
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY
+
+#define LIFE_SAVING_KEY(name) ITEM_##name,
+const enum item_key life_saving_items[] = {LIFE_SAVING_LIST(LIFE_SAVING_KEY) ITEM_NONE};
+#undef LIFE_SAVING_KEY
 
 _Static_assert(sizeof item_key_list / sizeof *item_key_list == ITEM_COUNT,
                "a key for each item, and the NULL that ends them");

@@ -13,8 +13,6 @@
                      .catamaran_only = HAS(traits, CATAMARAN_ONLY), \
                      .multihull_only = HAS(traits, MULTIHULL_ONLY), \
                      .in_hulls = HAS(traits, IN_HULLS), .drawn = HAS(traits, DRAWN), \
-                     .drawn_on_deck = HAS(traits, DRAWN_ON_DECK), \
-                     .drawn_on_monohull_deck = HAS(traits, DRAWN_ON_MONOHULL_DECK), \
                      .locker = HAS(traits, LOCKER), .narrow = HAS(traits, NARROW), \
                      .lived_in = HAS(traits, LIVED_IN), .room = HAS(traits, ROOM), \
                      .at_door = HAS(traits, AT_DOOR)},

@@ -2,54 +2,59 @@
  * Our own drawings; the geometry notes are in symbol_private.h. Nothing is computed. */
 #include "symbol_private.h"
 
-/* bow-tie valve on a pipe, lever ACROSS the pipe (= closed), drop below */
+/* valve in a pipe, its lever ACROSS the pipe (= closed), a large drop below */
 DRAWING(fuel,
-    SHAPE('P', 20, 36, 20, 64, 50, 50),
-    SHAPE('P', 80, 36, 80, 64, 50, 50),
-    SHAPE('L', 7, 50, 50, 50, 74),
-    SHAPE('L', 9, 34, 76, 66, 76),
-    SHAPE('L', 6, 8, 50, 20, 50),
-    SHAPE('L', 6, 80, 50, 92, 50),
-    SHAPE('P', 50, 34, 42, 20, 45, 12, 50, 9, 55, 12, 58, 20));
+    SHAPE('P', 16, 50, 16, 78, 50, 64),
+    SHAPE('P', 84, 50, 84, 78, 50, 64),
+    SHAPE('L', 7, 3, 64, 16, 64),
+    SHAPE('L', 7, 84, 64, 97, 64),
+    SHAPE('L', 9, 50, 64, 50, 92),
+    SHAPE('C', 50, 94, 7),
+    SHAPE('P', 50, 48, 41, 32, 36, 20, 37, 11, 42, 4, 50, 1, 58, 4, 63, 11, 64, 20, 59, 32));
 
-/* same valve, flame below */
+/* a large flame over a valve in a pipe, its lever ACROSS the pipe (= closed) */
 DRAWING(gas,
-    SHAPE('P', 20, 36, 20, 64, 50, 50),
-    SHAPE('P', 80, 36, 80, 64, 50, 50),
-    SHAPE('L', 7, 50, 50, 50, 74),
-    SHAPE('L', 9, 34, 76, 66, 76),
-    SHAPE('L', 6, 8, 50, 20, 50),
-    SHAPE('L', 6, 80, 50, 92, 50),
-    SHAPE('P', 50, 9, 43.4, 12, 41.6, 17.4, 44, 22.8, 45.8, 20.4, 47.6, 26.4, 51.2, 33,
-          52.4, 27, 54.2, 24, 56, 26.4, 58.4, 18.6, 56.6, 12));
+    SHAPE('P', 50, 44, 38, 48, 31, 56, 30, 66, 34, 75, 39, 70, 42, 82, 50, 98, 53, 86, 58, 78,
+          61, 84, 68, 74, 70, 64, 68, 54, 61, 47),
+    CUT('P', 50, 50, 44, 53, 43, 60, 48, 68, 50, 76, 56, 66, 57, 57),
+    SHAPE('P', 16, 14, 16, 42, 50, 28),
+    SHAPE('P', 84, 14, 84, 42, 50, 28),
+    SHAPE('L', 7, 6, 28, 16, 28),
+    SHAPE('L', 7, 84, 28, 94, 28),
+    SHAPE('L', 9, 50, 28, 50, 4),
+    SHAPE('C', 50, 2, 7));
 
-/* vertical bow-tie, lever across to the right, wave under */
+/* valve in an upright pipe, its lever ACROSS the pipe (= closed), the sea below */
 DRAWING(seacock,
-    SHAPE('P', 36, 26, 64, 26, 50, 50),
-    SHAPE('P', 36, 74, 64, 74, 50, 50),
-    SHAPE('L', 7, 50, 50, 76, 50),
-    SHAPE('L', 9, 78, 38, 78, 62),
-    SHAPE('L', 6, 50, 74, 50, 88),
-    SHAPE('L', 5, 18, 20, 32, 14, 46, 20, 60, 14, 74, 20, 82, 16));
+    SHAPE('P', 32, 24, 68, 24, 50, 48),
+    SHAPE('P', 32, 72, 68, 72, 50, 48),
+    SHAPE('L', 9, 50, 48, 84, 48),
+    SHAPE('C', 88, 48, 7),
+    SHAPE('L', 10, 50, 72, 50, 94),
+    SHAPE('L', 6, 14, 10, 26, 16, 38, 10, 50, 16, 62, 10, 74, 16, 86, 10));
 
-/* round knob with square STOP mark, shaft, base, two small direction arrows */
+/* engine with a square on it, the mark of stopping */
 DRAWING(engstop,
-    SHAPE('C', 50, 64, 20),
-    CUT('R', 42, 56, 16, 16, 2),
-    SHAPE('R', 42, 20, 16, 20),
-    SHAPE('L', 8, 26, 18, 74, 18),
-    SHAPE('P', 30, 40, 44, 40, 37, 28),
-    SHAPE('P', 56, 40, 70, 40, 63, 28));
+    SHAPE('P', 24, 20, 24, 66, 34, 72, 66, 72, 74, 62, 80, 62, 80, 54, 86, 54, 86, 66, 95, 66,
+          95, 24, 86, 24, 86, 36, 80, 36, 72, 20),
+    SHAPE('R', 44, 70, 12, 10),
+    SHAPE('L', 8, 34, 83, 66, 83),
+    SHAPE('L', 8, 9, 32, 9, 60),
+    SHAPE('R', 9, 41, 16, 10),
+    CUT('R', 36, 31, 30, 30, 2));
 
-/* rotary key in a ring, + right, - left, bar base */
+/* battery, and a switch that stands open in its lead */
 DRAWING(battery,
-    SHAPE('O', 6, 50, 54, 28),
-    SHAPE('R', 44, 36, 12, 38, 5),
-    SHAPE('C', 50, 90, 3),
-    SHAPE('L', 5, 78, 34, 88, 34),
-    SHAPE('L', 5, 83, 29, 83, 39),
-    SHAPE('L', 5, 12, 34, 22, 34),
-    SHAPE('R', 30, 10, 40, 10, 3));
+    SHAPE('R', 12, 10, 76, 42, 5),
+    SHAPE('R', 21, 50, 16, 8, 2),
+    SHAPE('R', 63, 50, 16, 8, 2),
+    CUT('L', 7, 22, 31, 38, 31),
+    CUT('L', 7, 61, 31, 79, 31),
+    CUT('L', 7, 70, 22, 70, 40),
+    SHAPE('L', 7, 29, 56, 29, 70),
+    SHAPE('L', 7, 71, 56, 71, 70),
+    SHAPE('C', 71, 72, 6),
+    SHAPE('L', 8, 29, 72, 60, 96));
 
 /* alarm box sounding, bubbles of gas low down */
 DRAWING(gasalarm,
@@ -103,14 +108,14 @@ DRAWING(genstop,
     CUT('R', 63, 65, 14, 14, 2),
     SHAPE('L', 7, 70, 54, 70, 30, 62, 30));
 
-/* box: direct current in, alternating current out */
+/* case with direct current in it, alternating current out of it */
 DRAWING(inverter,
-    SHAPE('R', 8, 24, 84, 52, 6),
-    CUT('L', 5, 20, 56, 38, 56),
-    CUT('L', 5, 20, 44, 38, 44),
-    CUT('L', 5, 42, 32, 58, 68),
-    CUT('A', 5, 67, 49, 6, 0, 180),
-    CUT('A', 5, 79, 51, 6, 180, 360));
+    SHAPE('L', 7, 6, 22, 94, 22, 94, 78, 6, 78, 6, 22),
+    SHAPE('L', 8, 20, 63, 40, 63),
+    SHAPE('L', 8, 20, 48, 40, 48),
+    SHAPE('L', 6, 36, 22, 64, 78),
+    SHAPE('A', 7, 63, 42, 7.5, 0, 180),
+    SHAPE('A', 7, 78, 42, 7.5, 180, 360));
 
 /* plug being pulled from its socket */
 DRAWING(shorepower,
@@ -135,17 +140,17 @@ DRAWING(cooker,
     SHAPE('L', 4, 50, 29, 50, 36),
     SHAPE('L', 4, 72, 29, 72, 36));
 
-/* valve worked by a coil with a bolt, flame below */
+/* electric switch with a bolt that works a valve in a pipe, a flame */
 DRAWING(solenoid,
-    SHAPE('P', 18, 34, 18, 60, 50, 47),
-    SHAPE('P', 82, 34, 82, 60, 50, 47),
-    SHAPE('L', 7, 50, 47, 50, 64),
-    SHAPE('R', 32, 62, 36, 34, 4),
-    CUT('P', 54, 94, 40, 77, 48, 77, 45, 65, 60, 82, 52, 82),
-    SHAPE('L', 6, 6, 47, 18, 47),
-    SHAPE('L', 6, 82, 47, 94, 47),
-    SHAPE('P', 50, 6, 43.4, 9, 41.6, 14.4, 44, 19.8, 45.8, 17.4, 47.6, 23.4, 51.2, 30,
-          52.4, 24, 54.2, 21, 56, 23.4, 58.4, 15.6, 56.6, 9));
+    SHAPE('R', 12, 54, 34, 40, 4),
+    CUT('P', 34, 91, 18, 72, 27, 72, 24, 57, 40, 76, 31, 76),
+    SHAPE('L', 7, 30, 56, 30, 42, 50, 42, 50, 24),
+    SHAPE('P', 70, 46, 60, 50, 55, 58, 56, 66, 60, 73, 63, 69, 66, 79, 71, 92, 74, 81, 78, 74,
+          81, 78, 87, 66, 85, 55, 80, 49),
+    SHAPE('P', 16, 8, 16, 36, 50, 22),
+    SHAPE('P', 84, 8, 84, 36, 50, 22),
+    SHAPE('L', 7, 8, 22, 16, 22),
+    SHAPE('L', 7, 84, 22, 92, 22));
 
 /* finned body with warm air rising */
 DRAWING(heater,
@@ -173,3 +178,36 @@ DRAWING(solar,
     SHAPE('L', 5, 46, 86, 50, 90),
     SHAPE('L', 5, 26, 86, 22, 90),
     SHAPE('L', 5, 22, 76, 16, 76));
+
+/* gas bottle in a locker whose lid stands open */
+DRAWING(gaslocker,
+    SHAPE('L', 8, 14, 66, 14, 10, 86, 10, 86, 66),
+    SHAPE('L', 8, 14, 72, 74, 98),
+    SHAPE('R', 30, 18, 40, 40, 9),
+    SHAPE('R', 43, 56, 14, 8),
+    SHAPE('L', 6, 37, 67, 63, 67),
+    CUT('P', 50, 24, 43, 27, 40, 34, 43, 42, 46, 38, 50, 52, 54, 43, 57, 46, 60, 35, 57, 27));
+
+/* pressure regulator, and a hose that leads to a flame */
+DRAWING(gashose,
+    SHAPE('L', 8, 4, 72, 20, 72),
+    SHAPE('C', 27, 72, 16),
+    CUT('C', 27, 72, 6),
+    SHAPE('L', 10, 27, 60, 27, 30),
+    SHAPE('A', 10, 47, 30, 20, 180, 360),
+    SHAPE('L', 10, 67, 30, 67, 38),
+    SHAPE('R', 54, 38, 26, 8, 2),
+    SHAPE('P', 67, 50, 56, 54, 51, 63, 52, 71, 56, 78, 59, 74, 62, 84, 68, 97, 71, 86, 75, 79,
+          78, 83, 84, 70, 82, 59, 77, 53));
+
+/* bell sounding over water that stands in the bilge */
+DRAWING(bilgealarm,
+    SHAPE('P', 28, 56, 35, 64, 37, 80, 43, 88, 57, 88, 63, 80, 65, 64, 72, 56),
+    SHAPE('C', 50, 90, 5),
+    SHAPE('C', 50, 54, 6),
+    SHAPE('A', 5, 50, 72, 30, -32, 32),
+    SHAPE('A', 5, 50, 72, 42, -30, 30),
+    SHAPE('A', 5, 50, 72, 30, 148, 212),
+    SHAPE('A', 5, 50, 72, 42, 150, 210),
+    SHAPE('L', 7, 6, 42, 28, 6, 72, 6, 94, 42),
+    SHAPE('P', 22, 34, 33, 40, 42, 34, 50, 40, 58, 34, 67, 40, 78, 34, 68, 15, 32, 15));

@@ -44,14 +44,14 @@ DRAWING(fixed,
     SHAPE('P', 74, 10, 64.8, 14.2, 62.2, 21.8, 65.6, 29.3, 68.1, 26, 70.6, 34.4, 75.7,
           43.6, 77.4, 35.2, 79.9, 31, 82.4, 34.4, 85.8, 23.4, 83.2, 14.2));
 
-/* ring with dark hole = port; extinguisher nozzle entering diagonally from upper left */
+/* nozzle through the port of an engine cover, fire below */
 DRAWING(fireport,
-    SHAPE('O', 5, 62, 34, 22),
-    SHAPE('C', 62, 34, 9),
-    SHAPE('R', 10, 62, 30, 16, 5),
-    SHAPE('P', 40, 66, 54, 52, 47, 45, 34, 62),
-    SHAPE('L', 4, 50, 88, 62, 78),
-    SHAPE('L', 4, 62, 92, 68, 80));
+    SHAPE('L', 7, 8, 90, 50, 90, 50, 82),
+    SHAPE('P', 43, 84, 57, 84, 60, 48, 40, 48),
+    SHAPE('P', 4, 66, 33, 66, 33, 56, 14, 56, 14, 6, 4, 6),
+    SHAPE('P', 96, 66, 67, 66, 67, 56, 86, 56, 86, 6, 96, 6),
+    SHAPE('P', 50, 6, 38, 8, 31, 14, 32, 22, 36, 27, 40, 23, 44, 31, 51, 40, 54, 31, 58, 26,
+          62, 30, 69, 19, 67, 12, 61, 7));
 
 /* box, rod, T-handle, arrow pointing down = pull */
 DRAWING(remote,

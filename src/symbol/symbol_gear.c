@@ -48,19 +48,14 @@ DRAWING(cutter,
     SHAPE('L', 5, 12, 80, 34, 80),
     SHAPE('L', 5, 66, 80, 88, 80));
 
-/* bag with handles, knocked-out up arrow = take with you */
-DRAWING(grab,
-    SHAPE('R', 16, 18, 68, 46, 10),
-    SHAPE('L', 6, 36, 64, 36, 78, 64, 78, 64, 64),
-    CUT('P', 50, 56, 38, 40, 46, 40, 46, 26, 54, 26, 54, 40, 62, 40));
-
 /* barrel, flared head, three rays */
 DRAWING(torch,
-    SHAPE('R', 16, 40, 40, 16, 4),
-    SHAPE('P', 56, 34, 72, 28, 72, 68, 56, 62),
-    SHAPE('L', 5, 80, 48, 94, 48),
-    SHAPE('L', 5, 78, 62, 90, 72),
-    SHAPE('L', 5, 78, 34, 90, 24));
+    SHAPE('R', 2, 40, 46, 20, 5),
+    CUT('L', 5, 20, 50, 30, 50),
+    SHAPE('P', 46, 40, 62, 26, 62, 74, 46, 60),
+    SHAPE('L', 7, 74, 50, 97, 50),
+    SHAPE('L', 7, 72, 67, 90, 80),
+    SHAPE('L', 7, 72, 33, 90, 20));
 
 /* board being lifted over water */
 DRAWING(panel,
@@ -73,12 +68,12 @@ DRAWING(panel,
     SHAPE('L', 5, 28, 28, 39, 34, 50, 28, 61, 34, 72, 28),
     SHAPE('L', 5, 28, 14, 39, 20, 50, 14, 61, 20, 72, 14));
 
-/* box with a drop that is struck out */
+/* roll of tape and a tapered plug */
 DRAWING(leakkit,
-    SHAPE('R', 12, 14, 76, 54, 7),
-    SHAPE('L', 6, 36, 68, 36, 80, 64, 80, 64, 68),
-    CUT('P', 50, 62, 37, 42, 39, 30, 44, 24, 50, 22, 56, 24, 61, 30, 63, 42),
-    SHAPE('L', 7, 34, 26, 66, 54));
+    SHAPE('O', 15, 32, 44, 20),
+    SHAPE('L', 12, 32, 22, 86, 22),
+    SHAPE('R', 52, 80, 38, 9, 3),
+    SHAPE('P', 55, 82, 87, 82, 80, 40, 62, 40));
 
 /* rounded door with a wheel */
 DRAWING(door,

@@ -84,12 +84,16 @@ DRAWING(ladder,
     SHAPE('L', 5, 68, 24, 82, 30, 96, 24),
     SHAPE('L', 5, 4, 10, 20, 16, 36, 10, 52, 16, 68, 10, 84, 16, 96, 10));
 
-/* hooded one-piece figure, face knocked out */
+/* hooded suit in one piece, face in the hood, bands that shine back */
 DRAWING(suit,
-    SHAPE('C', 50, 82, 10),
-    SHAPE('P', 36, 70, 64, 70, 84, 44, 76, 36, 64, 48, 64, 10, 52, 10, 50, 34, 48, 10,
-          36, 10, 36, 48, 24, 36, 16, 44),
-    CUT('C', 50, 82, 5));
+    SHAPE('C', 50, 84, 14),
+    CUT('C', 50, 84, 7),
+    SHAPE('P', 36, 71, 64, 71, 92, 50, 84, 38, 66, 49, 68, 4, 53, 4, 50, 36, 47, 4, 32, 4, 34,
+          49, 16, 38, 8, 50),
+    CUT('L', 4, 15, 56, 23, 42),
+    CUT('L', 4, 85, 56, 77, 42),
+    CUT('L', 5, 30, 18, 70, 18),
+    CUT('L', 4, 50, 68, 50, 40));
 
 /* beaker left, drop upper right, ration pack lower right */
 DRAWING(water,
@@ -99,13 +103,14 @@ DRAWING(water,
     CUT('R', 64, 26, 18, 10),
     SHAPE('P', 73, 92, 62, 70, 66, 60, 73, 56, 80, 60, 84, 70));
 
-/* deck pad with half-ring, open snap hook above it, webbing upward */
+/* eye on deck with a snap hook in it */
 DRAWING(anchorpt,
-    SHAPE('L', 10, 30, 10, 70, 10),
-    SHAPE('A', 8, 50, 26, 16, 0, 180),
-    SHAPE('A', 7, 50, 62, 20, -60, 240),
-    SHAPE('L', 7, 40, 44, 34, 52),
-    SHAPE('L', 6, 50, 82, 50, 96));
+    SHAPE('R', 6, 4, 88, 11, 3),
+    SHAPE('A', 8, 50, 14, 29, 0, 180),
+    SHAPE('R', 36, 25, 28, 50, 13),
+    CUT('R', 44, 50, 12, 17, 5),
+    CUT('R', 44, 32, 12, 7, 3),
+    SHAPE('L', 9, 50, 75, 50, 96));
 
 /* person lifted by a loop under the arms */
 DRAWING(sling,
@@ -164,3 +169,35 @@ DRAWING(boatplan,
     SHAPE('C', 50, 30, 8),
     SHAPE('L', 4, 57, 61, 92, 61),
     SHAPE('L', 4, 42, 30, 8, 30));
+
+/* person leaving with a bag in the hand */
+DRAWING(grab,
+    SHAPE('C', 36, 86, 10),
+    SHAPE('L', 14, 34, 68, 32, 48),
+    SHAPE('L', 8, 32, 46, 42, 30, 38, 8),
+    SHAPE('L', 8, 30, 46, 22, 28, 8, 20),
+    SHAPE('L', 6, 32, 70, 16, 60, 12, 46),
+    SHAPE('L', 6, 36, 70, 52, 58, 72, 58),
+    SHAPE('A', 6, 72, 44, 12, 0, 180),
+    SHAPE('R', 50, 12, 44, 34, 7));
+
+/* two snap hooks joined by a line */
+DRAWING(tether,
+    SHAPE('R', 6, 6, 30, 40, 14),
+    CUT('R', 14, 14, 14, 24, 6),
+    SHAPE('R', 64, 54, 30, 40, 14),
+    CUT('R', 72, 62, 14, 24, 6),
+    SHAPE('L', 8, 21, 46, 21, 64, 30, 72, 70, 28, 79, 36, 79, 54));
+
+/* line stretched along the deck, a snap hook that slides on it */
+DRAWING(jackstay,
+    SHAPE('L', 6, 10, 26, 90, 26),
+    SHAPE('P', 2, 8, 6, 34, 14, 34, 18, 8),
+    SHAPE('P', 82, 8, 86, 34, 94, 34, 98, 8),
+    SHAPE('R', 35, 14, 30, 50, 14),
+    CUT('R', 43, 32, 14, 24, 6),
+    SHAPE('L', 8, 50, 62, 50, 96),
+    SHAPE('L', 7, 26, 50, 18, 50),
+    SHAPE('P', 20, 38, 20, 62, 4, 50),
+    SHAPE('L', 7, 74, 50, 82, 50),
+    SHAPE('P', 80, 38, 80, 62, 96, 50));

@@ -125,14 +125,15 @@ DRAWING(dan,
     SHAPE('L', 5, 4, 8, 18, 14, 32, 8),
     SHAPE('L', 5, 60, 8, 76, 14, 96, 8));
 
-/* bag thrown from the hand, line running out of it */
+/* coil of line, and its end flying with a weight */
 DRAWING(line,
-    SHAPE('R', 56, 60, 34, 26, 9),
-    CUT('L', 4, 66, 58, 66, 88),
-    SHAPE('A', 5, 40, 73, 18, 270, 360),
-    SHAPE('A', 5, 40, 37, 18, 90, 180),
-    SHAPE('L', 5, 22, 37, 22, 28),
-    SHAPE('R', 10, 10, 26, 20, 6));
+    SHAPE('O', 8, 30, 32, 21),
+    SHAPE('O', 7, 30, 32, 8),
+    SHAPE('A', 7, 51, 56, 24, 270, 360),
+    SHAPE('L', 7, 75, 56, 75, 68),
+    SHAPE('C', 75, 78, 15),
+    CUT('L', 4, 62, 78, 88, 78),
+    CUT('L', 4, 75, 65, 75, 91));
 
 /* eight-sided reflector sending the beam back */
 DRAWING(radarreflector,
@@ -167,3 +168,34 @@ DRAWING(hru,
     SHAPE('P', 87, 40, 87, 60, 75, 50),
     SHAPE('L', 5, 6, 82, 15, 88, 24, 82, 33, 88),
     SHAPE('L', 5, 67, 88, 76, 82, 85, 88, 94, 82));
+
+/* whip aerial sending, its cable and plug */
+DRAWING(aerial,
+    SHAPE('L', 7, 42, 34, 42, 94),
+    SHAPE('R', 32, 24, 20, 20, 4),
+    SHAPE('A', 5, 42, 78, 18, -45, 45),
+    SHAPE('A', 5, 42, 78, 32, -42, 42),
+    SHAPE('A', 5, 42, 78, 18, 135, 225),
+    SHAPE('A', 5, 42, 78, 32, 138, 222),
+    SHAPE('L', 6, 42, 24, 42, 12, 60, 12),
+    SHAPE('R', 60, 3, 20, 18, 4),
+    SHAPE('L', 6, 80, 12, 93, 12));
+
+/* horn on its gas can, sounding */
+DRAWING(foghorn,
+    SHAPE('R', 12, 4, 34, 44, 7),
+    CUT('L', 4, 12, 36, 46, 36),
+    SHAPE('R', 22, 48, 14, 10),
+    SHAPE('R', 10, 56, 28, 24, 5),
+    SHAPE('P', 36, 62, 36, 74, 68, 92, 68, 44),
+    SHAPE('A', 6, 52, 68, 28, -36, 36),
+    SHAPE('A', 6, 52, 68, 41, -32, 32));
+
+/* card with a telephone and lines of writing */
+DRAWING(contacts,
+    SHAPE('R', 4, 10, 92, 80, 8),
+    CUT('A', 12, 60, 74, 40, 187, 263),
+    CUT('L', 15, 20, 68, 24, 76),
+    CUT('L', 15, 54, 34, 62, 38),
+    CUT('L', 6, 46, 78, 84, 78),
+    CUT('L', 6, 54, 64, 84, 64));

@@ -5,68 +5,62 @@
 
 /* bar and dot */
 DRAWING(w1,
-    SHAPE('R', 46, 34, 8, 26, 3),
-    SHAPE('C', 50, 24, 5));
+    SHAPE('P', 42, 66, 45, 70, 55, 70, 58, 66, 54.5, 34, 45.5, 34),
+    SHAPE('C', 50, 22, 7.5));
 
 /* flame on a ground line */
 DRAWING(wflam,
-    SHAPE('P', 50, 20, 39, 25, 36, 34, 40, 43, 43, 39, 46, 49, 52, 60, 54, 50, 57, 45,
-          60, 49, 64, 36, 61, 25),
-    SHAPE('L', 4, 30, 16, 70, 16));
+    SHAPE('P', 50, 21, 37, 25, 32, 33, 37, 43, 41, 40, 44, 51, 51, 68, 55, 56, 59, 47, 62, 50,
+          68, 36, 63, 26),
+    CUT('P', 50, 24, 45, 27, 44, 33, 50, 43, 55, 33, 54, 27),
+    SHAPE('L', 5, 24, 15, 76, 15));
 
-/* disc with seven rays */
+/* burst with eight long splinters */
 DRAWING(wexpl,
-    SHAPE('C', 50, 34, 8),
-    SHAPE('L', 4, 50, 46, 50, 58),
-    SHAPE('L', 4, 38, 42, 30, 50),
-    SHAPE('L', 4, 62, 42, 70, 50),
-    SHAPE('L', 4, 40, 26, 30, 18),
-    SHAPE('L', 4, 60, 26, 70, 18),
-    SHAPE('L', 4, 36, 34, 26, 34),
-    SHAPE('L', 4, 64, 34, 74, 34));
+    SHAPE('P', 50, 72, 54.5, 50, 66, 58, 61, 43, 80, 40, 63, 33, 76, 16, 57, 25, 50, 11, 43, 25,
+          24, 16, 37, 33, 20, 40, 39, 43, 34, 58, 45.5, 50));
 
 /* one bolt, point down */
 DRAWING(welec,
-    SHAPE('P', 54, 66, 38, 38, 48, 38, 42, 14, 62, 44, 51, 44));
+    SHAPE('P', 55, 72, 32, 38, 47, 38, 43, 10, 68, 47, 53, 47));
 
 /* cylinder with valve */
 DRAWING(wcyl,
-    SHAPE('R', 42, 16, 16, 34, 6),
-    SHAPE('R', 47, 50, 6, 5),
-    SHAPE('L', 3, 42, 57, 58, 57));
+    SHAPE('R', 38, 12, 24, 36, 9),
+    SHAPE('R', 45, 46, 10, 10),
+    SHAPE('L', 5, 44, 58, 56, 58));
 
 /* head and shoulders among bubbles of gas */
 DRAWING(wasph,
-    SHAPE('C', 50, 48, 6),
-    SHAPE('P', 40, 40, 60, 40, 62, 20, 38, 20),
-    SHAPE('C', 32, 30, 3),
-    SHAPE('C', 68, 30, 3),
-    SHAPE('C', 28, 22, 3),
-    SHAPE('C', 72, 22, 3),
-    SHAPE('C', 36, 54, 3),
-    SHAPE('C', 64, 54, 3));
+    SHAPE('C', 50, 53, 9),
+    SHAPE('P', 41, 41, 59, 41, 67, 30, 67, 11, 33, 11, 33, 30),
+    SHAPE('C', 23, 16, 4.5),
+    SHAPE('C', 77, 16, 4.5),
+    SHAPE('C', 27, 30, 4),
+    SHAPE('C', 73, 30, 4),
+    SHAPE('C', 34, 43, 3.5),
+    SHAPE('C', 66, 43, 3.5));
 
-/* match with flame under ring and bar */
+/* burning match across the bar: its flame above, its stick below */
 DRAWING(pflame,
-    SHAPE('R', 44, 14, 8, 30, 2),
-    SHAPE('P', 48, 46, 38.8, 50.2, 36.2, 57.8, 39.6, 65.3, 42.1, 62, 44.6, 70.4, 49.7,
-          79.6, 51.4, 71.2, 53.9, 67, 56.4, 70.4, 59.8, 59.4, 57.2, 50.2));
+    SHAPE('L', 8, 27, 25, 57, 53),
+    SHAPE('P', 62, 50, 53, 53, 49, 60, 51, 68, 55, 65, 58, 73, 65, 83, 67, 75, 71, 70, 73, 74,
+          78, 63, 75, 54, 69, 50));
 
-/* tilted bucket, drops, flame, under ring and bar */
+/* bucket tilted above the bar, drops, flame below */
 DRAWING(pwater,
-    SHAPE('P', 26, 78, 48, 78, 44, 52, 30, 52),
-    SHAPE('C', 54, 60, 3),
-    SHAPE('C', 60, 52, 3),
-    SHAPE('C', 66, 44, 3),
-    SHAPE('P', 64, 18, 57.4, 21, 55.6, 26.4, 58, 31.8, 59.8, 29.4, 61.6, 35.4, 65.2, 42,
-          66.4, 36, 68.2, 33, 70, 35.4, 72.4, 27.6, 70.6, 21));
+    SHAPE('P', 46, 81, 56, 55, 78, 64, 72, 80),
+    SHAPE('C', 45, 67, 4),
+    SHAPE('C', 37, 53, 4),
+    SHAPE('P', 34, 17, 26, 20, 22, 27, 24, 35, 28, 32, 30, 39, 35, 47, 38, 39, 41, 35, 43, 38,
+          46, 29, 43, 21));
 
-/* lid hinged up from a box with up arrow, under ring and bar */
+/* lid hinged up across the bar, arrow up above it, opening below */
 DRAWING(phatch,
-    SHAPE('R', 24, 26, 52, 10),
-    SHAPE('L', 8, 24, 40, 70, 62),
-    SHAPE('P', 50, 86, 36, 70, 64, 70),
-    SHAPE('R', 46, 58, 8, 14));
+    SHAPE('R', 20, 23, 40, 10),
+    SHAPE('L', 8, 22, 40, 50, 74),
+    SHAPE('R', 63, 50, 11, 18),
+    SHAPE('P', 68.5, 82, 56, 66, 81, 66));
 
 /* head above a waistcoat */
 DRAWING(mjacket,

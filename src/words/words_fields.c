@@ -153,7 +153,10 @@ static const struct field reading_set_rows[] = {WORD_SET_LIST(SET_IN)};
 #undef SET_IN_proof
 #define SET_IN_reading(name, set_key)
 #define SET_IN_proof(name, set_key) SET_ROW(name, false, set_key)
-static const struct field proof_set_rows[] = {WORD_SET_LIST(SET_IN)};
+static const struct field proof_set_rows[] = {
+    WORD_SET_LIST(SET_IN)
+    ROW(struct words, longer, FIELD_NUMBER, .low = 0, .high = 60000, .whole = true,
+        .about = "by how many hundredths the language is longer than English")};
 #undef SET_IN_reading
 #undef SET_IN_proof
 static const struct field_table reading_set_table = TABLE("the section reading",

@@ -26,6 +26,11 @@ const char *words_language_name(const struct words *words)
     return words->name.text;
 }
 
+int words_longer(const struct words *words)
+{
+    return (int)(words->longer.milli / 1000);
+}
+
 /* The word where no number is told: its only form, or the one for "other". */
 const char *words_get(const struct words *words, enum word word)
 {

@@ -85,6 +85,7 @@ struct words {
     struct text_value zones[ZONE_COUNT];
     struct text_value states[STATE_COUNT];
     struct list_value sets[WORD_SET_COUNT];
+    struct number_value longer;
     struct list_value item_synonyms[ITEM_COUNT], zone_synonyms[ZONE_COUNT];
     struct entries_value key_synonyms, choice_synonyms;    /* of struct synonym_entry */
 };

@@ -119,7 +119,15 @@ expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figur
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
 provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
 expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
-provokes hint_without_room each-hint_without_room "$(told tests/islands --all --boat thrift)"
+# A boat of long words, whose set is worked in many steps.
+rm -rf "$bad"
+cp -R tests/islands "$bad"
+sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
+    -e 's/looks: .*/looks: white motor yacht with grey top, two masts, red funnel and yellow boot top/' \
+    -e 's/nature_steps: .*/nature_steps: [press the DISTRESS MENU key on the left, turn the big knob to the nature of distress, press the knob once, wait for the screen to show it]\
+  urgency_steps: [press the MENU key on the left, turn the big knob to URGENCY, press the knob once, choose ALL STATIONS, choose channel 16, press SEND and wait for the beep]/' \
+    tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
+provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.

@@ -205,7 +205,7 @@ proofs_list() {
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
-7 | nettle | gas_leak | dump | s/"go below for anything\."/"go below. Send one."/
+7 | nettle | gas_leak | dump | s/"for anything\."/"again. Send one."/
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/
@@ -217,9 +217,9 @@ proofs_list() {
 15 | bracken | abandon_fire | dump | s/Fetch none\./Fetch it./
 16 | bracken | gas_leak | dump | s/wave, whistle\. Fetch/call by the set. Fetch/
 16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay on deck,/\1"Send MAYDAY,/
-16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK: .*"/\1"MAYDAY NOW, by handheld."/
-17 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Press the red key."/
-18 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Lift its lid."/
+16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK:"/\1"MAYDAY NOW, by handheld."/
+17 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Press the red key."/
+18 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Lift its lid."/
 19 | cicely | flooding | dump | s/"Flares [^"]*"/"Leave the fixed radio alone."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Leave now."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Do steps 5 to 8, now."/
@@ -233,11 +233,11 @@ proofs_list() {
 27 | parsley | abandon_fire | dump | s/"the dinghy to/"the raft to/
 28 | bracken | abandon_ship | dump | s/"Row clear\."/"Wait."/
 29 | parsley | abandon_fire | dump | s/"Row clear\."/"Wait."/
-30 | mallow | flooding | dump | s/across = shut/in line = open/
-30 | mallow | flooding | dump | s/up = on/down = off/
-30 | hyssop | engine_fire_port | dump | s/hold STOP P/right = ON/
-31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, by the wheel: hold STOP"/
-31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, starboard: hold STOP"/
+30 | mallow | flooding | dump | s/"SHUT"/"OPEN"/
+30 | mallow | flooding | dump | s/"up: ON"/"down: OFF"/
+30 | hyssop | engine_fire_port | dump | s/"hold STOP P"/"right: ON"/
+31 | nettle | engine_fire | dump | s/"Cockpit, STARBOARD,"/"Cockpit,"/
+31 | nettle | engine_fire | dump | s/"by the wheel"/"aft"/
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
 33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
 33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./
@@ -250,7 +250,7 @@ proofs_list() {
 37 | nettle | gas_leak | record | s/gas: {carried: yes/gas: {carried: no/
 38 | nettle | battery_fire | dump | s/"E1"/"F1"/
 39 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"FIGHT"/
-40 | nettle | man_overboard | dump | s/ALONE: stay on deck/ALONE: go down/
+40 | nettle | man_overboard | dump | s/^\(text call line .*\)"stay on deck/\1"go down/
 41 | nettle | man_overboard | dump | s/"Alone? Stay on/"Hold on/
 42 | iris | man_overboard | dump | s/Radio: Cockpit/Radio: Chart table/
 43 | nettle | man_overboard | dump | s/flat water/any water/
@@ -291,7 +291,7 @@ proofs_list() {
 71 | knapweed | cabin_fire | dump | s/"Only outside the smoke:"/"Now:"/
 71 | knapweed | cabin_fire | record | s/not_fitted:/  - {item: vhf_handheld, tag: E99, zone: cockpit}\n&/
 71 | cicely | battery_fire | record | s/\(item: epirb.*\)from_cockpit: yes/\1from_cockpit: no/
-72 | dittany | engine_fire | dump | s/^\(text call line .*\)"NO RADIO: .*"/\1"CALL now."/
+72 | dittany | engine_fire | dump | s/^\(text call line .*\)"NO RADIO:"/\1"CALL now:"/
 72 | dittany | flooding | dump | s/"Phone for help\."/"Send PAN PAN."/
 72 | dittany | man_overboard | dump | s/"SHOUT, POINT\."/"AFTER THE CALL: POINT."/
 72 | cicely | galley_fire | dump | s/\(text decision .*\), signal"/\1, send"/

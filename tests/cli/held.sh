@@ -100,7 +100,8 @@ step_words() {
 
 # The number and title of a card as the outline has them.
 title_of() {
-    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml") $(sed -n 's/^title: //p' \
+    letter=$(sed -n 's/^kind: distress$/A/p' "procedures/$1.yaml")    # the first of two pages
+    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml")$letter $(sed -n 's/^title: //p' \
         "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]')"
 }
 
@@ -150,7 +151,7 @@ printed --draft
 expect_status held-draft 0
 expect_equal held-draft-all "$(cat "$scratch/titles")" "$(titles_list)"
 says held-draft-marked '3 ENGINE FIRE' DRAFT 'NOT RECORDED'
-silent held-draft-only-that '2 DISTRESS CALL' DRAFT 'NOT RECORDED'
+silent held-draft-only-that '2A DISTRESS CALL' DRAFT 'NOT RECORDED'
 
 # ---- the same item, declared not fitted: the step for a boat without it ----
 
@@ -266,7 +267,7 @@ changed tamarisk -e '/item: seacock/{/tag: C11,/!d;}'
 printed
 expect_status held-one-seacock 0
 expect_equal held-one-seacock-all "$(cat "$scratch/titles")" "$(titles_list)"
-says held-one-seacock-handling '7 FLOODING' 'across = shut'
+says held-one-seacock-handling '7 FLOODING' 'across = SHUT'
 
 # ---- gear that only helps, not recorded ----
 
@@ -313,25 +314,31 @@ expect_status held-long 1
 line=$(grep -n 'item: fuel_shutoff_diesel' "$record" | sed 's/:.*//')
 where=".*/boats/tamarisk\.yaml:$line:[0-9]*: error: "
 sed -n "s,^$where\(.*\) (en): .* is \([0-9.]*\) mm too long.*,\2 \1,p" \
-    "$scratch/stderr" >"$scratch/long"
+    "$scratch/stderr" | sed 's/ front$//' >"$scratch/long"         # tried on two sides at last
 expect_equal held-long-all-there "$(grep -c ': error: ' "$scratch/stderr")" \
     "$(wc -l <"$scratch/long" | tr -d ' ')"
 grep -q ' ENGINE FIRE$' "$scratch/long" || not_ok held-long-told "$(cat "$scratch/stderr")"
 expect_empty held-long-excess "$(awk '$1 <= 300' "$scratch/long")"
 expect_equal held-long-others \
-    "$(lines_without "$(cat "$scratch/titles")" "$(sed 's/^[^ ]* //' "$scratch/long")")" \
-    "$(titles_list)"
+    "$(lines_without "$(cat "$scratch/titles")" "$(sed 's/^[^ ]* //' "$scratch/long")" |
+        grep -v 'SAFETY PLAN')" "$(titles_list | grep -v 'SAFETY PLAN')"
 
 # The other cards lie exactly as they did, but for the safety plan, which has that
-# place too and lets it run over several lines; its pages share a code.
+# place too and lets it run over several lines, and for where gear stands on the plan of the set.
 mkdir "$scratch/after"
 maydeck print "$fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/after"
 expect_equal held-long-same "$(wc -l <"$scratch/long" | tr -d ' ')" \
     "$(cd "$scratch" && diff -rq before after | grep -c '^Only in before: ')"
+for folder in before after; do
+    for page in "$scratch/$folder"/*.dump; do
+        sed -e '/^[a-z]* plan /d' -e '/^[a-z]* steps .* fill=black stroke=none/d' "$page" \
+            >"$scratch/page" && cp "$scratch/page" "$page"
+    done
+done
 expect_empty held-long-differ \
     "$(cd "$scratch" && diff -rq before after | grep -v '^Only in before: \|tamarisk-safety_plan')"
 expect_equal held-long-whole-on-plan 13 \
-    "$(sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$scratch/after/tamarisk-safety_plan.dump" |
+    "$(sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$scratch/after"/tamarisk-safety_plan*.dump |
         tr '\n' ' ' | grep -o 'behind the white panel ' | wc -l | tr -d ' ')"
 
 # ---- a set without its MMSI: voice only ----

@@ -1,6 +1,7 @@
 #!/bin/sh
 # A card is its own: its number, page and check code change with nothing that only other
-# cards show, and with no day but the end of an approval.
+# cards show, and with no day but the end of an approval. Only the plan of the boat is that of the
+# set: what another card shows has its place on it, and the column beside it makes room.
 . tests/tap.sh
 
 tool=$scratch/tool
@@ -29,6 +30,18 @@ same_pages() {
     done <"$scratch/names")
     [ "$(wc -l <"$scratch/names")" -gt 8 ] || not_ok "$1" 'too few pages to compare'
     expect_empty "$1" "$changed"
+}
+
+# same_words NAME ONE OTHER: the pages of ONE say the same in OTHER, the plan apart.
+same_words() {
+    for folder in "$2" "$3"; do
+        rm -rf "$scratch/$folder-words"
+        mkdir "$scratch/$folder-words"
+        for page in "$scratch/$folder"/*.dump; do
+            page_words_but_plan "$page" >"$scratch/$folder-words/${page##*/}"
+        done
+    done
+    same_pages "$1" "$2-words" "$3-words"
 }
 
 codes() {
@@ -70,7 +83,11 @@ expect_equal identity-more-pages "bramble-mast_down.dump samphire-mast_down.dump
     "$(for page in "$scratch/more"/*; do
         [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
     done | paste -s -d ' ')"
-same_pages identity-more-others before more
+same_words identity-more-others before more
+codes before >"$scratch/codes"
+codes more >"$scratch/codes-more"
+expect_equal identity-more-codes 3 "$(grep -cvxF -f "$scratch/codes" "$scratch/codes-more")"
+expect_empty identity-more-codes-kept "$(grep -vxF -f "$scratch/codes-more" "$scratch/codes")"
 grep -q '"Card 14"' "$scratch/more/bramble-mast_down.dump" && ok identity-more-number ||
     not_ok identity-more-number
 

@@ -72,7 +72,7 @@ name='Long-winded name of a piece, to 34'
     done
 } >"$base/boats/seacocks.yaml"
 
-# Too much below for one page.
+# Much below, all in one place.
 {
     boat_begin Magpie monohull
     i=0
@@ -96,34 +96,28 @@ done
 expect_equal plans-two-where-there-is-much 'forty
 fortytwin' "$(cd "$scratch/dumps" && ls | sed -n 's/-safety_plan_2.dump//p')"
 
-# texts FILE: the texts of the labels, a line each.
+# texts FILE...: the texts of the labels, a line each.
 texts() {
-    sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$1"
+    sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$@"
 }
 
-# Every tag of the boat's file stands in a label: alone or within C11–C14.
+# Every tag of the boat's file stands in a list, and on the boat, once.
 tags_missing() {
     grep -o 'tag: [FEC][0-9]*' "$base/boats/$1.yaml" | cut -d' ' -f2 | sort >"$scratch/tags"
-    cat "$scratch/dumps/$1"-safety_plan*.dump | sed -n 's/^text labels .* "\([FEC][0-9][0-9]*\)"$/\1/p' \
-        >"$scratch/told"
     cat "$scratch/dumps/$1"-safety_plan*.dump |
-        sed -n 's/^text labels .* "\([FEC]\)\([0-9]*\)–[FEC]\([0-9]*\)"$/\1 \2 \3/p' |
-        while read -r letter from to; do
-            while [ "$from" -le "$to" ]; do
-                echo "$letter$from"
-                from=$((from + 1))
-            done
-        done >>"$scratch/told"
-    sort "$scratch/told" | comm -3 "$scratch/tags" -
+        sed -n "s/^text $2 .* \"\\([FEC][0-9][0-9]*\\)\"\$/\\1/p" | sort |
+        comm -3 "$scratch/tags" -
 }
 for boat in three forty fortytwin names seacocks; do
-    expect_empty "plans-$boat-every-tag-once" "$(tags_missing $boat)"
+    expect_empty "plans-$boat-every-tag-once" "$(tags_missing $boat labels)"
+    expect_empty "plans-$boat-every-tag-on-the-boat" "$(tags_missing $boat plan)"
 done
 
-expect_equal plans-seacocks-by-place 'C11–C14
-C15–C18
-C19–C22
-C23–C26' "$(texts "$scratch/dumps/seacocks-safety_plan.dump" | grep '–' | sort)"
+expect_equal plans-seacocks-say-what-for '4 basin drain
+4 deck wash
+4 inlet
+4 outlet' "$(cat "$scratch/dumps"/seacocks-safety_plan*.dump | texts |
+    grep -x 'basin drain\|deck wash\|inlet\|outlet' | sort | uniq -c | sed 's/^ *//')"
 expect_equal plans-long-names-are-whole 7 \
     "$(texts "$scratch/dumps/names-safety_plan.dump" | tr '\n' ' ' | grep -o "$name" | wc -l | tr -d ' ')"
 
@@ -181,23 +175,34 @@ pdftotext "$scratch/out/forty-safety_plan.pdf" - | grep -q 'SAFETY PLAN' && ok p
 expect_status plans-scattered-in-time 1)
 grep -q ': error: ' "$scratch/stderr" && not_ok plans-scattered-fits "$(cat "$scratch/stderr")"
 expect_equal plans-scattered 'Card 1A
-Card 1B
-Card 1C' "$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done |
+Card 1B' "$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done |
     grep '^Card 1')"
-# No leaders there: each tag stands on the boat and in its label.
-found=$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done | grep -cx "C[0-9]*")
+# Each tag stands on the boat and in its list.
+found=$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done | tr ' ' '\n' |
+    grep -x "C[0-9][0-9]*" | sort -u | wc -l | tr -d ' ')
 expect_equal plans-scattered-tags 56 "$found"
 rm "$base/boats/scatter.yaml"
 
-# ---- what does not fit ----
+# ---- much of it in one place ----
 
 maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"
-expect_status plans-too-much 1
-grep -q 'magpie.yaml:[0-9]*:.*: error: 1A SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' \
-    "$scratch/stderr" && grep -q 'the label of Saloon is the longest (70 lines)' "$scratch/stderr" &&
-    ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
-# The rest of her gear has its page, which names the one that is held.
+grep -q ': error: ' "$scratch/stderr" && not_ok plans-much-in-one-place "$(cat "$scratch/stderr")"
 pdftotext "$scratch/out/magpie-safety_plan.pdf" "$scratch/text"
-expect_equal plans-too-much-rest 'Card 1B' "$(grep '^Card 1' "$scratch/text")"
-expect_equal plans-too-much-names 1 "$(grep -c 'All gear: cards 1A to 1B\.$' "$scratch/text")"
+expect_equal plans-much-tags 70 "$(tr '\f ' '\n\n' <"$scratch/text" | grep -x 'C[0-9][0-9]*' | sort -u | wc -l | tr -d ' ')"
+
+# ---- what does not fit ----
+
+{
+    boat_begin Verbose monohull
+    i=0
+    while [ $i -lt 99 ]; do
+        i=$((i + 1))
+        gear torch "C$i" saloon ", name: \"$name\", spot: \"on a hook behind the second curtain beside the panel of the door to the cabin, $i\""
+    done
+} >"$base/boats/verbose.yaml"
+maydeck print "$base" --boat verbose --card safety_plan --date "$print_date" -o "$scratch/out"
+expect_status plans-too-much 1
+grep -q 'verbose.yaml:[0-9]*:.*: error: 1[A-Z]* SAFETY PLAN (en): what stands beside the boat is [0-9.]* mm too long' \
+    "$scratch/stderr" && grep -q 'shorten name or spot of the [0-9]* that take more than one line' \
+    "$scratch/stderr" && ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
 exit $failures

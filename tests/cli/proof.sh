@@ -14,7 +14,7 @@ cp "$scratch/stdout" "$scratch/audit"
 maydeck print tests/fleet --date "$print_date" -o "$out" --dump
 cards=$(folder_list "$out" | grep -c '\.dump$')
 expect_equal proof-fleet-cards "$cards" "$(grep -c ': clean; ' "$scratch/audit")"
-expect_equal proof-fleet-least 43 "$cards"
+expect_equal proof-fleet-least 49 "$cards"
 expect_empty proof-fleet-errors "$(grep '^  error  \|held back by' "$scratch/audit")"
 expect_empty proof-fleet-notes \
     "$(sed -n 's/^\(.*\): clean; \([0-9]*\) notes*, .*/\2 \1/p' "$scratch/audit" | awk '$1 > 3')"
@@ -119,7 +119,7 @@ changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: a
 line=$(grep -n 'item: fuel_shutoff_diesel' "$fleet/boats/tamarisk.yaml" | sed 's/:.*//')
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-left 1
-grep "tamarisk.yaml:$line:.*: error: 3 ENGINE FIRE (en): G25: .*xx: across.*; limit: " "$scratch/stderr" \
+grep "tamarisk.yaml:$line:.*: error: 3 ENGINE FIRE (en): G25: .*aft xx.*; limit: " "$scratch/stderr" \
     >"$scratch/left"
 expect_equal proof-left-told 1 "$(wc -l <"$scratch/left" | tr -d ' ')"
 pdftotext "$out/tamarisk.pdf" - | grep -qw xx && not_ok proof-left-printed "xx was printed"

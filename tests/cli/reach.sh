@@ -14,7 +14,8 @@ card() {
         return
     fi
     maydeck print "$scratch/base" --dump --card "$2" --date "$print_date" -o "$scratch/out"
-    cat "$scratch/out/"*.dump 2>/dev/null | sed -n 's/^text [a-z_]* .*"\(.*\)"$/\1/p' || :
+    cat "$scratch/out/"*.dump >"$scratch/pages" 2>/dev/null || :
+    page_words "$scratch/pages"
     cat "$scratch/stderr"
 }
 
@@ -24,10 +25,10 @@ lost() {
     card "$2" "$3" "$5" >"$scratch/after"
     if ! grep -qF -- "$4" "$scratch/before"; then
         not_ok "lost-$1" "not on the card in the first place: $4"
-    elif [ "$(wc -l <"$scratch/after")" -lt 20 ]; then
+    elif [ "$(wc -w <"$scratch/after")" -lt 80 ]; then
         not_ok "lost-$1" "no card" "$(cat "$scratch/after")"
     else
-        expect_empty "lost-$1" "$(grep -F -- "$4" "$scratch/after")"
+        expect_empty "lost-$1" "$(grep -oF -- "$4" "$scratch/after")"
     fi
 }
 
@@ -45,9 +46,9 @@ says() {
 }
 
 # Behind a hatch or in a locker that is opened on the way, gear is no nearer than that.
-lost inside-below iris gas_leak 'Cockpit, port, under seat' \
+lost inside-below iris gas_leak 'Cockpit, PORT, under seat' \
     '/item: lifejacket/s/count: 6, from_cockpit: yes/count: 6, inside: [aft_cabin]/'
-lost inside-gas iris gas_leak 'Cockpit, port, under seat' \
+lost inside-gas iris gas_leak 'Cockpit, PORT, under seat' \
     '/item: lifejacket/s/count: 6/count: 6, inside: [gas_locker]/'
 lost inside-gas-abandon iris abandon_fire EPIRB \
     '/item: epirb/s/from_cockpit/inside: [gas_locker], from_cockpit/'
@@ -91,7 +92,7 @@ says cans-mixed iris petrol_leak 'One is out of reach: leave it.' \
     '/item: petrol_stowage/{p;s/C18,/C30,/;s/zone: lazarette/zone: pushpit/;}'
 
 # The knife is taken along where it lies below, and is not looked for at the end.
-says knife-below iris abandon_ship 'Galley, starboard, by the wheel' \
+says knife-below iris abandon_ship 'Galley, STARBOARD, by the wheel' \
     '/item: knife/s/zone: cockpit/zone: galley/'
 expect_equal knife-once 1 "$(grep -c 'by the wheel' "$scratch/after")"
 says beacon-on-deck iris abandon_fire 'Personal beacon' \

@@ -33,6 +33,18 @@ structure_check() {
     grep -i warning "$scratch/qpdf"
 }
 
+# Tagged, with nothing in the tree that poppler minds; XMP says what the information says.
+tags_check() {
+    pdfinfo "$1" | grep -q '^Tagged: *yes$' || echo "not tagged"
+    pdfinfo -struct-text "$1" 2>&1 >/dev/null
+    for pair in Title:dc:title Subject:dc:description Producer:pdf:Producer; do
+        told=$(pdfinfo "$1" | sed -n "s/^${pair%%:*}: *//p")
+        meta=$(pdfinfo -meta "$1" | sed -n "s,.*<${pair#*:}>\\(.*\\)</${pair#*:}>.*,\\1,p" |
+            sed 's/<[^>]*>//g')
+        [ -n "$told" ] && [ "$told" = "$meta" ] || echo "${pair%%:*}: '$told', in XMP '$meta'"
+    done
+}
+
 poppler_check() {
     pdftotext "$1" "$scratch/text" 2>&1
     [ -s "$scratch/text" ] || echo "pdftotext: no text"
@@ -57,7 +69,7 @@ for boat in tests/fleet/boats/*.yaml; do
         continue
     fi
     found=$((found + 1))
-    for what in paper faces structure poppler words contrast pages; do
+    for what in paper faces structure tags poppler words contrast pages; do
         expect_empty "readback-$name-$what" "$("${what}_check" "$file" 2>&1)"
     done
 done
@@ -96,6 +108,15 @@ doctored bright '0.5 0 0 rg'
 expect_equal readback-doctored-red 'red ' "$(lights "$scratch/bright.pdf")"
 doctored blue '0 0.7 0.9 rg'
 expect_equal readback-doctored-blue 'colour grey ' "$(lights "$scratch/blue.pdf")"
+
+# A file that says another title in XMP, and one that says it is not tagged.
+qpdf --qdf --object-streams=disable "$scratch/cards/bramble.pdf" "$scratch/plain.pdf"
+LC_ALL=C sed 's,^<dc:title>,<dc:headline>,' "$scratch/plain.pdf" >"$scratch/changed.pdf"
+fix-qdf "$scratch/changed.pdf" >"$scratch/retitled.pdf"
+expect_equal readback-finds-other-title "Title: 'Bramble: emergency cards', in XMP ''" \
+    "$(tags_check "$scratch/retitled.pdf" 2>&1)"
+LC_ALL=C sed 's,/Marked true,/Marked false,' "$scratch/plain.pdf" >"$scratch/unmarked.pdf"
+expect_equal readback-finds-untagged 'not tagged' "$(tags_check "$scratch/unmarked.pdf" 2>&1)"
 
 # found WORDS FILE: does the check of words say so?
 found() {

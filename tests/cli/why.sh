@@ -106,11 +106,13 @@ function holds_words(    words, plain) {
 # Texts stand apart from the logic.
 function is_texts() { return file ~ /\/words\/[a-z]+\// }
 # Words with numbers filled in: up to the first of them, as the file has it.
-function holds_filled(    words, plain) {
+# From its start on, or from that of a further case of who calls.
+function holds_filled(    words, plain, at) {
     words = $0; sub(/^ *(yes|no|when to call|[0-9]+\.):? /, "", words); sub(/ at [^ ]+$/, "", words)
     sub(/[0-9].*/, "", words); sub(/ Card $/, "", words)
     plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
-    return is_texts() && words != "" && index(plain, words) == 1
+    at = index(plain, words)
+    return is_texts() && words != "" && (at == 1 || (at > 2 && substr(plain, at - 2, 2) == "| "))
 }
 function holds_sign(    sign, plain) {
     sign = $0; sub(/^ *signs: /, "", sign); sub(/ (·.*|at [^ ]+)$/, "", sign)

@@ -20,10 +20,40 @@ function line_begin(what) { line_end(); open = what }
 
 function line_add(words) { line = line (line == "" ? "" : " ") words }
 
-# Steps: a headline, lines of what kills, rows with tags, a table of openings.
-function step_read() {
+# Steps: a headline, lines of what kills, rows with tags by place, a table of openings. A row is
+# told a piece of gear: "Cockpit, PORT, by the wheel Engine stop: hold STOP".
+
+# Bold words that no end state and no headline are: a line of its own, a head of the table, or
+# the place of what follows. Which of the two last the next tag tells.
+function bold_read() {
+    held_end()
+    if (text ~ /^(PORT|STARB.*D|CENTRE|BOTH SIDES|SIDE NOT RECORDED):?$/) {
+        table = 1
+        line_begin("heads")
+        line_add(text)
+    } else if (x == left && !table) {
+        if (open != "lethal") line_begin("lethal")
+        line_add(text)
+    } else { line_end(); held = text }
+}
+function held_end(    words) {
+    if (held == "") return
+    words = held
+    held = ""
+    if (open != "lethal") line_begin("lethal")
+    line_add(words)
+}
+function tag_read() {
+    if (held != "") { place = held; held = "" }
+    if (!(open ~ /^(row|cell)$/ && line == place)) {
+        line_begin(table ? "cell" : "row")
+        line = place
+    }
+    tags = tags (tags == "" ? "" : " ") text
+}
+function step_read(    ended) {
     if (role == "plan_tag") return              # stands for a sign that nobody drew
-    if (role == "number") { line_end(); step = text + 0; table = 0; return }
+    if (role == "number") { held_end(); line_end(); step = text + 0; table = 0; place = ""; return }
     if (role == "headline") {
         if (open != "head") { line_begin("head"); left = x; leading = 1 }
         leading = leading && face == "bold"
@@ -31,19 +61,12 @@ function step_read() {
         line_add(text)
         return
     }
-    if (ink == "white") {                       # a tag: of a new row, or one more of the same
-        what = table ? "cell" : "row"
-        if (!(open == what && line == "" && baseline == last_tag)) line_begin(what)
-        last_tag = baseline
-        tags = tags (tags == "" ? "" : " ") text
-        return
-    }
-    if (x == left && face == "bold") {
-        if (text ~ /^(PORT|STARB.*D|CENTRE|BOTH SIDES|SIDE NOT RECORDED)$/) {
-            table = 1
-            line_begin("heads")
-        } else if (!(open == "lethal")) line_begin("lethal")
-    } else if (table && face == "bold" && open == "cell") line_begin("heads")
+    ended = equals
+    equals = text ~ /=$/
+    if (ink == "white") { tag_read(); return }
+    if (face == "bold" && !ended && !(open == "row" && text == "NOT RECORDED")) { bold_read(); return }
+    if (held != "") { held = held " " text; return }
+    if (text == "=") { line = line ":"; return }
     line_add(text)
 }
 

@@ -52,7 +52,7 @@ function row_judge(rule, how, i, tag, n) {
         wrong(rule, words[i])
 }
 function below_after_deck(rule, i, tag,    s, after) {
-    if (!below[boat, tag] || words[i] ~ /inside: leave it$/) return
+    if (!below[boat, tag] || words[i] ~ /inside: LEAVE IT$/) return
     for (s = 1; s <= number[i]; s++)
         if (step_says(s, card == "galley_fire" ? "GO ON DECK" : "[Oo]n deck|ON DECK")) after = 1
     if (!after && card == "galley_fire" && !near_galley(tag))
@@ -64,7 +64,7 @@ function near_galley(tag) {
     return zone_of[boat, tag] ~ /^(galley|bridgedeck)$/ || arm[boat, tag]
 }
 function place_printed(rule, i, tag,    side) {
-    side = side_of[boat, tag] == "both" ? "both sides" : side_of[boat, tag]
+    side = toupper(side_of[boat, tag] == "both" ? "both sides" : side_of[boat, tag])
     if (index(words[i], zone_word[zone_of[boat, tag]]) == 0)
         wrong(rule, tag " without its zone: " words[i])
     if (what[i] == "cell") return          # its side is its column, its spot its name

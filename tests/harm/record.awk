@@ -25,6 +25,11 @@ function way_below(line,    zones, part, n, i) {
     return 0
 }
 
+# The handle may lie at a spot of its own.
+function without_handle(line) {
+    sub(/[ {,]handle: *\{[^}]*\}/, "", line)
+    return line
+}
 # Is its handle fetched from below, farther in than a hand reaches through the door?
 function handle_below(line,    zone) {
     if (!match(line, /[ {,]handle: *\{[^}]*\}/)) return 0
@@ -39,7 +44,7 @@ function gear_add(item, tag, line,    zone, place) {
     kind_of[boat, tag] = item
     zone_of[boat, tag] = zone
     side_of[boat, tag] = fact(place, "side")
-    spot_of[boat, tag] = fact(place, "spot")
+    spot_of[boat, tag] = fact(without_handle(place), "spot")
     how_of[boat, tag] = fact(line, "how")
     cuts_of[boat, tag] = fact(line, "cuts")
     stop_of[boat, tag] = fact(line, "stop")

@@ -13,7 +13,7 @@
 #include "speak.h"
 #include "text.h"
 
-#define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
+#define ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define FILE_LIMIT ((size_t)256 * 1024)
 #define PROCEDURES_MOST 40
 #define TEXTS_LINE "=== texts\n"
@@ -124,6 +124,30 @@ void case_begin(struct card_case *card_case)
     card_case->base = case_base(card_case, "tests/fleet/base.yaml");
 }
 
+static void case_item_add(struct card_case *card_case, struct text_builder *out,
+                          const struct row_item *item)
+{
+    const char *const parts[] = {item->name, item->spot, item->end};
+    for (size_t t = 0; t < item->tag_count; t++)
+        text_add_format(out, "%s[%s]", t == 0 ? " " : "", item->tags[t]);
+    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
+        if (!text_empty(parts[i]))
+            text_add_format(out, " %s", text_plain(card_case->arena, parts[i]));
+}
+
+const char *case_row(struct card_case *card_case, const struct card_row *row)
+{
+    struct text_builder out = text_builder_in(card_case->arena);
+    text_add(&out, row->place);
+    if (!text_empty(row->spot))
+        text_add_format(&out, " %s", row->spot);
+    text_add(&out, " |");
+    for (size_t i = 0; i < row->item_count; i++)
+        case_item_add(card_case, &out, &row->items[i]);
+    return out.at;
+}
+
+
 const struct words *case_words_without_proof(struct card_case *card_case)
 {
     const struct source *whole = source_of(card_case, "procedures/words/en/words.yaml");
@@ -226,7 +250,8 @@ static size_t facts_size(enum block_key key)
 {
     static const size_t sizes[] = {
         [FACTS_TEXT] = sizeof(struct card_text), [FACTS_TITLE] = sizeof(struct title_facts),
-        [FACTS_SIGNS] = sizeof(struct signs_facts), [FACTS_STEPS] = sizeof(struct steps_facts),
+        [FACTS_SIGNS] = sizeof(struct signs_facts),
+        [FACTS_CASES] = sizeof(struct cases_facts), [FACTS_STEPS] = sizeof(struct steps_facts),
         [FACTS_PLAN] = sizeof(struct plan_facts),
         [FACTS_DECISION] = sizeof(struct decision_facts),
         [FACTS_WARNINGS] = sizeof(struct warnings_facts),

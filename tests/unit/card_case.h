@@ -47,6 +47,9 @@ struct case_pages case_pages(const struct card_case *card_case, const struct lai
 const struct sheet *case_card(const struct sheet_set *set, const char *key);
 const struct card_step *case_step(const struct sheet *card, const char *id);
 
+/* What a row says, without marks: "Cockpit, PORT, by the wheel | [C1] Engine stop = hold STOP". */
+const char *case_row(struct card_case *card_case, const struct card_row *row);
+
 /* English without the lists that the proofreader judges by. */
 const struct words *case_words_without_proof(struct card_case *card_case);
 

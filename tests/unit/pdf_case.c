@@ -150,21 +150,26 @@ static int number_take(const char **at)
     return number;
 }
 
-/* A binary grey map as pdftoppm -gray writes it. */
+/* The head of a binary map as pdftoppm writes it; gives what comes behind it. */
+static const unsigned char *map_read(const char *name, const char *kind, int *width, int *height)
+{
+    size_t length, bytes = strcmp(kind, "P6") == 0 ? 3 : 1;
+    const char *content = file_read(name, &length), *at = content + 2;
+
+    assert_memory_equal(content, kind, 2);
+    *width = number_take(&at);
+    *height = number_take(&at);
+    assert_int_equal(number_take(&at), 255);
+    assert_int_equal(length - (size_t)(at + 1 - content),
+                     (size_t)*width * (size_t)*height * bytes);
+    return (const unsigned char *)(at + 1);
+}
+
 static struct image image_read(const char *name)
 {
-    size_t length;
-    const char *content = file_read(name, &length), *at = content;
     struct image image;
 
-    assert_memory_equal(content, "P5", 2);
-    at += 2;
-    image.width = number_take(&at);
-    image.height = number_take(&at);
-    assert_int_equal(number_take(&at), 255);
-    image.at = (const unsigned char *)(at + 1);
-    assert_int_equal(length - (size_t)(at + 1 - content),
-                     (size_t)image.width * (size_t)image.height);
+    image.at = map_read(name, "P5", &image.width, &image.height);
     return image;
 }
 
@@ -187,6 +192,25 @@ struct image page_image(size_t number, size_t count)
     int digits = snprintf(NULL, 0, "%zu", count);
 
     return image_read(text_format(pdf_case.arena, "all-%0*zu.pgm", digits, number));
+}
+
+struct picture page_picture(const struct page *page, int dots_an_inch)
+{
+    const struct page *pages[] = {page};
+    struct picture picture;
+
+    bytes_store(pdf_of(pages, 1), "picture.pdf");
+    command_read(text_format(pdf_case.arena, "pdftoppm -r %d -singlefile picture.pdf picture",
+                             dots_an_inch));
+    picture.at = map_read("picture.ppm", "P6", &picture.width, &picture.height);
+    return picture;
+}
+
+struct rgb picture_at(const struct picture *picture, int x, int y)
+{
+    assert_true(x >= 0 && x < picture->width && y >= 0 && y < picture->height);
+    const unsigned char *at = picture->at + ((size_t)y * (size_t)picture->width + (size_t)x) * 3;
+    return (struct rgb){at[0], at[1], at[2]};
 }
 
 bool dark(const struct image *image, int x, int y)

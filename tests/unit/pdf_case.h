@@ -46,6 +46,14 @@ struct image page_render(const char *pdf, int page);
 void pages_render(const char *pdf);
 struct image page_image(size_t number, size_t count);
 
+/* A page in colour: three bytes a dot, row by row. */
+struct picture {
+    int width, height;
+    const unsigned char *at;
+};
+struct picture page_picture(const struct page *page, int dots_an_inch);
+struct rgb picture_at(const struct picture *picture, int x, int y);
+
 bool dark(const struct image *image, int x, int y);
 int grey_at(const struct image *image, double x_points, double y_points);
 

@@ -9,6 +9,7 @@
 /* Words of that ink on a field of another, in the empty margin. */
 static void words_on(struct proof_try *try, enum ink ink, enum ink field, mpt size)
 {
+    margin_clear(try);
     const struct page_item *like = try_saying(try, "Engine stop");
     box_add(try, (struct area){MM(15), MM(3), MM(60), MM(10)}, field);
     struct page_item *words = words_add(try, like, MM(20), MM(10));
@@ -36,7 +37,7 @@ static void black_on_blue(struct proof_try *try, bool broken)
 /* 5.0:1 is enough for large type only. */
 static void small_white_on_green(struct proof_try *try, bool broken)
 {
-    words_on(try, INK_WHITE, INK_RESCUE, broken ? 13500 : 14000);
+    words_on(try, INK_WHITE, INK_RESCUE, broken ? 17500 : 18000);
 }
 
 static void grey_on_yellow(struct proof_try *try, bool broken)
@@ -47,12 +48,14 @@ static void grey_on_yellow(struct proof_try *try, bool broken)
 /* Half of the words lies on another ground. */
 static void half_on_black(struct proof_try *try, bool broken)
 {
+    margin_clear(try);
     box_add(try, (struct area){MM(15), MM(3), broken ? MM(10) : MM(4), MM(10)}, INK_BLACK);
     words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
 }
 
 static void painted_over(struct proof_try *try, bool broken)
 {
+    margin_clear(try);
     words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
     box_add(try, (struct area){broken ? MM(22) : MM(60), MM(6), MM(5), MM(5)}, INK_WHITE);
 }
@@ -123,6 +126,7 @@ static void much_red(struct proof_try *try, bool broken)
 static void black_on_black_aslant(struct proof_try *try, bool broken)
 {
     struct point from = {MM(20), MM(2)}, to = {MM(40), MM(12)};
+    margin_clear(try);
     struct page_item *dot = item_add(try, PAGE_ELLIPSE);
     dot->area = (struct area){broken ? MM(29) : MM(36), broken ? MM(6) : MM(3), MM(2), MM(2)};
     dot->fill = INK_BLACK;

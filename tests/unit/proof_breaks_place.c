@@ -23,8 +23,20 @@ static void right_of_the_safe_area(struct proof_try *try, bool broken)
 
 static void above_the_safe_area(struct proof_try *try, bool broken)
 {
-    struct page_item *strip = try_text(try, BLOCK_MARK, ROLE_MARK, 0);
-    item_move(strip, 0, broken ? -MM(2.5) : 0);
+    box_add(try, (struct area){MM(20), broken ? MM(15.5) : MM(16.1), MM(10), MM(2)}, INK_BLACK);
+}
+
+/* What tells the kind of copy stands beside the hole, above the safe area; but not on the edge. */
+static void a_mark_near_the_edge(struct proof_try *try, bool broken)
+{
+    item_move(try_thing(try, BLOCK_MARK, PAGE_BOX, 0), 0, broken ? -MM(1.5) : -MM(0.8));
+}
+
+/* Nothing else may stand there. */
+static void no_mark_beside_the_hole(struct proof_try *try, bool broken)
+{
+    struct page_item *strip = try_thing(try, BLOCK_UNAPPROVED, PAGE_BOX, 0);
+    strip->block = broken ? BLOCK_SOURCES : strip->block;
 }
 
 static void below_the_safe_area(struct proof_try *try, bool broken)
@@ -110,7 +122,7 @@ static void words_close_to_a_sign(struct proof_try *try, bool broken)
     struct page_item *words = try_saying(try, "Engine stop");
     mpt right = sign->area.x + sign->area.width;
     if (broken)
-        item_move(words, right + MM(0.1) - words->area.x, 0);
+        item_move_to(words, right - MM(0.1), sign->area.y + MM(1));
 }
 
 static void sign_over_sign(struct proof_try *try, bool broken)
@@ -126,9 +138,8 @@ static void tags_of_the_plan_touch(struct proof_try *try, bool broken)
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     struct page_item *other = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 1);
     struct page_item *frame = tag - 1, *own = other - 1;
-    mpt right = frame->area.x + frame->area.width + MM(0.1) - own->area.x;
-    if (!broken)
-        return;
+    mpt apart = broken ? MM(0.25) : MM(0.35);          /* of black: the white rims are paper */
+    mpt right = frame->area.x + frame->area.width + apart - frame->line_width - own->area.x;
     item_move(other, right, frame->area.y - own->area.y);
     item_move(own, right, frame->area.y - own->area.y);
 }
@@ -137,7 +148,8 @@ static void tags_of_the_plan_touch(struct proof_try *try, bool broken)
 
 static void words_over_a_line(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Engine stop");
+    margin_clear(try);
+    struct page_item *words = words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
     mpt y = words->baseline + (broken ? -MM(1) : MM(2));
     line_add(try, (struct point){words->area.x, y},
              (struct point){words->area.x + words->area.width, y}, INK_BLACK, MM(0.35));
@@ -146,8 +158,9 @@ static void words_over_a_line(struct proof_try *try, bool broken)
 /* A slanted line is where it is, not all of the area it spans. */
 static void words_over_a_slanted_line(struct proof_try *try, bool broken)
 {
+    margin_clear(try);
     words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
-    line_add(try, (struct point){MM(18), MM(14)}, (struct point){broken ? MM(60) : MM(120), MM(4)},
+    line_add(try, (struct point){MM(18), MM(14)}, (struct point){broken ? MM(60) : MM(160), MM(4)},
              INK_BLACK, MM(0.5));
 }
 
@@ -192,8 +205,8 @@ static void a_phrase_of_the_call_is_lost(struct proof_try *try, bool broken)
 
 static void a_seacock_is_lost(struct proof_try *try, bool broken)
 {
-    struct page_item *cell = try_saying(try, "Forward toilet, basin");
-    item_say(try, cell, broken ? "Forward" : cell->run->text);
+    struct page_item *cell = try_saying(try, "basin drain");
+    item_say(try, cell, broken ? "drain" : cell->run->text);
 }
 
 static void a_label_of_the_safety_plan_is_lost(struct proof_try *try, bool broken)
@@ -208,6 +221,8 @@ static const struct proof_break rows[] = {
     {RULE_SAFE_AREA, "left", "engine_fire", left_of_the_safe_area},
     {RULE_SAFE_AREA, "right", "engine_fire", right_of_the_safe_area},
     {RULE_SAFE_AREA, "head", "engine_fire", above_the_safe_area},
+    {RULE_SAFE_AREA, "mark near the edge", "engine_fire", a_mark_near_the_edge},
+    {RULE_SAFE_AREA, "no mark beside the hole", "engine_fire", no_mark_beside_the_hole},
     {RULE_SAFE_AREA, "foot", "engine_fire", below_the_safe_area},
     {RULE_HOLE, "below the hole", "engine_fire", in_the_hole},
     {RULE_HOLE, "beside the hole", "engine_fire", beside_the_hole},

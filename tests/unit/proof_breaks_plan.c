@@ -80,6 +80,62 @@ static void starboard_on_port(struct proof_try *try, bool broken)
     across_the_boat(try, SIDE_STARBOARD, broken);
 }
 
+/* ---- in the second drawing, of what is on deck ---- */
+
+/* The first tag in that drawing of a monohull, of gear on that side. */
+static struct page_item *tag_in(struct proof_try *try, size_t view, enum side side)
+{
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, view)->area;
+    for (size_t n = 0;; n++) {
+        struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, n);
+        const struct marker *marker = marker_of(try, tag->run->text);
+        if (marker != NULL && marker->side == side && tag->area.x > hull.x &&
+            tag->area.x < hull.x + hull.width)
+            return tag;
+    }
+}
+
+static void port_on_starboard_of_the_deck(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_PORT);
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area;
+    if (broken)
+        tag_move(tag, 2 * hull.x + hull.width - 2 * tag->area.x - tag->area.width, 0);
+}
+
+static void tag_beside_the_deck(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_STARBOARD);
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area;
+    if (broken)
+        tag_move(tag, hull.x + hull.width - tag->area.x, 0);
+}
+
+/* From the deck to the same place below. */
+static void tag_in_the_other_drawing(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_PORT);
+    mpt left = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0)->area.x -
+               try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area.x;
+    if (broken)
+        tag_move(tag, left, 0);
+}
+
+/* Of gear on both sides the tag to starboard stands below that to port. */
+static void both_on_one_side(struct proof_try *try, bool broken)
+{
+    struct page_item *tags[2] = {NULL, NULL};
+    for (size_t i = 0; i < try->page.count; i++) {
+        struct page_item *item = &try->items[i];
+        const struct marker *marker = item->kind == PAGE_TEXT && item->role == ROLE_PLAN_TAG
+                                          ? marker_of(try, item->run->text) : NULL;
+        if (marker != NULL && marker->drawn == SIDE_BOTH)
+            tags[tags[0] == NULL ? 0 : 1] = item;
+    }
+    if (broken)
+        tag_move(tags[1], tags[0]->area.x - tags[1]->area.x, MM(5));
+}
+
 /* A catamaran's middle is half way between her hulls. */
 static void port_on_starboard_catamaran(struct proof_try *try, bool broken)
 {
@@ -97,6 +153,23 @@ static void another_tag(struct proof_try *try, bool broken)
 {
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     item_say(try, tag, broken ? "Z9" : tag->run->text);
+}
+
+static void shape_of_the_other_level(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0), *frame = tag - 1;
+    bool square = frame->radius == 0;
+    if (broken)
+        frame->radius = square ? frame->area.height / 2 : 0;
+}
+
+static void mark_without_words(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *mark = item_add(try, PAGE_BOX);
+    mark->area = (struct area){tag[-1].area.x, tag[-1].area.y, MM(0.8), MM(0.8)};
+    mark->fill = broken ? INK_BLACK : INK_GREY;
+    mark->block = BLOCK_PLAN;
 }
 
 static void tag_not_drawn(struct proof_try *try, bool broken)
@@ -128,52 +201,6 @@ static void tag_without_frame(struct proof_try *try, bool broken)
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     if (broken)
         item_remove(try, tag - 1);
-}
-
-/* One mark of the safety plan stands for the tags of a place. */
-static struct page_item *first_mark(struct proof_try *try)
-{
-    for (size_t i = 0; i + 1 < try->page.count; i++) {
-        struct page_item *item = &try->items[i];
-        if (item->kind == PAGE_BOX && item->block == BLOCK_PLAN &&
-            item->fill == INK_BLACK && item[1].kind != PAGE_TEXT)
-            return item;
-    }
-    return try_thing(try, BLOCK_PLAN, PAGE_BOX, try->page.count);
-}
-
-static void mark_lost(struct proof_try *try, bool broken)
-{
-    if (broken)
-        item_remove(try, first_mark(try));
-}
-
-/* Lines of other tags stay: only this one's label is not told any more. */
-static void mark_not_led(struct proof_try *try, bool broken)
-{
-    struct area mark = first_mark(try)->area;
-    for (size_t i = 0; broken && i < try->page.count; i++) {
-        struct page_item *item = &try->items[i];
-        bool from_it = item->kind == PAGE_LINE && item->part == PART_LEADER &&
-                       item->from.x >= mark.x - 1 && item->from.x <= mark.x + mark.width + 1 &&
-                       item->from.y >= mark.y - 1 && item->from.y <= mark.y + mark.height + 1;
-        if (from_it)
-            item->from = item->to;
-    }
-}
-
-static void mark_off_the_boat(struct proof_try *try, bool broken)
-{
-    item_move(first_mark(try), 0, broken ? MM(60) : 0);
-}
-
-static void tag_of_a_place_lost(struct proof_try *try, bool broken)
-{
-    struct page_item *tag = try_saying(try, "C11–C13"), *frame = tag - 1;
-    if (!broken)
-        return;
-    item_remove(try, tag);
-    item_remove(try, frame);
 }
 
 /* ---- leaders ---- */
@@ -217,7 +244,10 @@ static void outline_thin(struct proof_try *try, bool broken)
 
 static void bulkhead_thin(struct proof_try *try, bool broken)
 {
-    try_thing(try, BLOCK_PLAN, PAGE_LINE, 0)->line_width = broken ? MM(0.3) : MM(0.35);
+    for (size_t i = 0; i < try->page.count; i++)
+        if (try->items[i].kind == PAGE_LINE && try->items[i].block == BLOCK_PLAN &&
+            try->items[i].part == PART_NONE)
+            try->items[i].line_width = broken ? MM(0.3) : MM(0.35);
 }
 
 /* The head's arrow is a path too, and the hulls follow it. */
@@ -231,8 +261,7 @@ static void large_outline_thin(struct proof_try *try, bool broken)
 static void large_bulkhead_thin(struct proof_try *try, bool broken)
 {
     for (size_t i = 0; i < try->page.count; i++)
-        if (try->items[i].kind == PAGE_LINE && try->items[i].stroke == INK_GREY &&
-            try->items[i].part == PART_NONE)
+        if (try->items[i].part == PART_BAND)
             try->items[i].line_width = broken ? MM(0.5) : MM(0.6);
 }
 
@@ -254,19 +283,22 @@ static const struct proof_break rows[] = {
     {RULE_MARKERS_INSIDE, "beside", "engine_fire", tag_beside_the_boat},
     {RULE_MARKERS_INSIDE, "ahead", "engine_fire", tag_ahead_of_the_bow},
     {RULE_MARKERS_INSIDE, "between the bows", "samphire flooding", tag_between_the_bows},
-    {RULE_MARKERS_INSIDE, "mark of a place", "samphire safety_plan", mark_off_the_boat},
     {RULE_MARKER_SIDE, "port", "engine_fire", port_on_starboard},
     {RULE_MARKER_SIDE, "starboard", "engine_fire", starboard_on_port},
     {RULE_MARKER_SIDE, "catamaran", "samphire flooding", port_on_starboard_catamaran},
+    {RULE_MARKER_SIDE, "on deck", "engine_fire", port_on_starboard_of_the_deck},
+    {RULE_MARKER_SIDE, "both on one side", "engine_fire", both_on_one_side},
+    {RULE_MARKERS_INSIDE, "beside the deck", "engine_fire", tag_beside_the_deck},
+    {RULE_MARKER_LEVEL, "other drawing", "engine_fire", tag_in_the_other_drawing},
+    {RULE_MARKER_LEVEL, "other shape", "engine_fire", shape_of_the_other_level},
+    {RULE_MARKER_LEVEL, "catamaran", "samphire flooding", shape_of_the_other_level},
+    {RULE_MARK_NAMED, "no words", "engine_fire", mark_without_words},
     {RULE_MARKERS_ROWS, "another tag", "engine_fire", another_tag},
     {RULE_MARKERS_ROWS, "not drawn", "engine_fire", tag_not_drawn},
     {RULE_MARKERS_ROWS, "drawn twice", "engine_fire", tag_drawn_twice},
     {RULE_MARKERS_ROWS, "in no words", "engine_fire", tag_in_no_words},
     {RULE_MARKERS_ROWS, "no frame", "engine_fire", tag_without_frame},
-    {RULE_MARKERS_ROWS, "mark lost", "samphire safety_plan", mark_lost},
-    {RULE_MARKERS_ROWS, "mark not led", "samphire safety_plan", mark_not_led},
-    {RULE_MARKERS_ROWS, "run of tags lost", "safety_plan_2", tag_of_a_place_lost},
-    {RULE_LEADERS, "cross", "samphire safety_plan", leaders_cross},
+    {RULE_LEADERS, "cross", "bramble safety_plan", leaders_cross},
     {RULE_LEADERS, "foreign tag", "engine_fire", leader_by_a_foreign_tag},
     {RULE_PLAN_LINES, "outline", "engine_fire", outline_thin},
     {RULE_PLAN_LINES, "bulkhead", "engine_fire", bulkhead_thin},

@@ -1,5 +1,5 @@
 /* proof_breaks_set.c - cards that differ from the others of their boat (rules G14, G16,
- * G22): see proof_case.h. */
+ * G20, G22): see proof_case.h. */
 #include <string.h>
 
 #include "proof_case.h"
@@ -14,9 +14,15 @@ static void block_move(struct proof_try *try, enum block_key block, mpt right, m
             item_move(&try->items[i], right, down);
 }
 
-static void contact_lower(struct proof_try *try, bool broken)
+/* The call grows upwards from the foot: its lower edge is the same on all. */
+static void call_off_the_foot(struct proof_try *try, bool broken)
 {
-    block_move(try, BLOCK_CONTACT, 0, broken ? MM(0.6) : MM(0.4));
+    block_move(try, BLOCK_CALL, 0, broken ? -MM(0.6) : -MM(0.4));
+}
+
+static void mark_to_the_right(struct proof_try *try, bool broken)
+{
+    block_move(try, BLOCK_UNAPPROVED, broken ? MM(0.6) : MM(0.4), 0);
 }
 
 static void footer_to_the_right(struct proof_try *try, bool broken)
@@ -29,16 +35,34 @@ static void steps_lower(struct proof_try *try, bool broken)
     block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
 }
 
+/* The first tag of the plan, elsewhere than on the cards before this one. */
+static void tag_moved(struct proof_try *try, mpt right, mpt down)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    item_move(tag, right, down);
+    item_move(tag - 1, right, down);
+}
+
+static void tag_farther_aft(struct proof_try *try, bool broken)
+{
+    tag_moved(try, 0, broken ? MM(2) : MM(0.1));
+}
+
+static void tag_farther_out(struct proof_try *try, bool broken)
+{
+    tag_moved(try, broken ? -MM(0.4) : 0, 0);
+}
+
 static void another_name(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->name = broken ? "Motor switch" : row->name;
+    struct row_item *item = try_item(try, 1);
+    item->name = broken ? "Motor switch" : item->name;
 }
 
 static void another_kind(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->kind = broken ? item_find("epirb") : row->kind;
+    struct row_item *item = try_item(try, 1);
+    item->kind = broken ? item_find("epirb") : item->kind;
 }
 
 static void exit_to_no_card(struct proof_try *try, bool broken)
@@ -48,9 +72,13 @@ static void exit_to_no_card(struct proof_try *try, bool broken)
 }
 
 static const struct proof_break rows[] = {
-    {RULE_BLOCKS_SET, "contact lower", "flooding", contact_lower},
+    {RULE_BLOCKS_SET, "call off the foot", "flooding", call_off_the_foot},
+    {RULE_BLOCKS_SET, "mark to the right", "flooding", mark_to_the_right},
     {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
     {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
+    {RULE_PLAN_SAME, "farther aft", "flooding", tag_farther_aft},
+    {RULE_PLAN_SAME, "farther out", "abandon_fire", tag_farther_out},
+    {RULE_PLAN_SAME, "catamaran", "samphire galley_fire", tag_farther_aft},
     {RULE_ONE_TERM, "another name", "engine_fire", another_name},
     {RULE_ONE_TERM, "another kind", "engine_fire", another_kind},
     {RULE_EXIT_CARD, "no such card", "engine_fire", exit_to_no_card},

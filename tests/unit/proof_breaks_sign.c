@@ -92,7 +92,7 @@ static void spray_beside_no_water(struct proof_try *try, bool broken)
 
 static void leave_beside_take(struct proof_try *try, bool broken)
 {
-    command_above(try, SYMBOL_grab, SIGN_CONTROL, broken ? "LEAVE" : "TAKE");
+    command_above(try, SYMBOL_grab, SIGN_RESCUE, broken ? "LEAVE" : "TAKE");
 }
 
 static void leave_beside_raft(struct proof_try *try, bool broken)

@@ -82,7 +82,7 @@ static void plan_tag_small(struct proof_try *try, bool broken)
 
 static void plan_name_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, BLOCK_PLAN, ROLE_PLAN_LABEL, 0), broken ? PT(7.5) : PT(8));
+    item_resize(try, try_text(try, BLOCK_PLAN, ROLE_PLAN_LABEL, 0), broken ? PT(8.5) : PT(9));
 }
 
 static void number_small(struct proof_try *try, bool broken)
@@ -160,7 +160,7 @@ static void lines_too_close(struct proof_try *try, bool broken)
 {
     struct page_item *line = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
     struct page_item *first = try_text(try, BLOCK_DECISION, ROLE_BOX, 0);
-    mpt share = broken ? 117 : 121;
+    mpt share = broken ? 113 : 116;
     item_move(line, 0, first->baseline + first->run->size / 100 * share - line->baseline);
 }
 
@@ -220,7 +220,7 @@ static void blank_low(struct proof_try *try, bool broken)
 {
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].part == PART_BLANK) {
-            item_move(&try->items[i], 0, broken ? -MM(2.5) : 0);
+            item_move(&try->items[i], 0, broken ? -MM(1.2) : -MM(0.1));
             return;
         }
 }

@@ -114,30 +114,39 @@ static void tag_of_no_gear(struct proof_try *try, bool broken)
 {
     static const char *const strange[] = {"Z99"};
     if (broken)
-        try_row(try, 1)->tags = strange;
+        try_item(try, 1)->tags = strange;
 }
 
 static void row_without_place(struct proof_try *try, bool broken)
 {
     struct card_row *row = try_row(try, 1);
-    row->where = broken ? "" : row->where;
+    row->place = broken ? "" : row->place;
 }
 
 static void row_without_tag(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->tag_count = broken ? 0 : row->tag_count;
+    struct row_item *item = try_item(try, 1);
+    item->tag_count = broken ? 0 : item->tag_count;
 }
 
 static void table_tag_of_no_gear(struct proof_try *try, bool broken)
 {
+    static const char *const strange[] = {"Z99"};
     for (size_t i = 0; i < sheet_steps(&try->card)->count; i++)
         if (try->steps[i].table_count > 0 && broken) {
-            struct table_row *table = arena_array(try->arena, try->steps[i].table_count,
-                                                  sizeof *table);
-            memcpy(table, try->steps[i].table, try->steps[i].table_count * sizeof *table);
-            table[0].cells[0].tag = "Z99";
-            try->steps[i].table = table;
+            struct opening_group *group = arena_alloc(try->arena, sizeof *group);
+            struct card_row *row = arena_alloc(try->arena, sizeof *row);
+            struct row_item *item = arena_alloc(try->arena, sizeof *item);
+            *group = try->steps[i].table[0];
+            *row = group->rows[0];
+            *item = row->items[0];
+            item->tags = strange;
+            row->items = item;
+            row->item_count = 1;
+            group->rows = row;
+            group->row_count = 1;
+            try->steps[i].table = group;
+            try->steps[i].table_count = 1;
         }
 }
 
@@ -150,10 +159,14 @@ static void never_without_source(struct proof_try *try, bool broken)
     warnings_filled(try, BLOCK_NEVER, 1, never);
 }
 
-static void source_not_on_the_page(struct proof_try *try, bool broken)
+/* Where a page has no room for it, the safety plan lists it; of no page's and no plan's it is
+ * nobody's. */
+static void source_on_no_page(struct proof_try *try, bool broken)
 {
-    if (broken)
-        item_remove(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0));
+    struct card_warning caution = sheet_warnings(&try->card, BLOCK_CAUTIONS)->items[0];
+    item_remove(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0));
+    caution.tag = broken ? "Nobody" : caution.tag;
+    warnings_filled(try, BLOCK_CAUTIONS, 1, caution);
 }
 
 static void caution_without_signal_word(struct proof_try *try, bool broken)
@@ -252,7 +265,7 @@ static const struct proof_break rows[] = {
     {RULE_TAG_RECORDED, "no tag", "engine_fire", row_without_tag},
     {RULE_TAG_RECORDED, "strange tag in the table", "samphire flooding", table_tag_of_no_gear},
     {RULE_WARNING_SOURCE, "no source", "engine_fire", never_without_source},
-    {RULE_WARNING_SOURCE, "source not printed", "engine_fire", source_not_on_the_page},
+    {RULE_WARNING_SOURCE, "source on no page", "engine_fire", source_on_no_page},
     {RULE_WARNING_SOURCE, "no signal word", "engine_fire", caution_without_signal_word},
     {RULE_LETHAL, "after its rows", "engine_fire", lethal_after_its_rows},
     {RULE_LETHAL, "with another step", "engine_fire", lethal_with_another_step},

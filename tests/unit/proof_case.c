@@ -19,7 +19,8 @@ static struct boat_pages {
     const char *word, *file;
     struct laid_set laid;
 } boats[] = {{.word = "", .file = "tests/fleet/boats/tamarisk.yaml"},
-             {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"}};
+             {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"},
+             {.word = "bramble ", .file = "tests/fleet/boats/bramble.yaml"}};
 #define BOAT_COUNT (sizeof boats / sizeof *boats)
 
 int proof_case_open(void **state)
@@ -56,14 +57,23 @@ static void *copied(const void *list, size_t count, size_t spare, size_t size)
     return copy;
 }
 
+/* Of each row its gear too. */
+static const struct card_row *rows_copied(const struct card_row *rows, size_t count)
+{
+    struct card_row *copies = copied(rows, count, ROWS_SPARE, sizeof *copies);
+    for (size_t r = 0; r < count; r++)
+        copies[r].items = copied(rows[r].items, rows[r].item_count, ROWS_SPARE,
+                                 sizeof *rows[r].items);
+    return copies;
+}
+
 static void card_copy(struct proof_try *try, const struct sheet *card)
 {
     const struct steps_facts *steps = sheet_steps(card);
     try->card = *card;
     try->steps = copied(steps->items, steps->count, ROWS_SPARE, sizeof *try->steps);
     for (size_t i = 0; i < steps->count; i++)
-        try->steps[i].rows = copied(steps->items[i].rows, steps->items[i].row_count, ROWS_SPARE,
-                                    sizeof *steps->items[i].rows);
+        try->steps[i].rows = rows_copied(steps->items[i].rows, steps->items[i].row_count);
     if (steps->count > 0)
         FACTS(try->arena, &try->card, steps, BLOCK_STEPS)->items = try->steps;
 }

@@ -21,14 +21,15 @@ struct proof_try {
 struct proof_break {
     enum proof_rule_key rule;
     const char *name;
-    const char *card;             /* key, after "samphire " of that boat, else Tamarisk's */
+    const char *card;             /* key, after "samphire " or "bramble " of that boat, else
+                                     Tamarisk's */
     void (*spoil)(struct proof_try *try, bool broken);
 };
 struct proof_breaks { const struct proof_break *rows; size_t count; };
 
 /* proof_breaks_*.c */
 extern const struct proof_breaks breaks_place, breaks_size, breaks_light, breaks_sign,
-    breaks_wording, breaks_steps, breaks_plan, breaks_set;
+    breaks_wording, breaks_steps, breaks_rows, breaks_plan, breaks_bands, breaks_set;
 
 /* For cmocka's group: lays the boats out once. */
 int proof_case_open(void **state);
@@ -58,6 +59,9 @@ struct page_item *try_thing(struct proof_try *try, enum block_key block, enum pa
 /* The n-th row of the card's steps. */
 struct card_row *try_row(struct proof_try *try, size_t n);
 
+/* The first piece of gear of that row. */
+struct row_item *try_item(struct proof_try *try, size_t n);
+
 /* ---- spoiling ---- */
 
 /* Sets the text anew, where it began, with other words, size or face. */
@@ -72,7 +76,9 @@ void item_move_to(struct page_item *item, mpt x, mpt y);
 /* One more thing, painted last; in no block. */
 struct page_item *item_add(struct proof_try *try, enum page_kind kind);
 void item_remove(struct proof_try *try, struct page_item *item);
-/* A copy of that text elsewhere, such as in the empty margin at the head of the paper. */
+/* Takes the marks beside the hole away: the margin at the head of the paper is empty then. */
+void margin_clear(struct proof_try *try);
+/* A copy of that text elsewhere, such as in that margin. */
 struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,
                            mpt baseline);
 /* A line between two points, a box. */

@@ -54,6 +54,11 @@ struct card_row *try_row(struct proof_try *try, size_t n)
     return NULL;
 }
 
+struct row_item *try_item(struct proof_try *try, size_t n)
+{
+    return (struct row_item *)(uintptr_t)try_row(try, n)->items;
+}
+
 /* ---- words ---- */
 
 static void item_set(struct proof_try *try, struct page_item *item, const char *words, mpt size,
@@ -117,6 +122,13 @@ void item_remove(struct proof_try *try, struct page_item *item)
 {
     size_t index = (size_t)(item - try->items);
     memmove(item, item + 1, (--try->page.count - index) * sizeof *item);
+}
+
+void margin_clear(struct proof_try *try)
+{
+    for (size_t i = try->page.count; i-- > 0;)
+        if (try->items[i].block == BLOCK_MARK || try->items[i].block == BLOCK_UNAPPROVED)
+            item_remove(try, &try->items[i]);
 }
 
 struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,

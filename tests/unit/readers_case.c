@@ -7,7 +7,9 @@
 #include <string.h>
 
 #include "readers_case.h"
+#include "fact.h"
 
+#include "fact.h"
 #include "figure.h"
 #include "gear_date.h"
 #include "number.h"
@@ -236,7 +238,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
     case FACTS_STEPS:
         return text_begins(fact, "figure") ? READER_BIT_FIGURE : READER_BIT_ROW;
     case FACTS_PLAN: return READER_BIT_PLAN;
-    case FACTS_PLACES: return READER_BIT_SAFETY;
+    case FACTS_PLACES: case FACTS_INDEX: return READER_BIT_SAFETY;
     case FACTS_CALL:
         return script ? READER_BIT_SCRIPT : READER_BIT_PANEL;
     case FACTS_SECTION:
@@ -248,7 +250,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
         return block == BLOCK_LOCAL_RULES ? READER_BIT_RULE : READER_BIT_CASE;
     case FACTS_TEXT:
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
-    case FACTS_SIGNS: case FACTS_DECISION: case FACTS_LEGEND:
+    case FACTS_SIGNS: case FACTS_CASES: case FACTS_DECISION: case FACTS_LEGEND:
     case FACTS_ROWS: case FACTS_PAGES: case FACTS_BARE:
         return READER_BIT_CASE;
     }
@@ -260,8 +262,7 @@ static void fact_listen(void *of, const struct fact *fact)
 {
     struct listening *listening = of;
     enum reader_bit reader = block_reader(listening->block, fact->name);
-    bool code = text_equal(fact->name, "code");
-    if (text_empty(fact->text) || code) return;
+    if (text_empty(fact->text) || text_equal(fact->name, "code")) return;
     listening_add(listening, reader, fact->name, fact->text);
     if (reader == READER_BIT_ROW || reader == READER_BIT_PANEL)
         listening_add(listening, READER_BIT_CASE, fact->name, fact->text);

@@ -44,12 +44,12 @@ static void every_word_of_the_frame_matters(void **state)
     struct signs_facts *signs = OWN(card, signs, BLOCK_SIGNS);
     struct contact_facts *contact = OWN(card, contact, BLOCK_CONTACT);
     struct footer_facts *footer = OWN(card, footer, BLOCK_FOOTER);
-    struct card_text *call_line = case_facts(test.arena, &card, BLOCK_CALL_LINE);
+    struct cases_facts *cases = OWN(card, cases, BLOCK_CALL_LINE);
     struct card_text *mark = case_facts(test.arena, &card, BLOCK_MARK);
     const struct { const char **word; const char *what; } words[] = {
         {&card.id, "id"}, {&card.language, "language"}, {&title->title, "title"},
         {&title->boat, "boat"}, {&title->number, "number"}, {&signs->word, "WHEN"},
-        {&signs->signs, "signs"}, {&call_line->text, "call line"},
+        {&signs->signs, "signs"}, {&cases->items[0].text, "call line"},
         {&contact->left, "rescue centre"}, {&contact->right, "base"}, {&mark->text, "mark"},
         {&footer->left[0], "deferral"}, {&footer->left[1], "approval"},
         {&footer->first_date, "dates"}, {&footer->code_word, "check code"}};
@@ -79,16 +79,28 @@ static void every_word_of_the_decision_and_the_call_matters(void **state)
         must_matter(&card, words[i].word, words[i].what);
 }
 
+static void item_words_matter(const struct sheet *card, struct row_item *item)
+{
+    const char **tags = arena_array(test.arena, item->tag_count, sizeof *tags);
+    memcpy(tags, item->tags, item->tag_count * sizeof *tags);
+    item->tags = tags;
+    for (size_t t = 0; t < item->tag_count; t++)
+        must_matter(card, &tags[t], "tag");
+    must_matter(card, &item->name, "name");
+    must_matter(card, &item->lesser, "lesser name");
+    must_matter(card, &item->spot, "own spot");
+    must_matter(card, &item->end, "end");
+}
+
 static void row_words_matter(const struct sheet *card, struct card_row *row)
 {
-    const char **tags = arena_array(test.arena, row->tag_count, sizeof *tags);
-    memcpy(tags, row->tags, row->tag_count * sizeof *tags);
-    row->tags = tags;
-    for (size_t t = 0; t < row->tag_count; t++)
-        must_matter(card, &tags[t], "tag");
-    must_matter(card, &row->name, "name");
-    must_matter(card, &row->lesser, "lesser name");
-    must_matter(card, &row->where, "place");
+    struct row_item *items = arena_array(test.arena, row->item_count, sizeof *items);
+    memcpy(items, row->items, row->item_count * sizeof *items);
+    row->items = items;
+    must_matter(card, &row->place, "place");
+    must_matter(card, &row->spot, "spot");
+    for (size_t i = 0; i < row->item_count; i++)
+        item_words_matter(card, &items[i]);
 }
 
 static void step_words_matter(const struct sheet *card, struct card_step *step)
@@ -131,23 +143,38 @@ static struct sheet card_of_one_step(const char *id, struct card_step *step)
     return card;
 }
 
-static void every_cell_of_the_table_matters(void **state)
+static void group_words_matter(const struct sheet *card, struct opening_group *group)
+{
+    struct card_row *rows = arena_array(test.arena, group->row_count, sizeof *rows);
+    memcpy(rows, group->rows, group->row_count * sizeof *rows);
+    group->rows = rows;
+    must_matter(card, &group->head, "a head of the table");
+    for (size_t r = 0; r < group->row_count; r++)
+        row_words_matter(card, &rows[r]);
+}
+
+static void every_opening_of_the_table_matters(void **state)
 {
     (void)state;
     struct card_step step;
     struct sheet card = card_of_one_step("seacocks", &step);
-    struct table_row *table = arena_array(test.arena, step.table_count, sizeof *table);
+    struct opening_group *table = arena_array(test.arena, step.table_count, sizeof *table);
     assert_true(step.table_count > 0);
     memcpy(table, step.table, step.table_count * sizeof *table);
     step.table = table;
-    must_matter(&card, &step.table_note, "table note");
-    must_matter(&card, &step.table_heads[0], "a head of the table");
-    must_matter(&card, &step.table_heads[1], "a head of the table");
-    for (size_t i = 0; i < step.table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            must_matter(&card, &table[i].cells[c].tag, "cell tag");
-            must_matter(&card, &table[i].cells[c].name, "cell name");
-        }
+    for (size_t g = 0; g < step.table_count; g++)
+        group_words_matter(&card, &table[g]);
+}
+
+static void every_condition_of_a_row_matters(void **state)
+{
+    (void)state;
+    struct card_step step;
+    struct sheet card = card_of_one_step("seacocks", &step);
+    struct card_text condition = {.text = "**C1** only with engine running."};
+    step.conditions = &condition;
+    step.condition_count = 1;
+    must_matter(&card, &condition.text, "condition");
 }
 
 static void the_number_of_a_step_matters(void **state)
@@ -178,8 +205,9 @@ static void every_warning_matters(void **state)
 
 static void every_section_matters(void **state)
 {
-    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
-                                          BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL};
+    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_PAN_PAN,
+                                          BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL,
+                                          BLOCK_HINTS};
     (void)state;
     struct sheet card = card_of("tests/fleet/boats/tamarisk.yaml", "distress_call");
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
@@ -204,8 +232,6 @@ static void every_word_of_a_safety_plan_matters(void **state)
     struct plan_place *places = arena_array(test.arena, facts->count, sizeof *places);
     memcpy(places, facts->places, facts->count * sizeof *places);
     facts->places = places;
-    must_matter(&plan, &facts->here_word, "where the cards hang");
-    must_matter(&plan, &facts->here_words, "which way one looks");
     for (size_t i = 0; i < facts->count; i++) {
         struct plan_row *rows = arena_array(test.arena, places[i].row_count, sizeof *rows);
         memcpy(rows, places[i].rows, places[i].row_count * sizeof *rows);
@@ -214,7 +240,19 @@ static void every_word_of_a_safety_plan_matters(void **state)
         for (size_t r = 0; r < places[i].row_count; r++) {
             must_matter(&plan, &rows[r].name, "a name of gear");
             must_matter(&plan, &rows[r].detail, "a detail of gear");
+            must_matter(&plan, &rows[r].marker.tag, "a tag");
         }
+    }
+    struct index_facts *index = OWN(plan, index, BLOCK_INDEX);
+    struct index_entry *entries = arena_array(test.arena, index->count, sizeof *entries);
+    memcpy(entries, index->entries, index->count * sizeof *entries);
+    index->entries = entries;
+    for (size_t i = 0; i < index->count; i++) {
+        struct index_spot *spots = arena_array(test.arena, entries[i].spot_count, sizeof *spots);
+        memcpy(spots, entries[i].spots, entries[i].spot_count * sizeof *spots);
+        entries[i].spots = spots;
+        must_matter(&plan, &entries[i].name, "an entry of the index");
+        must_matter(&plan, &spots[0].place, "a place of the index");
     }
     struct legend_facts *legend = OWN(plan, legend, BLOCK_LEGEND);
     for (size_t i = 0; i < 3; i++)
@@ -291,7 +329,8 @@ int main(void)
         TEST(every_word_of_the_frame_matters),
         TEST(every_word_of_the_decision_and_the_call_matters),
         TEST(every_word_of_the_steps_matters),
-        TEST(every_cell_of_the_table_matters),
+        TEST(every_opening_of_the_table_matters),
+        TEST(every_condition_of_a_row_matters),
         TEST(the_number_of_a_step_matters),
         TEST(every_warning_matters),
         TEST(every_section_matters),

@@ -58,8 +58,8 @@ static void the_first_case_that_holds_is_taken(void **state)
     assert_string_equal(step->headline.text, "**HOLD** the button.");
     assert_ptr_equal(step->taken, &step->step->cases[0]);
     assert_int_equal(step->row_count, 1);
-    assert_string_equal(step->rows[0].tags[0], "C1");
-    assert_string_equal(step->rows[0].where, "Cockpit, port: hold STOP");
+    assert_string_equal(case_row(&test, &step->rows[0]),
+                        "Cockpit, PORT | [C1] Engine stop = hold STOP");
 }
 
 static void a_case_without_words_keeps_the_step_s_own(void **state)
@@ -96,7 +96,7 @@ static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
     assert_true(card->held);
     assert_null(case_step(card, "stop")->taken);
     assert_int_equal(case_step(card, "stop")->row_count, 1);
-    assert_string_equal(case_step(card, "stop")->rows[0].where,
+    assert_string_equal(case_step(card, "stop")->rows[0].place,
                         words_get(test.words, WORD_NOT_RECORDED));
     const struct problem *problem = case_problem(
         &test, "stop of engine_stop is not recorded: it holds back the card 10 SMOKE CARD");
@@ -136,8 +136,8 @@ static void a_draft_shows_what_is_not_recorded(void **state)
     const struct card_row *row = &case_step(card, "stop")->rows[0];
     assert_true(card->held);
     assert_int_equal(case_step(card, "stop")->row_count, 1);
-    assert_int_equal(row->tag_count, 0);
-    assert_string_equal(row->where, words_get(test.words, WORD_NOT_RECORDED));
+    assert_int_equal(row->items[0].tag_count, 0);
+    assert_string_equal(row->place, words_get(test.words, WORD_NOT_RECORDED));
     assert_non_null(
         strstr(sheet_text(card, BLOCK_MARK)->text, words_get(test.words, WORD_MARK_DRAFT)));
     assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 0);
@@ -197,7 +197,8 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
                             "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
                             "from: fixed}]\n",
                             THREE_TEXTS ASK_TEXTS
-                            "call_when: \"ALONE: call after step {three}.\"\n"),
+                            "call_when: \"**SECOND PERSON:** call now | **ALONE:** call after step "
+                            "{three}.\"\n"),
         case_procedure_text(&test, "steam", 20, THREE_STEPS, THREE_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "  - liferaft\n");
@@ -207,7 +208,9 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
     assert_string_equal(decision->ask, "After step 2: still burning?");
     assert_string_equal(decision->yes, "Leave. **Card 20, steam.**");
     assert_string_equal(decision->no, "Stay.");
-    assert_non_null(strstr(sheet_text(card, BLOCK_CALL_LINE)->text, "call after step 2."));
+    assert_int_equal(sheet_cases(card)->count, 2);
+    assert_string_equal(sheet_cases(card)->items[0].text, "**SECOND PERSON:** call now");
+    assert_string_equal(sheet_cases(card)->items[1].text, "**ALONE:** call after step 2.");
     assert_string_equal(sheet_title(card)->number, "Card 10");
     boat_with(RAFT, "");
     assert_string_equal(sheet_decision(smoke(false))->ask, "After step 3: still burning?");
@@ -291,10 +294,10 @@ static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
     assert_string_equal(sheet_title(starboard)->title, "ENGINE FIRE, STARBOARD ENGINE");
     assert_string_equal(sheet_title(port)->number, "Card 3P");
     assert_string_equal(sheet_title(starboard)->number, "Card 3S");
-    assert_string_equal(case_step(port, "stop")->rows[0].tags[0], "C1");
-    assert_string_equal(case_step(starboard, "stop")->rows[0].tags[0], "C2");
+    assert_string_equal(case_step(port, "stop")->rows[0].items[0].tags[0], "C1");
+    assert_string_equal(case_step(starboard, "stop")->rows[0].items[0].tags[0], "C2");
     /* the port valve is reached from a locker, the starboard one stands in the fire */
-    assert_string_equal(case_step(port, "fuel")->rows[0].tags[0], "C6");
+    assert_string_equal(case_step(port, "fuel")->rows[0].items[0].tags[0], "C6");
     assert_int_equal(case_step(starboard, "fuel")->row_count, 0);
     assert_non_null(strstr(case_step(starboard, "fuel")->headline.text, "DON’T TOUCH"));
     /* the leak of one engine leads to the fire of the same */
@@ -316,7 +319,7 @@ static void a_case_takes_only_pieces_that_have_what_it_asks(void **state)
     const struct card_step *step = case_step(smoke(false), "call");
     assert_string_equal(step->headline.text, "**CALL.**");
     assert_int_equal(step->row_count, 1);
-    assert_string_equal(step->rows[0].tags[0], "E2");
+    assert_string_equal(step->rows[0].items[0].tags[0], "E2");
 }
 
 /* Two facts of two pieces are not one piece that has both. */

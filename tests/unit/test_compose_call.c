@@ -204,13 +204,14 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 static void the_distress_card_lists_natures_and_every_form(void **state)
 {
     (void)state;
-    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
-                                          BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL};
+    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_PAN_PAN,
+                                          BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL,
+                                          BLOCK_SPELL};
     case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
     const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
     assert_false(card->held);
-    assert_int_equal(case_blocks(card, FACTS_SECTION), 6);
-    for (size_t i = 0; i < 6; i++)
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 7);
+    for (size_t i = 0; i < 7; i++)
         assert_non_null(sheet_section(card, keys[i]));
     const struct section_facts *natures = sheet_section(card, BLOCK_NATURE);
     /* S15: in the order of M.493 */
@@ -226,9 +227,64 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     case_boat(&test, case_boat_text(&test, NO_DSC, HANDHELD EPIRB, ""));
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(sheet_section(card, BLOCK_NATURE)->note); /* no set to be told the nature */
-    assert_int_equal(case_blocks(card, FACTS_SECTION), 5);
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 6);
     assert_null(sheet_section(card, BLOCK_CANCEL)); /* and no alert to cancel */
     assert_null(sheet_block(card, BLOCK_CAUTIONS));       /* nor a red key to warn of */
+    const struct pages_facts *pages = sheet_pages(card);
+    assert_string_equal(pages->signs_of_two[CALL_PART_ANSWERING], word(WORD_ANSWER_WHEN));
+}
+
+/* What is done first has numbers, which stand in discs; what is done without an answer stands
+ * behind the natures. */
+static void the_distress_card_parts_what_is_done_first_from_what_is_done_then(void **state)
+{
+    (void)state;
+    const struct call_facts *call = panel("distress_call", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
+    const struct section_facts *after = sheet_section(card, BLOCK_NO_ANSWER);
+    assert_int_equal(call->operate_count, 4);
+    assert_int_equal(call->act_count, 4);
+    assert_int_equal(call->act_first, 0);
+    for (size_t i = 0; i < 4; i++)
+        assert_string_equal(call->operate[i].text, numbered((int)i + 1, call->acts[i].text));
+    assert_int_equal(after->line_count, 2);
+    assert_string_equal(after->title, "");
+    assert_string_equal(after->lines[0].text, tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE));
+    assert_string_equal(after->lines[1].text,
+                        no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
+}
+
+static void without_a_fixed_radio_the_first_line_of_the_distress_card_has_no_number(void **state)
+{
+    (void)state;
+    const struct call_facts *call = panel("distress_call", "radio: {call_sign: QTAB2}\n",
+                                          HANDHELD EPIRB, "  - vhf_dsc\n");
+    assert_string_equal(call->operate[0].text, word(WORD_SET_NO_FIXED));
+    assert_int_equal(call->act_first, 1);
+    assert_int_equal(call->act_count, 3);
+    assert_int_equal(call->operate_count, 4);
+}
+
+/* The second page says who speaks in full; on the first that stands at its top. */
+static void scripts_of_the_second_page_say_who_speaks(void **state)
+{
+    (void)state;
+    static const enum block_key keys[] = {BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL};
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
+    for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
+        const char *text = script_text(sheet_section(card, keys[i])->script, test.arena);
+        assert_non_null(strstr(text, "THIS IS TAMARISK"));
+        assert_non_null(strstr(text, "CALL SIGN QUEBEC TANGO ALFA BRAVO TWO"));
+    }
+    const char *urgent = script_text(sheet_section(card, BLOCK_PAN_PAN)->script, test.arena);
+    assert_null(strstr(urgent, "TAMARISK"));
+    assert_non_null(strstr(urgent, words_fill(test.words, test.arena,
+                                              WORD_DISTRESS_NAMED_AS_MAYDAY, "this_is",
+                                              SPOKEN_THIS_IS, NULL)));
+    const char *over = script_text(sheet_section(card, BLOCK_DOWNGRADE)->script, test.arena);
+    const char *ended = strstr(over, word(WORD_DISTRESS_WHAT_ENDED));
+    assert_true(ended != NULL && ended < strstr(over, "OVER"));    /* nobody listens after it */
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
@@ -267,6 +323,9 @@ int main(void)
         TEST(the_key_is_for_mayday_only_where_both_may_be_called),
         TEST(an_urgency_call_never_speaks_of_the_key),
         TEST(the_distress_card_lists_natures_and_every_form),
+        TEST(the_distress_card_parts_what_is_done_first_from_what_is_done_then),
+        TEST(without_a_fixed_radio_the_first_line_of_the_distress_card_has_no_number),
+        TEST(scripts_of_the_second_page_say_who_speaks),
         TEST(brief_words_of_natures_begin_as_the_set_s_own),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;

@@ -132,6 +132,9 @@ static void who_cannot_call_has_no_words_to_say(void **state)
     assert_non_null(sheet_section(card, BLOCK_NATURE));
     assert_non_null(sheet_section(card, BLOCK_SPELL));
     assert_int_equal(sheet_warnings(card, BLOCK_CAUTIONS)->count, 0);
+    assert_null(sheet_pages(card));                 /* one page: nothing to relay or to end */
+    const struct call_facts *call = sheet_call(card);
+    assert_string_equal(call->operate[1].text, word(WORD_PHONE_CENTRE_BELOW));
 }
 
 /* ---- man overboard: the deck first ---- */

@@ -53,7 +53,7 @@ static void gear_that_only_helps_holds_nothing(void **state)
     assert_non_null(strstr(problem->remedy, "- {item: knife, tag: E10"));
     card = smoke(true);
     assert_int_equal(case_step(card, "a")->row_count, 2);
-    assert_string_equal(case_step(card, "a")->rows[1].where,
+    assert_string_equal(case_step(card, "a")->rows[1].place,
                         words_get(test.words, WORD_NOT_RECORDED));
     torch_boat("  - knife\n");
     assert_false(smoke(false)->held);

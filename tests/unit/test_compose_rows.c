@@ -37,22 +37,12 @@ static const struct card_step *two_engine_step(const char *step, const char *gea
         "beam_m: 7, persons_max: 8}\n%sequipment:\n%s", "radio: {call_sign: QSMP4}\n", gear));
 }
 
-/* "[C1][C2] name | where" */
-static const char *row_text(const struct card_row *row)
-{
-    struct text_builder out = text_builder_in(test.arena);
-    for (size_t i = 0; i < row->tag_count; i++)
-        text_add_format(&out, "[%s]", row->tags[i]);
-    text_add_format(&out, " %s | %s", row->name, row->where);
-    return out.at;
-}
-
 static void expect_rows(const struct card_step *step, const char *const *rows)
 {
     size_t count = 0;
     for (; rows[count] != NULL; count++) {
         assert_true(count < step->row_count);
-        assert_string_equal(row_text(&step->rows[count]), rows[count]);
+        assert_string_equal(case_row(&test, &step->rows[count]), rows[count]);
     }
     assert_int_equal(step->row_count, count);
 }
@@ -71,9 +61,9 @@ static void a_row_says_what_where_and_how(void **state)
                               "  - {item: lifejacket, tag: E2, zone: saloon, count: 8}\n"
                               "  - {item: fire_extinguisher, tag: F1, zone: galley, kg: 2, "
                               "name: Foam bottle, side: centre}\n"),
-                "[C1] Engine stop | Cockpit, port, by the wheel: hold STOP",
-                "[E1] Raft, 8 persons | Cabin roof", "[E2] 8 lifejackets | Saloon",
-                "[F1] Foam bottle, 2 kg | Galley, centre");
+                "Cockpit, PORT, by the wheel | [C1] Engine stop = hold STOP",
+                "Cabin roof | [E1] Raft, 8 persons", "Saloon | [E2] 8 lifejackets",
+                "Galley, CENTRE | [F1] Foam bottle, 2 kg");
 }
 
 static void rows_come_in_the_order_of_the_step_then_of_the_record(void **state)
@@ -83,7 +73,7 @@ static void rows_come_in_the_order_of_the_step_then_of_the_record(void **state)
                               "  - {item: flares, tag: E1, zone: saloon}\n"
                               "  - {item: torch, tag: C2, zone: galley}\n"
                               "  - {item: torch, tag: C1, zone: saloon}\n"),
-                "[C2] Torch | Galley", "[C1] Torch | Saloon", "[E1] Flares | Saloon");
+                "Galley | [C2] Torch", "Saloon | [C1] Torch [E1] Flares");
 }
 
 /* A control inside the burning space is not to be fetched. */
@@ -102,12 +92,42 @@ static void what_is_inside_the_burning_space_says_so(void **state)
         "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: {shut: across}, inside: []}\n"
         "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
     const struct sheet *card = case_card(case_compose(&test, false), "smoke");
-    EXPECT_ROWS(&sheet_steps(card)->items[0], "[C1] Fuel valve | Saloon: inside: leave it",
-                "[C2] Fuel valve | Galley: across = shut",
-                "[F1] Fire port | Engine space: push in");
+    EXPECT_ROWS(&sheet_steps(card)->items[0], "Saloon | [C1] Fuel valve = inside: LEAVE IT",
+                "Galley | [C2] Fuel valve = across: SHUT",
+                "Engine space | [F1] Fire port = push in");
 }
 
-/* ---- gear that shares a row ---- */
+/* ---- gear of one place ---- */
+
+#define AT(tag, place) "  - {item: torch, tag: " tag ", zone: cockpit" place "}\n"
+
+/* Zone, side and level tell places apart; the spot where it is one stands with the place, else
+ * with each piece. */
+static void gear_of_one_place_is_one_row(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("uses: [torch, flares]"),
+                              AT("C1", ", side: port, spot: hook, name: Lamp")
+                              AT("C2", ", side: starboard, spot: hook")
+                              "  - {item: flares, tag: E1, zone: cockpit, side: port, spot: box}\n"
+                              "  - {item: flares, tag: E2, zone: saloon}\n"),
+                "Cockpit, PORT | [C1] Lamp, hook [E1] Flares, box",
+                "Cockpit, STARBOARD, hook | [C2] Torch", "Saloon | [E2] Flares");
+    EXPECT_ROWS(monohull_step(USE("uses: [torch, flares]"),
+                              AT("C1", ", side: port, spot: hook")
+                              "  - {item: flares, tag: E1, zone: cockpit, side: port, "
+                              "spot: hook}\n"),
+                "Cockpit, PORT, hook | [C1] Torch [E1] Flares");
+    EXPECT_ROWS(monohull_step(USE("uses: [torch]"),
+                              AT("C1", ", side: both") AT("C2", "")
+                              "  - {item: torch, tag: C3, zone: lazarette}\n"
+                              "  - {item: torch, tag: C4, zone: lazarette, below: yes, "
+                              "spot: low}\n"),
+                "Cockpit, BOTH SIDES | [C1] Torch", "Cockpit | [C2] Torch",
+                "Aft locker | [C3] Torch", "Aft locker, low | [C4] Torch");
+}
+
+/* ---- gear that shares a name ---- */
 
 #define STOPS(tag, serves) \
     "  - {item: engine_stop, tag: " tag ", zone: cockpit, side: port, how: hold STOP" serves "}\n"
@@ -115,33 +135,31 @@ static void what_is_inside_the_burning_space_says_so(void **state)
 #define STARBOARD ", serves: [engine_space_starboard]"
 #define BOTH ", serves: [engine_space_port, engine_space_starboard]"
 
-static void equal_neighbours_share_a_row(void **state)
+static void equal_neighbours_share_a_name(void **state)
 {
     (void)state;
     EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
                                 STOPS("C1", PORT) STOPS("C2", STARBOARD)),
-                "[C1][C2] 2 engine stops | Cockpit, port: hold STOP");
+                "Cockpit, PORT | [C1][C2] 2 engine stops = hold STOP");
     EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
                                 STOPS("C1", PORT) STOPS("C2", STARBOARD) STOPS("C3", BOTH)
                                 STOPS("C4", "")),
-                "[C1][C2][C3] 3 engine stops | Cockpit, port: hold STOP",
-                "[C4] Engine stop | Cockpit, port: hold STOP");
+                "Cockpit, PORT | [C1][C2][C3] 3 engine stops = hold STOP "
+                "[C4] Engine stop = hold STOP");
 }
 
-static void unlike_neighbours_keep_their_rows(void **state)
+static void unlike_neighbours_keep_their_names(void **state)
 {
     (void)state;
     EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
                                 STOPS("C1", PORT)
                                 "  - {item: engine_stop, tag: C2, zone: cockpit, side: port, "
                                 "how: pull" BOTH "}\n" STOPS("C3", STARBOARD)),
-                "[C1] Engine stop | Cockpit, port: hold STOP",
-                "[C2] Engine stop | Cockpit, port: pull",
-                "[C3] Engine stop | Cockpit, port: hold STOP");
+                "Cockpit, PORT | [C1] Engine stop = hold STOP [C2] Engine stop = pull "
+                "[C3] Engine stop = hold STOP");
     EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
                                 STOPS("C1", PORT ", count: 2") STOPS("C2", STARBOARD)),
-                "[C1] 2 engine stops | Cockpit, port: hold STOP",
-                "[C2] Engine stop | Cockpit, port: hold STOP");
+                "Cockpit, PORT | [C1] 2 engine stops = hold STOP [C2] Engine stop = hold STOP");
 }
 
 #define EXTINGUISHER(tag, zone) "  - {item: fire_extinguisher, tag: " tag ", zone: " zone "}\n"
@@ -156,15 +174,15 @@ static void gear_that_only_helps_has_rows_like_other_gear(void **state)
     for (size_t i = 0; i < 2; i++)
         EXPECT_ROWS(monohull_step(text_format(test.arena, USE("%s: [fire_extinguisher]"), keys[i]),
                                   gear),
-                    "[F1] Extinguisher | Saloon", "[F2] Extinguisher | Forward cabin",
-                    "[F3] Extinguisher | Saloon, port, by the door");
+                    "Saloon | [F1] Extinguisher", "Forward cabin | [F2] Extinguisher",
+                    "Saloon, PORT, by the door | [F3] Extinguisher");
     EXPECT_ROWS(monohull_step(
                     USE("also: [fire_extinguisher]"),
                     "  - {item: fire_extinguisher, tag: F1, zone: cockpit_locker, side: port}\n"
                     "  - {item: fire_extinguisher, tag: F2, zone: cockpit_locker, "
                     "side: starboard}\n"),
-                "[F1] Extinguisher | Cockpit locker, port",
-                "[F2] Extinguisher | Cockpit locker, starboard");
+                "Cockpit locker, PORT | [F1] Extinguisher",
+                "Cockpit locker, STARBOARD | [F2] Extinguisher");
 }
 
 /* ---- how far one goes for it ---- */
@@ -181,12 +199,12 @@ static void gear_that_lies_too_far_is_not_offered(void **state)
 {
     (void)state;
     EXPECT_ROWS(monohull_step(USE("also: [torch], within: open_deck"), TORCHES),
-                "[C1] Torch | Cockpit");
+                "Cockpit | [C1] Torch");
     EXPECT_ROWS(monohull_step(USE("also: [torch], within: deck"), TORCHES),
-                "[C1] Torch | Cockpit", "[C2] Torch | Cockpit locker");
+                "Cockpit | [C1] Torch", "Cockpit locker | [C2] Torch");
     EXPECT_ROWS(monohull_step(USE("uses: [torch], within: companionway"), TORCHES),
-                "[C1] Torch | Cockpit", "[C2] Torch | Cockpit locker",
-                "[C3] Torch | Companionway");
+                "Cockpit | [C1] Torch", "Cockpit locker | [C2] Torch",
+                "Companionway | [C3] Torch");
 }
 
 static void a_line_stands_over_rows_below(void **state)
@@ -218,11 +236,11 @@ static void a_row_says_the_state_of_its_step_alone(void **state)
     (void)state;
     static const char both[] = PUMP("{on: both up, off: both down}");
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: \"on\"}]"), both),
-                "[C1] Electric pump | Saloon: both up = on");
+                "Saloon | [C1] Electric pump = both up: ON");
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), both),
-                "[C1] Electric pump | Saloon: both down = off");
+                "Saloon | [C1] Electric pump = both down: OFF");
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: leave}]"), both),
-                "[C1] Electric pump | Saloon: leave it");
+                "Saloon | [C1] Electric pump = LEAVE IT");
 }
 
 static void handling_that_is_lacking_is_told(void **state)
@@ -231,10 +249,10 @@ static void handling_that_is_lacking_is_told(void **state)
     static const char told[] =
         "how of C1 does not tell how it comes to be off: cards print the state alone";
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: on}]"), PUMP("{on: up}")),
-                "[C1] Electric pump | Saloon: up = on");
+                "Saloon | [C1] Electric pump = up: ON");
     assert_null(case_problem(&test, told));
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), PUMP("{on: up}")),
-                "[C1] Electric pump | Saloon: off");
+                "Saloon | [C1] Electric pump = OFF");
     assert_non_null(case_problem(&test, told));
     assert_int_equal(case_problem(&test, told)->severity, SEVERITY_NOTE);
     assert_non_null(strstr(case_problem(&test, told)->remedy, "how: {off: ...}"));
@@ -245,7 +263,7 @@ static void handling_of_no_state_is_told_by_the_check_alone(void **state)
 {
     (void)state;
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), PUMP("")),
-                "[C1] Electric pump | Saloon: off");
+                "Saloon | [C1] Electric pump = OFF");
     assert_null(case_problem(&test, "how of C1 does not tell how it comes to be off: cards "
                                     "print the state alone"));
 }
@@ -256,14 +274,14 @@ static void a_state_may_be_told_by_another_field_than_how(void **state)
     static const char raft[] = "  - {item: liferaft, tag: E1, zone: coachroof, how: pull, "
                                "painter: ring aft, release: hook}\n";
     EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: tied}]"), raft),
-                "[E1] Raft | Cabin roof: ring aft = tied");
+                "Cabin roof | [E1] Raft = ring aft: TIED");
     EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: release}]"), raft),
-                "[E1] Raft | Cabin roof: hook = release");
+                "Cabin roof | [E1] Raft = hook: RELEASE");
     EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: pull}]"), raft),
-                "[E1] Raft | Cabin roof: pull = pull");
-    EXPECT_ROWS(monohull_step(USE("uses: [liferaft]"), raft), "[E1] Raft | Cabin roof: pull");
+                "Cabin roof | [E1] Raft = pull: PULL");
+    EXPECT_ROWS(monohull_step(USE("uses: [liferaft]"), raft), "Cabin roof | [E1] Raft = pull");
     EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: cut}]"), raft),
-                "[E1] Raft | Cabin roof: cut");
+                "Cabin roof | [E1] Raft = CUT");
 }
 
 static void gear_that_only_helps_may_be_lacking(void **state)
@@ -271,7 +289,7 @@ static void gear_that_only_helps_may_be_lacking(void **state)
     (void)state;
     EXPECT_ROWS(monohull_step(USE("also: [knife, torch]"),
                               "  - {item: torch, tag: C1, zone: saloon}\n"),
-                "[C1] Torch | Saloon");
+                "Saloon | [C1] Torch");
 }
 
 static void every_tag_of_a_row_is_on_the_plan_once(void **state)
@@ -302,8 +320,9 @@ int main(void)
         TEST(a_row_says_what_where_and_how),
         TEST(rows_come_in_the_order_of_the_step_then_of_the_record),
         TEST(what_is_inside_the_burning_space_says_so),
-        TEST(equal_neighbours_share_a_row),
-        TEST(unlike_neighbours_keep_their_rows),
+        TEST(gear_of_one_place_is_one_row),
+        TEST(equal_neighbours_share_a_name),
+        TEST(unlike_neighbours_keep_their_names),
         TEST(gear_that_only_helps_has_rows_like_other_gear),
         TEST(gear_that_lies_too_far_is_not_offered),
         TEST(a_line_stands_over_rows_below),

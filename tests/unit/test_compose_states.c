@@ -56,32 +56,38 @@ static size_t contrary_check(const struct equipment *gear, enum end_state state,
         if (other == state || text == NULL || (right != NULL && text->text == right->text))
             continue;
         others++;
-        if (strstr(words, text_format(test.arena, ": %s", text->text)) != NULL ||
-            strstr(words, text_format(test.arena, "= %s", end_state_words[other - 1])) != NULL)
+        const char *word = text_upper(test.arena, end_state_words[other - 1]);
+        if (strstr(words, text_format(test.arena, "= **%s:", text->text)) != NULL ||
+            strstr(words, text_format(test.arena, ": %s**", word)) != NULL ||
+            strstr(words, text_format(test.arena, "= **%s**", word)) != NULL)
             fail_msg("%s %s, wanted %s: %s", gear->kind->key, gear->tag.text,
                      state == STATE_ANY ? "any" : end_state_words[state - 1], words);
     }
     return others;
 }
 
-static size_t step_check(const struct card_step *step)
+static size_t rows_check(const struct card_step *step, const struct card_row *rows, size_t count,
+                         const char *head)
 {
     size_t others = 0;
-    for (size_t i = 0; i < step->row_count; i++)
-        for (size_t t = 0; t < step->rows[i].tag_count; t++) {
-            const struct equipment *gear = piece(step->rows[i].tags[t]);
-            assert_non_null(gear);
-            others += contrary_check(gear, wanted(step, gear->item.value), step->rows[i].where);
-        }
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            const struct table_cell *cell = &step->table[i].cells[c];
-            if (cell->name == NULL)
-                continue;
-            const char *said = text_format(test.arena, "%s, %s", cell->name, step->table_note);
-            enum end_state state = wanted(step, step->table_kind->item);
-            others += contrary_check(piece(cell->tag), state, said);
-        }
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++)
+            for (size_t t = 0; t < rows[r].items[i].tag_count; t++) {
+                const struct equipment *gear = piece(rows[r].items[i].tags[t]);
+                assert_non_null(gear);
+                others += contrary_check(gear, wanted(step, gear->item.value),
+                                         text_format(test.arena, "%s %s", head,
+                                                     rows[r].items[i].end));
+            }
+    return others;
+}
+
+static size_t step_check(const struct card_step *step)
+{
+    size_t others = rows_check(step, step->rows, step->row_count, "");
+    for (size_t g = 0; g < step->table_count; g++)
+        others += rows_check(step, step->table[g].rows, step->table[g].row_count,
+                             step->table[g].head);
     return others;
 }
 
@@ -233,13 +239,19 @@ static const char *row_of(enum item_key item, enum end_state state)
     const struct sheet *card = case_card(case_compose(&test, true), "smoke");
     const struct card_step *made = &sheet_steps(card)->items[0];
     assert_int_equal(made->row_count, 1);
-    return made->rows[0].where;
+    return made->rows[0].items[0].end;
 }
 
-static bool ends_with(const char *text, const char *end)
+/* What stands behind the name of a piece that is to be in that state. */
+static const char *end_wanted(const struct text_value *how, enum end_state state)
 {
-    size_t length = strlen(text), tail = strlen(end);
-    return length >= tail && strcmp(text + length - tail, end) == 0;
+    const char *word = text_upper(test.arena, words_state(test.words, state));
+    bool silent = state == STATE_USE || state == STATE_TAKE || state == STATE_WEAR ||
+                  state == STATE_READY;
+    if (how == NULL)
+        return silent ? "" : text_format(test.arena, "= **%s**", word);
+    return silent ? text_format(test.arena, "= **%s**", how->text)
+                  : text_format(test.arena, "= **%s: %s**", how->text, word);
 }
 
 static void each_item_has_the_handling_of_each_state(void **state)
@@ -254,13 +266,9 @@ static void each_item_has_the_handling_of_each_state(void **state)
                 continue;
             const char *tag = text_format(test.arena, "%c%d", (char)item_kind_of(item)->class,
                                           (int)item + 1);
-            const char *where = row_of(item, to), *word = words_state(test.words, to);
-            const struct text_value *how = gear_handling_of(piece(tag), to);
-            contrary_check(piece(tag), to, where);
-            const char *end = how == NULL ? text_format(test.arena, ": %s", word)
-                                          : text_format(test.arena, ": %s = %s", how->text, word);
-            if (!ends_with(where, end))
-                fail_msg("%s to be %s: %s", item_word(item), word, where);
+            const char *end = row_of(item, to);
+            contrary_check(piece(tag), to, end);
+            assert_string_equal(end, end_wanted(gear_handling_of(piece(tag), to), to));
             rows++;
         }
     test.procedures = own;

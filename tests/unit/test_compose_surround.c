@@ -43,6 +43,15 @@ static void base_with(const char *approvals, const char *local_rules)
 
 /* ---- approvals and marks ---- */
 
+/* What the card is, and that nobody approved it: one beside the other. */
+static const char *marks_of(const struct sheet *card)
+{
+    const char *mark = sheet_text(card, BLOCK_MARK)->text;
+    const char *unapproved = sheet_text(card, BLOCK_UNAPPROVED)->text;
+    return text_format(test.arena, "%s%s%s", mark,
+                       text_empty(mark) || text_empty(unapproved) ? "" : " | ", unapproved);
+}
+
 static bool approved(const char *card, const char *from, const char *until)
 {
     const char *expected = "Approved AB, master, ";
@@ -51,8 +60,7 @@ static bool approved(const char *card, const char *from, const char *until)
     const struct sheet *made = card_with(TORCH, NO_FLARES);
     const struct footer_facts *footer = sheet_footer(made);
     bool in_footer = strstr(footer->left[1], expected) != NULL;
-    bool marked = strstr(sheet_text(made, BLOCK_MARK)->text,
-                         words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
+    bool marked = strstr(marks_of(made), words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
     assert_int_equal(in_footer, !marked);         /* exactly one of the two is said */
     if (in_footer)
         assert_non_null(strstr(footer->left[1], text_format(test.arena, "%s%s.", expected, from)));
@@ -96,18 +104,18 @@ static void marks_are_said_in_a_fixed_order(void **state)
     const char *draft = words_get(test.words, WORD_MARK_DRAFT);
     const char *not_approved = words_get(test.words, WORD_MARK_NOT_APPROVED);
     const struct sheet *card = card_with(TORCH, NO_FLARES);
-    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
-                        text_format(test.arena, "%s · %s", specimen, not_approved));
+    assert_string_equal(marks_of(card),
+                        text_format(test.arena, "%s | %s", specimen, not_approved));
     card = card_with("  - {item: flares, tag: E1, zone: cockpit}\n", "");   /* and no torch */
     assert_true(card->held);
-    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
-                        text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));
+    assert_string_equal(marks_of(card),
+                        text_format(test.arena, "%s · %s | %s", specimen, draft, not_approved));
     struct boat real = *test.boat;
     real.facts.specimen.answer = ANSWER_NO;
     test.boat = &real;
     card = case_card(case_compose(&test, true), "smoke");
-    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
-                        text_format(test.arena, "%s · %s", draft, not_approved));
+    assert_string_equal(marks_of(card),
+                        text_format(test.arena, "%s | %s", draft, not_approved));
 }
 
 /* ---- the base's own rules and contacts ---- */
@@ -255,13 +263,13 @@ static void the_head_names_boat_card_and_signs(void **state)
     assert_string_equal(sheet_title(card)->title, "SMOKE CARD");
     assert_string_equal(sheet_title(card)->boat, "TAMARISK");
     assert_string_equal(sheet_signs(card)->signs, "Smoke · a bang");
-    assert_string_equal(sheet_text(card, BLOCK_CALL_LINE)->text, "");
+    assert_int_equal(sheet_cases(card)->count, 0);
     assert_false(sheet_block(card, BLOCK_CALL) != NULL);
     assert_string_equal(card->language, "en");
     assert_non_null(strstr(sheet_footer(card)->printed, "2026-11-25"));
 }
 
-/* Landmarks of the plan are true of the boat's kind. */
+/* Landmarks of the plan are true of the boat's kind: of two hulls each room is in one of them. */
 static void the_plan_names_zones_of_this_kind_of_boat(void **state)
 {
     (void)state;
@@ -271,17 +279,24 @@ static void the_plan_names_zones_of_this_kind_of_boat(void **state)
         case_boat(&test, boats[b]);
         const struct sheet *card = case_card(case_compose(&test, false), "flooding");
         bool bridge_deck = false;
+        size_t hull_rooms = 0;
         assert_true(sheet_plan(card)->landmark_count > 2);
         for (size_t i = 0; i < sheet_plan(card)->landmark_count; i++) {
-            const struct zone *zone = sheet_plan(card)->landmarks[i].zone;
-            assert_true(zone->drawn);
+            const struct plan_zone *landmark = &sheet_plan(card)->landmarks[i];
+            const struct zone *zone = landmark->zone;
+            bool in_hull = b == 1 && zone->in_hulls;
+            assert_true(zone->drawn || zone->room);
+            assert_int_equal(landmark->yields, !zone->drawn);
             assert_true(b == 1 || !zone->catamaran_only);
-            assert_true(b == 0 || !zone->in_hulls);
+            assert_int_equal(landmark->side != SIDE_NONE, in_hull);
+            assert_true(!in_hull || zone->side == SIDE_NONE || zone->side == landmark->side);
+            hull_rooms += b == 1 && zone->in_hulls ? 1 : 0;
             assert_string_equal(sheet_plan(card)->landmarks[i].name,
                                 words_zone(test.words, zone->id));
             bridge_deck = bridge_deck || zone->id == ZONE_bridgedeck;
         }
         assert_int_equal(bridge_deck, b == 1);
+        assert_int_equal(hull_rooms > 2, b == 1);
     }
 }
 

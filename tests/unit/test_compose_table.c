@@ -29,28 +29,28 @@ static const struct card_step *monohull_step(const char *step, const char *gear)
     "  - {item: seacock, tag: " tag ", name: " name ", zone: " zone rest "}\n"
 #define ACROSS ", how: {shut: across}"
 
-static const char *cell_text(const struct table_cell *cell)
+/* Its heads, and below each its rows. */
+static void expect_table(const struct card_step *step, const char *const *lines)
 {
-    return cell->name == NULL ? "-" : text_format(test.arena, "[%s] %s", cell->tag, cell->name);
-}
-
-static void expect_table(const struct card_step *step, const char *const (*cells)[TABLE_CELLS],
-                         size_t count)
-{
+    size_t line = 0;
     assert_int_equal(step->row_count, 0);
-    assert_int_equal(step->table_count, count);
-    for (size_t i = 0; i < count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            assert_string_equal(cell_text(&step->table[i].cells[c]), cells[i][c]);
+    for (size_t g = 0; g < step->table_count; g++) {
+        const struct opening_group *group = &step->table[g];
+        assert_non_null(lines[line]);
+        assert_string_equal(text_plain(test.arena, group->head), lines[line++]);
+        for (size_t r = 0; r < group->row_count; r++) {
+            assert_non_null(lines[line]);
+            assert_string_equal(case_row(&test, &group->rows[r]), lines[line++]);
+        }
+    }
+    assert_null(lines[line]);
 }
 
-static void openings_stand_bow_first_port_beside_starboard(void **state)
+#define EXPECT_TABLE(step, ...) expect_table(step, (const char *const[]){__VA_ARGS__, NULL})
+
+static void openings_stand_bow_first_by_side(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C4] Forward toilet, inlet", "[C2] Galley, drain"},
-        {"[C1] Engine space, intake", "[C3] Aft toilet, outlet"},
-        {"[C5] Aft locker, drain", "-"}};
     const struct card_step *step = monohull_step(
         TABLE_STEP,
         SEACOCK("C1", "intake", "engine_space", ", side: port" ACROSS)
@@ -58,138 +58,101 @@ static void openings_stand_bow_first_port_beside_starboard(void **state)
         SEACOCK("C3", "outlet", "aft_heads", ", side: starboard" ACROSS)
         SEACOCK("C4", "inlet", "forward_heads", ", side: port" ACROSS)
         SEACOCK("C5", "drain", "lazarette", ", side: port" ACROSS));
-    expect_table(step, cells, 3);
-    assert_string_equal(step->table_heads[0], "PORT");
-    assert_string_equal(step->table_heads[1], words_get(test.words, WORD_PLAN_STARBOARD));
-    assert_string_equal(step->table_note, "all: across = shut");
+    EXPECT_TABLE(step, "PORT: across = SHUT", "Forward toilet | [C4] inlet",
+                 "Engine space | [C1] intake", "Aft locker | [C5] drain",
+                 "STARB’D: across = SHUT", "Galley | [C2] drain", "Aft toilet | [C3] outlet");
+    assert_string_equal(step->table[0].head, "**PORT:** across = **SHUT**");
+    assert_int_equal(step->table[0].side, SIDE_PORT);
     assert_string_equal(step->table_kind->key, "seacock");
 }
 
-/* All on one side: both columns are of that side, so that sixteen are eight lines. */
-static void openings_of_one_side_take_both_columns(void **state)
+/* Wherever they stand in the record. */
+static void a_place_is_said_once_for_all_its_openings(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Forward toilet, inlet", "[C3] Engine space, intake"},
-        {"[C2] Galley, drain", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "inlet", "forward_heads", ", side: starboard" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "intake", "engine_space", ", side: starboard" ACROSS));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_heads[0], words_get(test.words, WORD_PLAN_STARBOARD));
-    assert_string_equal(step->table_heads[1], words_get(test.words, WORD_PLAN_STARBOARD));
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "inlet", "forward_heads", ", side: starboard" ACROSS)
+                               SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+                               SEACOCK("C3", "outlet", "forward_heads",
+                                       ", side: starboard" ACROSS)),
+                 "STARB’D: across = SHUT", "Forward toilet | [C1] inlet [C3] outlet",
+                 "Galley | [C2] drain");
 }
 
 /* No opening stands under the word of a side that its record does not tell. */
 static void no_side_is_said_that_is_not_recorded(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Forward toilet, inlet", "[C2] Galley, drain"},
-        {"-", "-"},
-        {"[C5] Saloon, log", "-"},
-        {"-", "-"},
-        {"[C3] Engine space, intake", "[C4] Aft locker, drain"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "inlet", "forward_heads", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "intake", "engine_space", ACROSS)
-        SEACOCK("C4", "drain", "lazarette", ACROSS)
-        SEACOCK("C5", "log", "saloon", ", side: centre" ACROSS));
-    expect_table(step, cells, 5);
-    assert_null(step->table[0].head);
-    assert_string_equal(step->table[1].head, "CENTRE");
-    assert_string_equal(step->table[3].head, "SIDE NOT RECORDED");
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "inlet", "forward_heads", ", side: port" ACROSS)
+                               SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+                               SEACOCK("C3", "intake", "engine_space", ACROSS)
+                               SEACOCK("C4", "drain", "lazarette", ACROSS)
+                               SEACOCK("C5", "log", "saloon", ", side: centre" ACROSS)),
+                 "PORT: across = SHUT", "Forward toilet | [C1] inlet",
+                 "STARB’D: across = SHUT", "Galley | [C2] drain",
+                 "CENTRE: across = SHUT", "Saloon | [C5] log",
+                 "SIDE NOT RECORDED: across = SHUT", "Engine space | [C3] intake",
+                 "Aft locker | [C4] drain");
 }
 
-static void where_no_side_is_recorded_no_side_is_said(void **state)
+/* Each side has a head of its own; what most of a side share is said in it, and the odd one says
+ * its own. */
+static void each_side_says_its_own_handling(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Forward toilet, inlet", "[C2] Galley, drain"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "inlet", "forward_heads", ACROSS)
-        SEACOCK("C2", "drain", "galley", ACROSS));
-    expect_table(step, cells, 1);
-    assert_string_equal(step->table_heads[0], "SIDE NOT RECORDED");
-    assert_string_equal(step->table_heads[1], "");
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
+                               SEACOCK("C2", "drain", "galley",
+                                       ", side: starboard, how: {shut: turn left}")
+                               SEACOCK("C3", "inlet", "aft_heads",
+                                       ", side: port, how: {shut: turn right}")
+                               SEACOCK("C4", "outlet", "aft_heads", ", side: port" ACROSS)),
+                 "PORT: across = SHUT", "Saloon | [C1] sink drain",
+                 "Aft toilet | [C3] inlet = turn right: SHUT [C4] outlet",
+                 "STARB’D: turn left = SHUT", "Galley | [C2] drain");
 }
 
-static void handling_that_differs_stands_with_each(void **state)
+static void handling_that_no_two_share_stands_with_each(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, log: no valve", "[C2] Galley, drain: across = shut"},
-        {"[C3] Aft toilet, inlet: turn right = shut", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no")
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: {shut: turn right}"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "");
-}
-
-/* What most share is said once in the head; the odd one says its own. */
-static void the_odd_one_says_its_own_handling(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, sink drain", "[C2] Galley, drain"},
-        {"[C3] Aft toilet, inlet: turn right = shut", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: {shut: turn right}"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "others: across = shut");
-    assert_int_equal(step->table[0].cells[0].handling_at, 0);
-    const struct table_cell *odd = &step->table[1].cells[0];
-    assert_string_equal(odd->name + odd->handling_at, "turn right = shut");
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "log", "saloon", ", side: port" ACROSS)
+                               SEACOCK("C3", "inlet", "aft_heads",
+                                       ", side: port, how: {shut: turn right}")),
+                 "PORT", "Saloon | [C1] log = across: SHUT",
+                 "Aft toilet | [C3] inlet = turn right: SHUT");
 }
 
 /* Where one is not known, none may be taken for handled like the others. */
-static void unknown_handling_lets_nothing_be_said_of_all(void **state)
+static void unknown_handling_lets_nothing_be_said_of_its_side(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, sink drain: across = shut", "[C2] Galley, drain: across = shut"},
-        {"[C3] Aft toilet, inlet", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "");
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
+                               SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+                               SEACOCK("C3", "inlet", "aft_heads", ", side: port")),
+                 "PORT", "Saloon | [C1] sink drain = across: SHUT", "Aft toilet | [C3] inlet",
+                 "STARB’D: across = SHUT", "Galley | [C2] drain");
 }
 
 /* An opening without a valve keeps no other's handling from being said once. */
 static void an_opening_without_a_valve_says_so(void **state)
 {
     (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, log: no valve", "[C2] Galley, drain"},
-        {"[C3] Aft toilet, inlet", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard, valve: yes" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port" ACROSS));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "all: across = shut");
+    EXPECT_TABLE(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "log", "saloon", ", side: port, valve: no" ACROSS)
+                               SEACOCK("C3", "inlet", "aft_heads", ", side: port" ACROSS)),
+                 "PORT: across = SHUT", "Saloon | [C1] log no valve", "Aft toilet | [C3] inlet");
 }
 
-static void openings_on_neither_side_have_lines_of_their_own(void **state)
+static size_t times_of_tag(const struct opening_group *group, const char *tag)
 {
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Forward toilet, inlet", "-"},
-        {"-", "-"},
-        {"[C2] Saloon, log", "[C3] Aft toilet, outlet"}};
-    expect_table(monohull_step(TABLE_STEP,
-                               SEACOCK("C1", "inlet", "forward_heads", ", side: port" ACROSS)
-                               SEACOCK("C2", "log", "saloon", ", side: centre" ACROSS)
-                               SEACOCK("C3", "outlet", "aft_heads", ", side: centre" ACROSS)),
-                 cells, 3);
+    size_t seen = 0;
+    for (size_t r = 0; r < group->row_count; r++)
+        for (size_t i = 0; i < group->rows[r].item_count; i++)
+            seen += text_equal(group->rows[r].items[i].tags[0], tag) ? 1 : 0;
+    return seen;
 }
 
 /* What the specimen boats' table says is what their record says, opening by opening. */
@@ -202,18 +165,11 @@ static void every_opening_of_the_fleet_is_in_the_table_once(void **state)
         case_boat(&test, boats[b]);
         const struct card_step *step = case_step(
             case_card(case_compose(&test, false), "flooding"), "seacocks");
-        for (size_t g = 0; g < test.boat->equipment_count; g++) {
-            const struct equipment *gear = &test.boat->equipment[g];
-            size_t seen = 0;
-            if (gear->item.value != ITEM_seacock)
-                continue;
-            for (size_t i = 0; i < step->table_count; i++)
-                for (size_t c = 0; c < TABLE_CELLS; c++)
-                    if (text_equal(step->table[i].cells[c].tag, gear->tag.text)) {
-                        seen++;
-                        assert_int_equal(c, gear->place_side == SIDE_PORT ? 0 : 1);
-                    }
-            assert_int_equal(seen, 1);
+        for (size_t i = 0; i < test.boat->equipment_count; i++) {
+            const struct equipment *gear = &test.boat->equipment[i];
+            for (size_t g = 0; g < step->table_count && gear->item.value == ITEM_seacock; g++)
+                assert_int_equal(times_of_tag(&step->table[g], gear->tag.text),
+                                 step->table[g].side == gear->place_side ? 1 : 0);
         }
     }
 }
@@ -223,15 +179,13 @@ static void every_opening_of_the_fleet_is_in_the_table_once(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(openings_stand_bow_first_port_beside_starboard),
-        TEST(openings_of_one_side_take_both_columns),
+        TEST(openings_stand_bow_first_by_side),
+        TEST(a_place_is_said_once_for_all_its_openings),
         TEST(no_side_is_said_that_is_not_recorded),
-        TEST(where_no_side_is_recorded_no_side_is_said),
-        TEST(handling_that_differs_stands_with_each),
-        TEST(the_odd_one_says_its_own_handling),
-        TEST(unknown_handling_lets_nothing_be_said_of_all),
+        TEST(each_side_says_its_own_handling),
+        TEST(handling_that_no_two_share_stands_with_each),
+        TEST(unknown_handling_lets_nothing_be_said_of_its_side),
         TEST(an_opening_without_a_valve_says_so),
-        TEST(openings_on_neither_side_have_lines_of_their_own),
         TEST(every_opening_of_the_fleet_is_in_the_table_once),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);

@@ -103,17 +103,24 @@ static bool card_carries(const struct sheet *card, const char *id)
     return false;
 }
 
+/* Does the row give the seconds of that extinguisher alone? */
+static bool row_gives_seconds(const struct card_row *row, const char *tag)
+{
+    for (size_t i = 0; i < row->item_count; i++)
+        if (row->items[i].tag_count == 1 && text_equal(row->items[i].tags[0], tag) &&
+            strstr(row->items[i].name, "lasts") != NULL)
+            return true;
+    return false;
+}
+
 /* Seconds of the other extinguishers may stand; no row may give this one's. */
 static void seconds_must_be_gone(const struct sheet *card, const struct taken *taken)
 {
     const char *tag = strrchr(taken->owner, ' ') + 1;
     for (size_t s = 0; s < sheet_steps(card)->count; s++)
-        for (size_t r = 0; r < sheet_steps(card)->items[s].row_count; r++) {
-            const struct card_row *row = &sheet_steps(card)->items[s].rows[r];
-            if (row->tag_count == 1 && text_equal(row->tags[0], tag) &&
-                strstr(row->name, "empty in") != NULL)
-                fail_msg("%s: %s %s", card->id, tag, row->name);
-        }
+        for (size_t r = 0; r < sheet_steps(card)->items[s].row_count; r++)
+            if (row_gives_seconds(&sheet_steps(card)->items[s].rows[r], tag))
+                fail_msg("%s: %s", card->id, tag);
     for (size_t i = 0; i < sheet_steps(card)->figure_count; i++)
         if (text_equal(sheet_steps(card)->figures[i].id, "discharge") &&
             strstr(sheet_steps(card)->figures[i].text, text_format(test.arena, "%s ", tag)) != NULL)

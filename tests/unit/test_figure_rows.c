@@ -121,7 +121,7 @@ static void an_extinguisher_s_row_says_when_it_is_empty(void **state)
     (void)state;
     case_boat(&test, TAMARISK);
     const struct sheet *card = case_card(case_compose(&test, false), "engine_fire");
-    assert_string_equal(case_step(card, "discharge")->rows[0].name,
+    assert_string_equal(case_step(card, "discharge")->rows[0].items[0].name,
                         "Engine extinguisher, lasts 9 s");
 }
 
@@ -213,23 +213,11 @@ static void an_extinguisher_without_its_seconds_says_its_weight(void **state)
     (void)state;
     case_boat(&test, tamarisk_with("rating: en 34B, discharge_s: 9, ", "rating: en 34B, "));
     const struct sheet *card = case_card(case_compose(&test, false), "engine_fire");
-    assert_string_equal(case_step(card, "discharge")->rows[0].name, "Engine extinguisher, 2 kg");
+    assert_string_equal(case_step(card, "discharge")->rows[0].items[0].name,
+                        "Engine extinguisher, 2 kg");
 }
 
 /* ---- room ---- */
-
-/* Two lines of the table of openings are a row; an odd one is one too. */
-static void rows_are_counted(void **state)
-{
-    (void)state;
-    static const struct { size_t rows, table, figures, counted; } cases[] = {
-        {0, 0, 0, 0}, {3, 0, 0, 3}, {0, 1, 0, 1}, {0, 2, 0, 1}, {1, 7, 1, 6}, {2, 8, 2, 8}};
-    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
-        struct card_step step = {.row_count = cases[i].rows, .table_count = cases[i].table,
-                                 .figure_count = cases[i].figures};
-        assert_int_equal(card_step_rows(&step), cases[i].counted);
-    }
-}
 
 /* Pumps first, then where to look, the minutes last: the last is the first to yield. */
 static void the_minutes_yield_first(void **state)
@@ -259,11 +247,11 @@ static void the_seconds_yield_to_the_weight(void **state)
     (void)state;
     case_boat(&test, TAMARISK);
     const struct sheet *card = case_card(case_compose(&test, false), "engine_fire");
-    const struct card_row *row = &case_step(card, "discharge")->rows[0];
-    assert_string_equal(row->name, "Engine extinguisher, lasts 9 s");
-    assert_string_equal(row->lesser, "Engine extinguisher, 2 kg");
-    assert_int_equal(row->yields, YIELDS_SECONDS);
-    assert_int_equal(case_step(card, "stop")->rows[0].yields, YIELDS_NEVER);
+    const struct row_item *item = &case_step(card, "discharge")->rows[0].items[0];
+    assert_string_equal(item->name, "Engine extinguisher, lasts 9 s");
+    assert_string_equal(item->lesser, "Engine extinguisher, 2 kg");
+    assert_int_equal(item->yields, YIELDS_SECONDS);
+    assert_int_equal(case_step(card, "stop")->rows[0].items[0].yields, YIELDS_NEVER);
 }
 
 static void the_check_code_tells_a_changed_figure(void **state)
@@ -288,7 +276,6 @@ int main(void)
         cmocka_unit_test_setup_teardown(the_figure_goes_and_a_note_comes, set_up, tear_down),
         cmocka_unit_test_setup_teardown(an_extinguisher_without_its_seconds_says_its_weight,
                                         set_up, tear_down),
-        cmocka_unit_test(rows_are_counted),
         cmocka_unit_test_setup_teardown(the_minutes_yield_first, set_up, tear_down),
         cmocka_unit_test_setup_teardown(the_seconds_yield_to_the_weight, set_up, tear_down),
         cmocka_unit_test_setup_teardown(the_check_code_tells_a_changed_figure, set_up, tear_down),

@@ -50,6 +50,23 @@ static void steps_that_do_not_meet_the_floor_end_at_it(void **state)
     assert_int_equal(size_that_fits(uneven, 250, is_within, &limit), 12110);
 }
 
+/* Steps are counted from the floor, and few sizes are asked about. */
+static void the_largest_is_found_in_few_steps(void **state)
+{
+    (void)state;
+    const struct size_rule wide = {12000, 24000, 120};
+    struct limit limit = {.most = 17100};
+    assert_int_equal(size_largest(wide, 250, is_within, &limit), 17000);
+    assert_true(limit.asked <= 6);
+    limit.most = 99000;
+    assert_int_equal(size_largest(wide, 250, is_within, &limit), 24000);
+    limit.most = 0;
+    assert_int_equal(size_largest(wide, 250, is_within, &limit), 12000);
+    limit.most = 12000;
+    assert_int_equal(size_largest((struct size_rule){12000, 12000, 120}, 250, is_within, &limit),
+                     12000);
+}
+
 static void a_line_is_as_large_as_its_width_allows(void **state)
 {
     (void)state;
@@ -69,6 +86,7 @@ int main(void)
         cmocka_unit_test(the_largest_step_that_fits_is_taken),
         cmocka_unit_test(the_floor_is_never_passed),
         cmocka_unit_test(steps_that_do_not_meet_the_floor_end_at_it),
+        cmocka_unit_test(the_largest_is_found_in_few_steps),
         cmocka_unit_test(a_line_is_as_large_as_its_width_allows),
     };
     return cmocka_run_group_tests(tests, set_up, tear_down);

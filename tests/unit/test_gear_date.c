@@ -282,7 +282,7 @@ static void the_first_to_run_out_is_the_date_of_all(void **state)
         "  - {item: hydrostatic_release, tag: E2, zone: coachroof, installed: 2024-08-01}\n"
         "  - {item: flares, tag: E3, zone: saloon, expires: 2026-05}\n"
         "  - {item: epirb, tag: E4, zone: saloon, expires: 2029-11}\n"
-        "  - {item: grab_bag, tag: C1, zone: saloon}\n"
+        "  - {item: grab_bag, tag: E1, zone: saloon}\n"
         "  - {item: torch, tag: C2, zone: saloon}\n");
     static const struct {
         size_t from, count, undated;

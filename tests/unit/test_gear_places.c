@@ -32,7 +32,7 @@ static const char *row_of(const char *list, const char *gear)
     const struct sheet *card = card_of(
         text_format(test.arena, STOP_AND_USE("%s"), list), gear);
     const struct card_step *step = &sheet_steps(card)->items[1];
-    return step->row_count == 0 ? "-" : step->rows[0].where;
+    return step->row_count == 0 ? "-" : case_row(&test, &step->rows[0]);
 }
 
 static const struct equipment *gear_read(const char *entry)
@@ -49,7 +49,7 @@ static void a_row_prints_where_one_stands(void **state)
 {
     (void)state;
     assert_string_equal(row_of("uses: [{bilge_pump_electric: on}]", "  - {" PUMP PANEL "}\n"),
-                        "Chart table, port, panel: up = on");
+                        "Chart table, PORT, panel | [C1] Electric pump = up: ON");
 }
 
 static void a_row_prints_what_it_is_behind(void **state)
@@ -59,37 +59,53 @@ static void a_row_prints_what_it_is_behind(void **state)
         row_of("uses: [{seacock: shut}]",
                "  - {item: seacock, tag: C1, zone: saloon, side: port, spot: under seat, "
                "behind: two cushions, how: {shut: across}}\n"),
-        "Saloon, port, under seat, behind two cushions: across = shut");
+        "Saloon, PORT, under seat, behind two cushions | [C1] Seacock = across: SHUT");
 }
 
 #define HAND_PUMP "  - {item: bilge_pump_manual, tag: C1, zone: cockpit, side: port"
 
-static void a_row_prints_the_handle(void **state)
+/* The rows of that one place, with what stands above them. */
+static void expect_condition(const char *list, const char *gear, const char *row,
+                             const char *condition)
+{
+    assert_string_equal(row_of(list, gear), row);
+    const struct card_step *step = &sheet_steps(
+        case_card(case_compose(&test, false), "smoke"))->items[1];
+    assert_int_equal(step->condition_count, condition == NULL ? 0 : 1);
+    if (condition != NULL)
+        assert_string_equal(step->conditions[0].text, condition);
+}
+
+static void the_handle_is_told_before_the_rows(void **state)
 {
     (void)state;
-    static const struct { const char *gear, *row; } rows[] = {
+    static const struct { const char *gear, *row, *condition; } rows[] = {
         {HAND_PUMP ", how: push in, handle: {zone: cockpit_locker, side: starboard, spot: lid}}\n",
-         "Cockpit, port: push in; handle: Cockpit locker, starboard, lid"},
-        {HAND_PUMP ", handle: on its lid}\n", "Cockpit, port: handle: on its lid"},
+         "Cockpit, PORT | [C1] Hand pump = push in",
+         "**C1** handle: Cockpit locker, starboard, lid."},
+        {HAND_PUMP ", handle: on its lid}\n", "Cockpit, PORT | [C1] Hand pump",
+         "**C1** handle: on its lid."},
         {HAND_PUMP ", handle: {spot: {en: on its lid, de: am Deckel}}}\n",
-         "Cockpit, port: handle: on its lid"},
-        {HAND_PUMP ", handle: }\n", "Cockpit, port"},
+         "Cockpit, PORT | [C1] Hand pump", "**C1** handle: on its lid."},
+        {HAND_PUMP ", handle: }\n", "Cockpit, PORT | [C1] Hand pump", NULL},
     };
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-        assert_string_equal(row_of("uses: [bilge_pump_manual]", rows[i].gear), rows[i].row);
+        expect_condition("uses: [bilge_pump_manual]", rows[i].gear, rows[i].row,
+                         rows[i].condition);
 }
 
 #define FLAP "  - {item: engine_vent_closure, tag: C1, zone: cockpit, side: port"
 
-static void a_row_prints_what_must_be_so(void **state)
+static void what_must_be_so_is_told_before_the_rows(void **state)
 {
     (void)state;
-    assert_string_equal(row_of("uses: [{engine_vent_closure: shut}]",
-                               FLAP ", only_when: [engine_running, platform_up]}\n"),
-                        "Cockpit, port: shut; only with engine running, platform up");
-    assert_string_equal(row_of("uses: [{engine_vent_closure: shut}]",
-                               FLAP ", how: {shut: push}, only_when: platform_down}\n"),
-                        "Cockpit, port: push = shut; only with platform down");
+    static const char shut[] = "uses: [{engine_vent_closure: shut}]";
+    expect_condition(shut, FLAP ", only_when: [engine_running, platform_up]}\n",
+                     "Cockpit, PORT | [C1] Vent flap = SHUT",
+                     "**C1** only with engine running, platform up.");
+    expect_condition(shut, FLAP ", how: {shut: push}, only_when: platform_down}\n",
+                     "Cockpit, PORT | [C1] Vent flap = push: SHUT",
+                     "**C1** only with platform down.");
 }
 
 static void a_step_after_the_stop_is_told_of(void **state)
@@ -161,19 +177,20 @@ static void the_way_counts_as_inside_what_burns(void **state)
 {
     (void)state;
     static const struct { const char *gear, *row; } rows[] = {
-        {VALVE(", inside: []"), "Engine space: inside: leave it"},
-        {VALVE(", from: {zone: cockpit}, inside: []"), "Cockpit: pull = shut"},
+        {VALVE(", inside: []"), "Engine space | [C1] Fuel valve = inside: LEAVE IT"},
+        {VALVE(", from: {zone: cockpit}, inside: []"), "Cockpit | [C1] Fuel valve = pull: SHUT"},
         {VALVE(", from: {zone: cockpit}, past: [engine_space]"),
-         "Cockpit: inside: leave it"},
+         "Cockpit | [C1] Fuel valve = inside: LEAVE IT"},
         {"  - {item: fuel_shutoff_diesel, tag: C1, zone: saloon, how: {shut: pull}, "
          "inside: [], past: [engine_space], handle: on it, only_when: engine_stopped}\n",
-         "Saloon: inside: leave it"},
+         "Saloon | [C1] Fuel valve = inside: LEAVE IT"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         const struct sheet *card = card_of(
             "per: engine_space\n" STOP_AND_USE("uses: [{fuel_shutoff_diesel: shut}]"),
             rows[i].gear);
-        assert_string_equal(sheet_steps(card)->items[1].rows[0].where, rows[i].row);
+        assert_string_equal(case_row(&test, &sheet_steps(card)->items[1].rows[0]), rows[i].row);
+        assert_int_equal(sheet_steps(card)->items[1].condition_count, 0);
     }
 }
 
@@ -237,8 +254,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(a_row_prints_where_one_stands),
         TEST(a_row_prints_what_it_is_behind),
-        TEST(a_row_prints_the_handle),
-        TEST(a_row_prints_what_must_be_so),
+        TEST(the_handle_is_told_before_the_rows),
+        TEST(what_must_be_so_is_told_before_the_rows),
         TEST(a_step_after_the_stop_is_told_of),
         TEST(reach_is_judged_where_one_stands),
         TEST(a_handle_is_fetched_first),

@@ -51,11 +51,28 @@ static bool lies_in(struct area inner, struct area outer, mpt slack)
            inner.y + inner.height <= outer.y + outer.height + slack;
 }
 
-/* Letters alone count within the safe area; a line's bounds have room above them. */
+/* Marks stand beside the hole, in the margin. */
+static bool is_in_margin(const struct page_item *item)
+{
+    return item->block == BLOCK_MARK || item->block == BLOCK_UNAPPROVED;
+}
+
+/* Of words from the capitals' height to the base line: a line's bounds have room round them. */
+static struct area letters_of(const struct page_item *item)
+{
+    struct area area = item->area;
+    if (item->kind == PAGE_TEXT) {
+        area.y = item->baseline - item->run->size * 7 / 10;
+        area.height = item->baseline - area.y;
+    }
+    return area;
+}
+
+/* Letters alone count within the safe area. */
 static void everything_lies_in_the_safe_area(void **state)
 {
     (void)state;
-    const struct page_needs needs = {.marked = true};
+    const struct page_needs needs = {.way = 0};
     struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).safe;
     assert_in_range(safe.x, MM(10), MM(10));
     assert_in_range(safe.y, MM(16), MM(16));
@@ -65,7 +82,8 @@ static void everything_lies_in_the_safe_area(void **state)
             assert_in_range(pages[p]->width, MM(210) - 10, MM(210) + 10);
             assert_in_range(pages[p]->height, MM(297) - 10, MM(297) + 10);
             for (size_t i = 0; i < pages[p]->count; i++)
-                if (!lies_in(pages[p]->items[i].area, safe, 10))
+                if (!lies_in(letters_of(&pages[p]->items[i]), safe, 10) &&
+                    !is_in_margin(&pages[p]->items[i]))
                     fail_msg("%s: `%s` leaves the safe area", pages[p]->id,
                              item_words(&pages[p]->items[i]));
         }
@@ -105,14 +123,20 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
                 for (size_t j = 0; j < pages[p]->count; j++) {
                     const struct page_item *sign = &pages[p]->items[i];
                     const struct page_item *other = &pages[p]->items[j];
-                    bool own_tag = sign->glyph == SYMBOL_NONE && j == i + 2 &&
-                                   other->kind == PAGE_TEXT;   /* in an empty frame, on black */
-                    if (sign->kind == PAGE_SIGN && i != j && !own_tag &&
+                    if (sign->kind == PAGE_SIGN && i != j &&
                         (other->kind == PAGE_TEXT || other->kind == PAGE_SIGN) &&
                         overlap(sign->area, other->area))
                         fail_msg("%s: a sign lies on `%s`", pages[p]->id, item_words(other));
                 }
     }
+}
+
+/* Places are a point larger than names of gear; what is said is larger on a page of its own. */
+static mpt aim_of(const struct page *page, enum page_role role)
+{
+    if (role == ROLE_SCRIPT && page->sheet->kind == SHEET_DISTRESS)
+        return spoken_size_rule(page->paper).aim;
+    return size_rule(page->paper, role).aim + (role == ROLE_ROW ? MPT_PER_POINT : 0);
 }
 
 static void no_size_is_below_its_floor(void **state)
@@ -128,7 +152,7 @@ static void no_size_is_below_its_floor(void **state)
                 if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
                     continue;
                 if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
-                    item->run->size > size_rule(pages[p]->paper, item->role).aim)
+                    item->run->size > aim_of(pages[p], item->role))
                     fail_msg("%s: `%s` is set in %d mpt", pages[p]->id, item_words(item),
                              (int)item->run->size);
             }
@@ -158,6 +182,15 @@ static const struct page_item *panel_of(const struct page *page)
     return NULL;
 }
 
+/* A panel grows from the foot of the page. */
+static void same_foot(const struct page *page, const struct page_item *a,
+                      const struct page_item *b)
+{
+    if (a->area.x != b->area.x || a->area.width != b->area.width ||
+        a->area.y + a->area.height != b->area.y + b->area.height)
+        fail_msg("%s: the block %s stands elsewhere", page->id, block_word(a->block));
+}
+
 static void same_area(const struct page *page, const struct page_item *a,
                       const struct page_item *b)
 {
@@ -178,8 +211,7 @@ static const struct page *page_with(const struct page *const *pages, enum block_
 static void the_same_blocks_stand_at_the_same_place(void **state)
 {
     (void)state;
-    static const enum block_key blocks[] = {BLOCK_MARK, BLOCK_TITLE, BLOCK_CALL_LINE,
-                                            BLOCK_CONTACT, BLOCK_CALL};
+    static const enum block_key blocks[] = {BLOCK_MARK, BLOCK_TITLE, BLOCK_CALL_LINE};
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
         size_t distress = 0, safety = 0;
@@ -191,36 +223,39 @@ static void the_same_blocks_stand_at_the_same_place(void **state)
                 if (sheet_block(sheet, blocks[i]) != NULL)
                     same_area(pages[p], box_of(pages[p], blocks[i]),
                               box_of(page_with(pages, blocks[i]), blocks[i]));
-            if (sheet_block(sheet, BLOCK_CALL) != NULL)
-                same_area(pages[p], panel_of(pages[p]), panel_of(page_with(pages, BLOCK_CALL)));
+            if (sheet_block(sheet, BLOCK_CALL) != NULL && sheet_steps(sheet)->count > 0)
+                same_foot(pages[p], panel_of(pages[p]), panel_of(page_with(pages, BLOCK_STEPS)));
         }
-        assert_int_equal(distress, 1);                 /* they are among those compared */
-        assert_int_equal(safety, 2);
+        assert_int_equal(distress, 2);                 /* they are among those compared */
+        assert_true(safety >= 2);
     }
 }
 
-/* The footer's lines, and the size the call is set in. */
+/* The footer's lines on all pages, and the size that a card's call is set in. */
 static void what_is_read_on_every_card_is_set_alike(void **state)
 {
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        mpt script_size = 0, footer = 0;
-        for (size_t p = 0; p < page_count; p++)
+        mpt footer = 0;
+        for (size_t p = 0; p < page_count; p++) {
+            bool steps = sheet_steps(pages[p]->sheet)->count > 0;
+            mpt script_size = 0;
             for (size_t i = 0; i < pages[p]->count; i++) {
                 const struct page_item *item = &pages[p]->items[i];
                 if (item->kind != PAGE_TEXT)
                     continue;
-                if (item->block == BLOCK_CALL && item->role == ROLE_SCRIPT) {
-                    script_size = script_size == 0 ? item->run->size : script_size;
-                    assert_int_equal(item->run->size, script_size);
+                if (steps && item->block == BLOCK_CALL && item->role == ROLE_SCRIPT) {
+                    assert_true(script_size == 0 || item->run->size == script_size);
+                    script_size = item->run->size;
                 }
                 if (text_equal(item->run->text, words_get(test.words, WORD_DEFER))) {
                     footer = footer == 0 ? item->baseline : footer;
                     assert_int_equal(item->baseline, footer);
                 }
             }
-        assert_true(script_size > 0 && footer > 0);
+        }
+        assert_true(footer > 0);
     }
 }
 
@@ -242,7 +277,19 @@ static void must_say(const struct page *page, const char *words)
         fail_msg("%s does not say `%s`", page->id, words);
 }
 
-static void every_row_cell_and_tag_is_on_its_page(void **state)
+static void rows_must_stand(const struct page *page, const struct card_row *rows, size_t count)
+{
+    for (size_t r = 0; r < count; r++) {
+        must_say(page, rows[r].place);
+        must_say(page, rows[r].spot);
+        for (size_t i = 0; i < rows[r].item_count; i++) {
+            must_say(page, rows[r].items[i].name);
+            must_say(page, rows[r].items[i].spot);
+        }
+    }
+}
+
+static void every_row_opening_and_tag_is_on_its_page(void **state)
 {
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
@@ -255,14 +302,9 @@ static void every_row_cell_and_tag_is_on_its_page(void **state)
             for (size_t s = 0; s < sheet_steps(card)->count; s++) {
                 const struct card_step *step = &sheet_steps(card)->items[s];
                 must_say(pages[p], text_format(test.arena, "%d\n", step->number));
-                for (size_t r = 0; r < step->row_count; r++) {
-                    must_say(pages[p], step->rows[r].name);
-                    must_say(pages[p], step->rows[r].where);
-                }
-                for (size_t r = 0; r < step->table_count; r++)
-                    for (size_t c = 0; c < TABLE_CELLS; c++)
-                        if (step->table[r].cells[c].name != NULL)
-                            must_say(pages[p], step->table[r].cells[c].name);
+                rows_must_stand(pages[p], step->rows, step->row_count);
+                for (size_t g = 0; g < step->table_count; g++)
+                    rows_must_stand(pages[p], step->table[g].rows, step->table[g].row_count);
             }
             bool by_rows = card->kind != SHEET_CARD; /* test_safety_page */
             for (size_t m = 0; m < sheet_plan(card)->marker_count && !by_rows; m++)
@@ -321,59 +363,6 @@ static void the_distress_card_fits_without_the_others(void **state)
     }
 }
 
-/* One card that cannot fit is told by name; the others are printed all the same. */
-static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
-{
-    (void)state;
-    case_boat(&test, boats[0]);
-    const struct sheet_set *whole = case_compose(&test, false);
-    const struct sheet **cards = arena_array(test.arena, whole->count, sizeof *cards);
-    struct sheet long_card = *case_card(whole, "flooding");
-    struct steps_facts *facts = FACTS(test.arena, &long_card, steps, BLOCK_STEPS);
-    struct card_step *steps = arena_array(test.arena, facts->count, sizeof *steps);
-    memcpy(steps, facts->items, facts->count * sizeof *steps);
-    steps[1].headline.text = "**PUMP** with every pump there is, and then with every bucket too.";
-    facts->items = steps;
-    for (size_t i = 0; i < whole->count; i++)
-        cards[i] = strcmp(whole->sheets[i]->id, "flooding") == 0 ? &long_card : whole->sheets[i];
-    const struct sheet_set set = {.sheets = cards, .count = whole->count};
-    struct layout_input input = {&set, faces, paper_of(PAPER_A4), false};
-    struct laid_set laid = layout_set(&input, test.arena, test.problems);
-    assert_int_equal(laid.count, whole->count);
-    for (size_t i = 0; i < laid.count; i++)
-        for (size_t p = 0; p < laid.sheets[i].page_count; p++)
-            assert_int_equal(laid.sheets[i].pages[p] == NULL, cards[i] == &long_card);
-    size_t count;
-    const struct problem *told = problems_sorted(test.problems, &count);
-    assert_int_equal(count, 1);
-    assert_int_equal(told[0].severity, SEVERITY_ERROR);
-    assert_non_null(strstr(told[0].what, "FLOODING (en): a line of the steps is "));
-    assert_non_null(strstr(told[0].what, " mm too long at the smallest size allowed"));
-    assert_non_null(told[0].remedy);
-}
-
-static void too_many_rows_are_an_error(void **state)
-{
-    (void)state;
-    case_boat(&test, boats[0]);
-    struct sheet card = *case_card(case_compose(&test, false), "engine_fire");
-    struct card_step step = *case_step(&card, "stop");
-    struct card_row *rows = arena_array(test.arena, 15, sizeof *rows);
-    for (size_t i = 0; i < 15; i++)
-        rows[i] = step.rows[0];
-    step.rows = rows;
-    step.row_count = 15;
-    struct steps_facts *facts = FACTS(test.arena, &card, steps, BLOCK_STEPS);
-    facts->items = &step;
-    facts->count = 1;
-    const struct sheet *const cards[] = {&card};
-    const struct page *const *pages =
-        laid_out(&(struct sheet_set){.sheets = cards, .count = 1}, false);
-    assert_null(pages[0]);
-    assert_non_null(case_problem(&test,
-                                 "3 ENGINE FIRE (en): 1 steps and 15 rows, 8 and 14 at most"));
-}
-
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -385,12 +374,10 @@ int main(void)
         TEST(no_size_is_below_its_floor),
         TEST(the_same_blocks_stand_at_the_same_place),
         TEST(what_is_read_on_every_card_is_set_alike),
-        TEST(every_row_cell_and_tag_is_on_its_page),
+        TEST(every_row_opening_and_tag_is_on_its_page),
         TEST(the_same_set_gives_the_same_items),
         TEST(a_held_card_has_no_page_unless_it_is_a_draft),
         TEST(the_distress_card_fits_without_the_others),
-        TEST(what_does_not_fit_is_told_and_holds_only_its_card),
-        TEST(too_many_rows_are_an_error),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;

@@ -13,11 +13,26 @@
 
 /* Smaller than the papers of the table, with other margins; larger, and not punched; one that
  * hangs so high that it is read from farther off; and one that is held before the eyes. */
-static const struct paper small = {"small", MM(200), MM(290), MM(11), MM(17), MM(9), MM(8), 500};
-static const struct paper large = {"large", MM(240), MM(340), MM(10), MM(10), MM(10), 0, 500};
-static const struct paper far = {"far", MM(297), MM(420), MM(12), MM(18), MM(10), MM(8), 700};
-static const struct paper tall = {"tall", 612000, 1008000, MM(10), MM(16), MM(8), MM(8), 550};
-static const struct paper near = {"near", MM(210), MM(297), MM(10), MM(10), MM(8), 0, 450};
+static const struct paper small = {
+    .key = "small", .width = MM(200), .height = MM(290), .side = MM(11), .head = MM(17),
+    .foot = MM(9), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 500,
+    .title_mm = 1600};
+static const struct paper large = {
+    .key = "large", .width = MM(240), .height = MM(340), .side = MM(10), .head = MM(12),
+    .foot = MM(10), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 500,
+    .title_mm = 1600};
+static const struct paper far = {
+    .key = "far", .width = MM(297), .height = MM(420), .side = MM(12), .head = MM(18),
+    .foot = MM(10), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 700,
+    .title_mm = 1600};
+static const struct paper tall = {
+    .key = "tall", .width = 612000, .height = 1008000, .side = MM(10), .head = MM(16),
+    .foot = MM(8), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 550,
+    .title_mm = 1600};
+static const struct paper near = {
+    .key = "near", .width = MM(210), .height = MM(297), .side = MM(10), .head = MM(12),
+    .foot = MM(8), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 450,
+    .title_mm = 1600};
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml",
@@ -51,12 +66,28 @@ static bool lies_inside(struct area inner, struct area outer)
            inner.y + inner.height <= outer.y + outer.height + slack;
 }
 
+/* What stands beside the hole, in the margin at the head. */
+static bool is_of_the_strip(const struct page_item *item)
+{
+    return item->block == BLOCK_MARK || item->block == BLOCK_UNAPPROVED;
+}
+
+/* The bounds of a line have room above and below its letters. */
+static struct area letters_of_item(const struct page_item *item)
+{
+    struct area area = item->area;
+    if (item->kind == PAGE_TEXT)
+        area.height = item->baseline - area.y;
+    return area;
+}
+
 static void stays_in_the_safe_area(const struct page *page)
 {
-    const struct page_needs needs = {.marked = false};
+    const struct page_needs needs = {.way = 0};
     struct area safe = frame_make(page->paper, TEMPLATE_CARD, &needs).safe;
     for (size_t i = 0; i < page->count; i++)
-        if (!lies_inside(page->items[i].area, safe))
+        if (!is_of_the_strip(&page->items[i]) &&
+            !lies_inside(letters_of_item(&page->items[i]), safe))
             fail_msg("%s on %s: an item of the block %s leaves the safe area", page->id,
                      page->paper->key, block_word(page->items[i].block));
 }
@@ -134,7 +165,7 @@ static void every_paper_of_the_table_carries_what_fits(void **state)
 {
     (void)state;
     size_t all = cards_of_the_fleet();
-    for (enum paper_key key = 0; key < PAPER_COUNT; key++) {
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++) {
         size_t laid = fleet_on(paper_of(key));
         assert_true(key != PAPER_A4 || laid == all);
         assert_true(key != PAPER_LETTER || laid > all / 2);
@@ -151,6 +182,146 @@ static void a_paper_that_no_table_has_carries_what_fits(void **state)
     assert_true(on_far > 0);
     assert_true(on_tall > 0);
     assert_int_equal(on_near, cards_of_the_fleet());
+}
+
+/* ---- two sides ---- */
+
+static const struct laid_sheet *laid_of(const char *id)
+{
+    for (size_t i = 0; i < laid_set.count; i++)
+        if (strcmp(laid_set.sheets[i].sheet->id, id) == 0)
+            return &laid_set.sheets[i];
+    fail_msg("there is no card %s", id);
+    return NULL;
+}
+
+static bool ends(const char *text, const char *with)
+{
+    size_t length = strlen(text), tail = strlen(with);
+    return length >= tail && strcmp(text + length - tail, with) == 0;
+}
+
+/* Steps on the front, all that helps on the back; the words of the call there or on a page of
+ * their own; nothing of the card on none. */
+static void a_leaf_has_the_whole_card(const struct laid_sheet *laid)
+{
+    const struct sheet *front = laid->pages[0]->sheet, *back = laid->pages[1]->sheet;
+    const struct sheet *call = laid->pages[laid->page_count - 1]->sheet;
+    assert_true(laid->page_count == 2 || laid->page_count == 3);
+    assert_true(ends(sheet_title(front)->number, " front"));
+    assert_true(ends(sheet_title(back)->number, " back"));
+    assert_true(sheet_steps(front)->count == sheet_steps(laid->sheet)->count);
+    assert_null(sheet_block(front, BLOCK_NEVER));
+    assert_true(sheet_warnings(back, BLOCK_NEVER)->count ==
+                sheet_warnings(laid->sheet, BLOCK_NEVER)->count);
+    assert_non_null(sheet_block(back, BLOCK_PLAN));
+    assert_true((sheet_block(call, BLOCK_CALL) != NULL) ==
+                (sheet_block(laid->sheet, BLOCK_CALL) != NULL));
+    assert_true((sheet_block(call, BLOCK_CONTACT) != NULL) ==
+                (sheet_block(laid->sheet, BLOCK_CONTACT) != NULL));
+}
+
+static void a_card_of_a5_has_two_sides(void **state)
+{
+    (void)state;
+    size_t leaves = 0;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        lay_out_on(paper_of(PAPER_A5), boats[b]);
+        for (size_t i = 0; i < laid_set.count; i++) {
+            const struct laid_sheet *laid = &laid_set.sheets[i];
+            if (laid->pages[0] == NULL || sheet_steps(laid->sheet)->count == 0)
+                continue;
+            a_leaf_has_the_whole_card(laid);
+            leaves++;
+        }
+    }
+    assert_true(leaves > 30);
+}
+
+static bool has_locator(const struct page *page)
+{
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_PATH && page->items[i].block == BLOCK_STEPS)
+            return true;
+    return false;
+}
+
+/* Where things are is told on the front too, though the plan is on the back. */
+static void rows_on_a_front_have_locators(void **state)
+{
+    (void)state;
+    lay_out_on(paper_of(PAPER_A5), boats[0]);
+    assert_true(has_locator(laid_of("galley_fire")->pages[0]));
+}
+
+/* The words of a tag may stand on another page of its card, but not on none. */
+static void a_tag_of_the_back_is_looked_for_on_the_front(void **state)
+{
+    (void)state;
+    struct proof_report report;
+    size_t found = 0;
+    lay_out_on(paper_of(PAPER_A5), boats[0]);
+    proof_page(laid_of("galley_fire")->pages[1], faces, test.arena, &report);
+    for (size_t i = 0; i < report.count; i++)
+        found += report.findings[i].rule == RULE_MARKERS_ROWS ? 1 : 0;
+    assert_true(found > 0);
+}
+
+static void a_front_without_its_back_is_not_made(void **state)
+{
+    (void)state;
+    struct paper low = *paper_of(PAPER_A5);
+    size_t held = 0;
+    low.height -= MM(30);
+    lay_out_on(&low, boats[0]);
+    for (size_t i = 0; i < laid_set.count; i++) {
+        const struct laid_sheet *laid = &laid_set.sheets[i];
+        for (size_t p = 1; p < laid->page_count && sheet_steps(laid->sheet)->count > 0; p++)
+            assert_true((laid->pages[p] == NULL) == (laid->pages[0] == NULL));
+        held += laid->pages[0] == NULL ? 1 : 0;
+    }
+    assert_true(held > 0);
+}
+
+/* Only the words of the call stand behind; all else is on the front, which tells where they are. */
+static void the_call_alone_is_behind(const struct laid_sheet *laid)
+{
+    const struct sheet *front = laid->pages[0]->sheet, *back = laid->pages[1]->sheet;
+    const struct cases_facts *cases = sheet_cases(front);
+    assert_int_equal(laid->page_count, 2);
+    assert_true(ends(sheet_title(front)->number, " front"));
+    assert_true(ends(sheet_title(back)->number, " back"));
+    assert_null(sheet_block(front, BLOCK_CALL));
+    assert_non_null(sheet_block(back, BLOCK_CALL));
+    assert_int_equal(sheet_steps(back)->count, 0);
+    for (size_t i = 0; i < laid->sheet->block_count; i++) {
+        enum block_key key = laid->sheet->blocks[i].key;
+        assert_true(key == BLOCK_CALL || key == BLOCK_CONTACT ||
+                    sheet_block(front, key) != NULL);
+    }
+    assert_true(cases->count == 0 ||
+                ends(cases->items[cases->count - 1].text, "**Words: back.**"));
+}
+
+/* On paper that is too low for all of them; a card that has room on one side stays on it. */
+static void a_card_without_room_has_its_call_behind(void **state)
+{
+    (void)state;
+    size_t behind = 0, alone = 0;
+    lay_out_on(paper_of(PAPER_LETTER), boats[1]);
+    for (size_t i = 0; i < laid_set.count; i++) {
+        const struct laid_sheet *laid = &laid_set.sheets[i];
+        if (laid->pages[0] == NULL || sheet_block(laid->sheet, BLOCK_CALL) == NULL ||
+            sheet_steps(laid->sheet)->count == 0)
+            continue;
+        if (laid->page_count > 1)
+            the_call_alone_is_behind(laid);
+        *(laid->page_count > 1 ? &behind : &alone) += 1;
+    }
+    assert_true(behind > 3 && alone > 3);
+    struct problems *notes = problems_new(test.arena);
+    room_notes(&laid_set, test.arena, notes);
+    assert_true(problems_count(notes, SEVERITY_NOTE) > 0);
 }
 
 /* ---- sizes by the reading distance ---- */
@@ -206,6 +377,11 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_paper_of_the_table_carries_what_fits),
         cmocka_unit_test(a_paper_that_no_table_has_carries_what_fits),
+        cmocka_unit_test(a_card_of_a5_has_two_sides),
+        cmocka_unit_test(rows_on_a_front_have_locators),
+        cmocka_unit_test(a_tag_of_the_back_is_looked_for_on_the_front),
+        cmocka_unit_test(a_front_without_its_back_is_not_made),
+        cmocka_unit_test(a_card_without_room_has_its_call_behind),
         cmocka_unit_test(what_is_read_from_farther_off_is_larger),
         cmocka_unit_test(too_small_for_its_distance_is_found),
     };

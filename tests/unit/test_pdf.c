@@ -12,15 +12,17 @@
 
 #define SAMPLE "šok ő Ё Ї Ύ AVAST To"
 
-/* Cuts the next line off and leaves its spaces at the left out; NULL at the end. */
+/* Cuts the next line off and leaves its spaces at both ends out; NULL at the end. */
 static char *line_take(char **rest)
 {
     char *line = *rest + strspn(*rest, " "), *end = strchr(line, '\n');
 
     if (end == NULL)
         return NULL;
-    *end = '\0';
     *rest = end + 1;
+    while (end > line && end[-1] == ' ')
+        end--;
+    *end = '\0';
     return line;
 }
 

@@ -186,11 +186,29 @@ static void inks_are_judged_by_the_worst_light(void **state)
         {INK_BLACK, INK_CONTROL, 1.00, LIGHT_RED},  {INK_BLACK, INK_WARNING, 9.4, LIGHT_GREY},
         {INK_WARNING, INK_WHITE, 1.05, LIGHT_RED},  {INK_WHITE, INK_CONTROL, 8.1, LIGHT_WHITE}};
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
-        struct contrast worst = contrast_worst(rows[i].ink, rows[i].ground);
+        struct contrast worst = contrast_worst(PALETTE_COLOUR, rows[i].ink, rows[i].ground);
         assert_true(fabs(worst.ratio - rows[i].ratio) < 0.06);
         assert_int_equal(worst.light, rows[i].light);
     }
-    assert_true(contrast_worst(INK_GREY, INK_WHITE).ratio >= 7.0);
+    assert_true(contrast_worst(PALETTE_COLOUR, INK_GREY, INK_WHITE).ratio >= 7.0);
+}
+
+/* Without colour every ink is a grey, white glyphs stand out on each field as far as large words
+ * must, and no two fields of classes are one tone. */
+static void inks_without_colour_are_greys(void **state)
+{
+    (void)state;
+    static const enum ink fields[] = {INK_FIRE, INK_RESCUE, INK_CONTROL, INK_WARNING};
+    for (int ink = INK_NONE; ink < INK_COUNT; ink++) {
+        struct rgb colour = ink_rgb(PALETTE_MONO, (enum ink)ink);
+        assert_true(colour.red == colour.green && colour.green == colour.blue);
+    }
+    for (size_t i = 0; i < COUNT_OF(fields); i++) {
+        assert_true(fields[i] == INK_WARNING ||
+                    contrast_worst(PALETTE_MONO, INK_WHITE, fields[i]).ratio >= 4.5);
+        for (size_t j = 0; j < i; j++)
+            assert_true(contrast_worst(PALETTE_MONO, fields[i], fields[j]).ratio > 1.2);
+    }
 }
 
 int main(void)
@@ -204,6 +222,7 @@ int main(void)
         cmocka_unit_test(red_light_contrast),
         cmocka_unit_test(colours_have_their_levels),
         cmocka_unit_test(pairs_in_three_lights),
-        cmocka_unit_test(inks_are_judged_by_the_worst_light)};
+        cmocka_unit_test(inks_are_judged_by_the_worst_light),
+        cmocka_unit_test(inks_without_colour_are_greys)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -55,6 +55,10 @@ static void limits_grow_with_the_reading_distance(void **state)
     assert_true(headline.capitals_read_mm > 1599 && headline.capitals_read_mm < 1601);
     assert_int_equal(role_limit(&far, ROLE_FOOTER).floor, 8000);
     assert_int_equal(role_limit(&far, ROLE_TITLE).floor, 32000);
+    far.title_mm = 800;
+    struct role_limit title = role_limit(&far, ROLE_TITLE);
+    assert_int_equal(title.floor, 16000);
+    assert_true(title.capital_mm > 3.9 && title.capital_mm < 4.1);
 }
 
 static struct page page_on(const struct paper *paper)
@@ -62,18 +66,51 @@ static struct page page_on(const struct paper *paper)
     return (struct page){.paper = paper, .width = paper->width, .height = paper->height};
 }
 
+static bool areas_meet(struct area a, struct area b)
+{
+    return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height &&
+           b.y < a.y + a.height;
+}
+
+/* However a sheet is punched and laminated. */
+static void frame_lies_inside(const struct paper *paper)
+{
+    const struct page_needs needs = {.way = 0};
+    struct frame frame = frame_make(paper, TEMPLATE_CARD, &needs);
+    struct page page = page_on(paper);
+    struct area safe = safe_area(&page), hole = punched_area(&page);
+    assert_true(frame.safe.x >= safe.x && frame.safe.y >= safe.y);
+    assert_true(frame.safe.x + frame.safe.width <= safe.x + safe.width);
+    assert_true(frame.safe.y + frame.safe.height <= safe.y + safe.height);
+    assert_true(frame.at[AREA_STRIP_LEFT].y >= marks_area(&page).y);
+    assert_false(areas_meet(frame.safe, hole));
+    assert_false(areas_meet(frame.at[AREA_STRIP_LEFT], hole));
+    assert_false(areas_meet(frame.at[AREA_STRIP_RIGHT], hole));
+}
+
 static void the_frame_lies_inside_the_safe_area(void **state)
 {
     (void)state;
-    const struct page_needs needs = {.marked = false};
-    for (enum paper_key key = 0; key < PAPER_COUNT; key++) {
-        struct frame frame = frame_make(paper_of(key), TEMPLATE_CARD, &needs);
-        struct page page = page_on(paper_of(key));
-        struct area safe = safe_area(&page);
-        assert_true(frame.safe.x >= safe.x && frame.safe.y >= safe.y);
-        assert_true(frame.safe.x + frame.safe.width <= safe.x + safe.width);
-        assert_true(frame.safe.y + frame.safe.height <= safe.y + safe.height);
-    }
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++)
+        for (enum punch punch = PUNCH_UNSAID; punch < PUNCH_COUNT; punch++)
+            for (enum pouch pouch = POUCH_UNSAID; pouch < POUCH_COUNT; pouch++) {
+                const struct finish finish = {PALETTE_COLOUR, punch, pouch};
+                struct paper paper = paper_finished(key, &finish);
+                frame_lies_inside(&paper);
+            }
+}
+
+static void what_is_cut_off_is_no_margin(void **state)
+{
+    (void)state;
+    const struct finish finish = {.pouch = POUCH_WET};
+    struct paper paper = paper_finished(PAPER_A4, &finish);
+    struct page page = page_on(&paper);
+    assert_int_equal(paper.trim, MM(5));
+    assert_int_equal(paper.punch_down, MM(13));
+    assert_int_equal(safe_area(&page).y, MM(13) + MM(8));
+    paper.trim = MM(9);
+    assert_int_equal(safe_area(&page).x, paper.trim + MM(5));
 }
 
 /* The proofreader's margins are its own: a paper cannot have less. */
@@ -110,6 +147,7 @@ int main(void)
         cmocka_unit_test(the_safe_area_is_no_matter_of_the_paper_s_margins),
         cmocka_unit_test(a_paper_without_a_hole_has_more_room),
         cmocka_unit_test(the_frame_lies_inside_the_safe_area),
+        cmocka_unit_test(what_is_cut_off_is_no_margin),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -15,7 +15,8 @@
 
 static const struct proof_breaks *const all[] = {&breaks_place, &breaks_size,    &breaks_light,
                                                  &breaks_sign,  &breaks_wording, &breaks_steps,
-                                                 &breaks_plan,  &breaks_set};
+                                                 &breaks_rows,  &breaks_plan,    &breaks_bands,
+                                                 &breaks_set};
 
 static void broken_page_is_caught(void **state)
 {

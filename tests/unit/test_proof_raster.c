@@ -34,35 +34,6 @@ static int close_all(void **state)
     return pdf_case_close(state);
 }
 
-/* A page in colour: three bytes a pixel, behind a head that ends in a line of 255. */
-struct picture { int width, height; const unsigned char *at; };
-
-static struct picture picture_of(const struct page *page)
-{
-    const struct page *pages[] = {page};
-    bytes_store(pdf_of(pages, 1), "proof.pdf");
-    const char *head = command_read("pdftoppm -r 150 -singlefile proof.pdf proof && "
-                                    "head -n 2 proof.ppm | tail -n 1");
-    char *rest;
-    struct picture picture = {.width = (int)strtol(head, &rest, 10)};
-    picture.height = (int)strtol(rest, NULL, 10);
-    FILE *file = fopen(text_format(test.arena, "%s/proof.ppm", pdf_case.folder), "rb");
-    assert_non_null(file);
-    size_t size = (size_t)picture.width * (size_t)picture.height * 3;
-    unsigned char *at = arena_alloc(test.arena, size);
-    assert_int_equal(fseek(file, -(long)size, SEEK_END), 0);
-    assert_int_equal(fread(at, 1, size, file), size);
-    fclose(file);
-    picture.at = at;
-    return picture;
-}
-
-static struct rgb pixel(const struct picture *picture, int x, int y)
-{
-    const unsigned char *at = picture->at + ((size_t)y * (size_t)picture->width + (size_t)x) * 3;
-    return (struct rgb){at[0], at[1], at[2]};
-}
-
 static int dots(mpt length)
 {
     return (int)((int64_t)length * DOTS_AN_INCH / 72 / MPT_PER_POINT);
@@ -77,11 +48,11 @@ static void text_count(const struct picture *picture, const struct page_item *it
 {
     int left = dots(item->area.x), right = dots(item->area.x + item->area.width);
     int top = dots(item->baseline - item->run->size * 7 / 10), foot = dots(item->baseline);
-    struct rgb ground = pixel(picture, left - 2, (top + foot) / 2);
-    double full = light_contrast(LIGHT_WHITE, ink_rgb(item->fill), ground);
+    struct rgb ground = picture_at(picture, left - 2, (top + foot) / 2);
+    double full = light_contrast(LIGHT_WHITE, ink_rgb(PALETTE_COLOUR, item->fill), ground);
     for (int y = top; y < foot; y++)
         for (int x = left; x < right; x++) {
-            struct rgb dot = pixel(picture, x, y);
+            struct rgb dot = picture_at(picture, x, y);
             if (light_contrast(LIGHT_WHITE, dot, ground) < full * 0.9)
                 continue;
             for (enum light light = LIGHT_WHITE; light < LIGHT_COUNT; light++) {
@@ -101,7 +72,7 @@ static struct page_item *items_of(const struct page *page)
 static size_t share_least(const struct page *page)
 {
     struct count count[LIGHT_COUNT] = {{0, 0}};
-    struct picture picture = picture_of(page);
+    struct picture picture = page_picture(page, DOTS_AN_INCH);
     size_t least = 100;
     for (size_t i = 0; i < page->count; i++)
         if (page->items[i].kind == PAGE_TEXT)
@@ -163,12 +134,12 @@ static void the_thinnest_line_is_a_line(void **state)
                              .area = {MM(20), MM(20), MM(40), 0}, .stroke = INK_BLACK,
                              .line_width = MM(0.35), .block = BLOCK_NONE};
     struct page page = page_of(&line, 1);
-    struct picture picture = picture_of(&page);
+    struct picture picture = page_picture(&page, DOTS_AN_INCH);
     for (int x = dots(MM(21)); x < dots(MM(59)); x++) {
         int dark = 0;
         for (int y = dots(MM(19)); y < dots(MM(21)); y++)
-            dark += light_contrast(LIGHT_GREY, pixel(&picture, x, y), ink_rgb(INK_WHITE)) >=
-                    CONTRAST_LEAST;
+            dark += light_contrast(LIGHT_GREY, picture_at(&picture, x, y),
+                                   ink_rgb(PALETTE_COLOUR, INK_WHITE)) >= CONTRAST_LEAST;
         assert_true(dark >= 1);
     }
 }

@@ -112,7 +112,7 @@ static void the_case_taken_is_told_with_those_before_it(void **state)
                       " at logic.yaml:8\n"
                       "   case 2 of 3: torch fitted at logic.yaml:11\n"
                       "   gear C1 torch at text.yaml:16\n"
-                      "      Torch | Saloon\n"
+                      "      Saloon | Torch\n"
                       "   record: fixed_extinguisher not fitted at text.yaml:20\n"
                       "   because: It is dark.\n"
                       "   source S1: United States Coast Guard, 46 CFR 28.265,");
@@ -151,9 +151,9 @@ static void each_row_is_told_with_its_entry(void **state)
     (void)state;
     expect_part(reasons_of(GEAR, LACKS),
                 "   gear E1 knife at text.yaml:17\n"
-                "      Knife | Cockpit\n"
+                "      Cockpit | Knife\n"
                 "   gear E2 knife at text.yaml:18\n"
-                "      Knife | Saloon\n"
+                "      Saloon | Knife\n"
                 "   record: dinghy not fitted at text.yaml:22\n");
 }
 
@@ -165,7 +165,7 @@ static void what_is_not_recorded_holds_and_is_told(void **state)
     expect_part(text, "   not to be decided: case 1 of 3, which asks: fixed_extinguisher fitted"
                       " at logic.yaml:8\n   the step's own words\n"
                       "   gear fixed_extinguisher, asked for at logic.yaml:9\n"
-                      "      Fixed extinguisher | NOT RECORDED\n"
+                      "      NOT RECORDED | Fixed extinguisher\n"
                       "   record: fixed_extinguisher not recorded\n");
     expect_part(text, "\nHeld back by\n   fixed_extinguisher is not recorded: it holds back the "
                       "card 10 DARK CARD at text.yaml:1\n");
@@ -239,8 +239,8 @@ static void long_texts_break_at_spaces(void **state)
     const char *text = reasons_of(
         text_format(test.arena, "  - {item: torch, tag: C1, zone: saloon, spot: \"%s\"}\n"
                                 "  - {item: knife, tag: E1, zone: cockpit}\n", spot), LACKS);
-    expect_part(text, "      Torch | Saloon, behind the panel with the long brass handle under the "
-                      "shelf of the forward\n         berth, second hatch from the door\n");
+    expect_part(text, "      Saloon, behind the panel with the long brass handle under the shelf "
+                      "of the forward berth,\n         second hatch from the door | Torch\n");
     for (const char *end; (end = strchr(text, '\n')) != NULL; text = end + 1)
         assert_true(text_code_points(text_format(test.arena, "%.*s", (int)(end - text), text))
                     <= 100);

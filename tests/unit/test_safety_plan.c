@@ -30,15 +30,15 @@ static const struct plan_place *place_titled(const struct sheet *card, const cha
     return NULL;
 }
 
-/* "[C1] Torch, hook; ..." of a place. */
+/* "[C1] Torch, hook; ..." of a place; where the cards hang has no tag. */
 static const char *rows_text(const struct plan_place *place)
 {
     struct text_builder out = text_builder_in(test.arena);
     for (size_t r = 0; r < place->row_count; r++) {
         const struct plan_row *row = &place->rows[r];
         text_add(&out, r == 0 ? "" : "; ");
-        for (size_t c = 0; c < row->chip_count; c++)
-            text_add_format(&out, "[%s] ", row->chips[c]);
+        if (row->kind != NULL)
+            text_add_format(&out, "[%s] ", row->marker.tag);
         text_add_format(&out, "%s%s%s", row->name, row->detail[0] == '\0' ? "" : ", ",
                         row->detail);
     }
@@ -83,24 +83,25 @@ static void gear_of_one_engine_of_two_says_which(void **state)
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
     set = case_compose(&test, false);
     const struct plan_place *cockpit = place_titled(case_card(set, "safety_plan"),
-                                                    "Cockpit, starboard");
+                                                    "Cockpit, STARBOARD");
     assert_non_null(strstr(rows_text(cockpit), "[C1] Engine stop, helm, port engine; "
                                                "[C2] Engine stop, helm, starboard engine"));
 }
 
-static void seacocks_of_a_place_share_a_line_and_say_what_for(void **state)
+static void seacocks_say_what_they_are_for(void **state)
 {
     (void)state;
     const struct sheet *card =
         plan_of(COCK("C5", "sink drain", "") COCK("C3", "inlet", "")
                     COCK("C4", "inlet", ", spot: aft") COCK("C9", "log", ", valve: no"),
                 "");
-    assert_string_equal(rows_text(place_titled(card, "Galley, port")),
-                        "[C3–C5] [C9] 4 seacocks, inlet, sink drain, log: no valve");
+    assert_string_equal(rows_text(place_titled(card, "Galley, PORT")),
+                        "[C3] Seacock, inlet; [C4] Seacock, inlet, aft; "
+                        "[C5] Seacock, sink drain; [C9] Seacock, log: no valve");
 }
 
-/* The two sides of a zone are two places; an exact place is one of its own. */
-static void places_are_parted_by_side_and_by_exact_place(void **state)
+/* The two sides of a zone are two places; what was measured stands in its order along her. */
+static void places_are_parted_by_side(void **state)
 {
     (void)state;
     const struct sheet *card =
@@ -110,34 +111,32 @@ static void places_are_parted_by_side_and_by_exact_place(void **state)
                 "at: [5.0, -1.2]}\n",
                 "");
     const struct places_facts *safety = sheet_places(card);
-    assert_int_equal(safety->count, 4); /* and the radio */
-    assert_string_equal(rows_text(&safety->places[0]), "[C3] Torch, hook");
-    assert_true(safety->places[0].marker.exact);
-    assert_string_equal(rows_text(&safety->places[1]), "[C1] Torch");
-    assert_string_equal(rows_text(&safety->places[2]), "[C2] Torch");
-    assert_string_equal(rows_text(&safety->places[3]), "[E9] Radio, over the table");
+    assert_int_equal(safety->count, 3); /* and the radio */
+    assert_string_equal(safety->places[0].title, "Saloon, PORT");
+    assert_string_equal(safety->places[0].zone_name, "Saloon");
+    assert_string_equal(rows_text(&safety->places[0]), "[C3] Torch, hook; [C1] Torch");
+    assert_true(safety->places[0].rows[0].marker.exact);
+    assert_string_equal(rows_text(&safety->places[1]), "[C2] Torch");
+    assert_string_equal(rows_text(&safety->places[2]), "[E9] Radio, over the table");
+}
+
+/* A zone lies where its gear was measured, before where most boats have it. */
+static void a_zone_counts_where_it_was_measured(void **state)
+{
+    (void)state;
+    const struct sheet *card =
+        plan_of("  - {item: torch, tag: C1, zone: saloon}\n"
+                "  - {item: knife, tag: E1, zone: galley, side: port, at: [3.0, -1.0]}\n"
+                "  - {item: knife, tag: E2, zone: galley, side: starboard, spot: drawer}\n",
+                "");
+    const struct places_facts *safety = sheet_places(card);
+    assert_string_equal(safety->places[0].title, "Galley, PORT");
+    assert_string_equal(safety->places[1].title, "Galley, STARBOARD");
+    assert_string_equal(safety->places[2].title, "Saloon");
+    assert_int_equal(safety->places[1].marker.x_mm, 3000);
 }
 
 /* ---- nothing is left out, nothing holds it ---- */
-
-/* Of "C14": 14. */
-static int number_of(const char *tag)
-{
-    int number = 0;
-    for (const char *at = tag + 1; *at >= '0' && *at <= '9'; at++)
-        number = number * 10 + (*at - '0');
-    return number;
-}
-
-static bool chip_holds(const char *chip, const char *tag)
-{
-    int number = number_of(tag);
-    const char *dash = strstr(chip, "–");
-    if (strcmp(chip, tag) == 0)
-        return true;
-    return dash != NULL && chip[0] == tag[0] && number_of(chip) <= number &&
-           number <= number_of(dash + strlen("–"));
-}
 
 static size_t times_told(const char *tag)
 {
@@ -146,8 +145,7 @@ static size_t times_told(const char *tag)
         const struct places_facts *safety = sheet_places(set->sheets[i]);
         for (size_t p = 0; safety != NULL && p < safety->count; p++)
             for (size_t r = 0; r < safety->places[p].row_count; r++)
-                for (size_t c = 0; c < safety->places[p].rows[r].chip_count; c++)
-                    times += chip_holds(safety->places[p].rows[r].chips[c], tag) ? 1 : 0;
+                times += strcmp(safety->places[p].rows[r].marker.tag, tag) == 0 ? 1 : 0;
     }
     return times;
 }
@@ -180,6 +178,64 @@ static void it_is_first_and_never_held_back(void **state)
     assert_int_equal(sheet_steps(card)->count, 0);
 }
 
+/* ---- the index ---- */
+
+/* "EPIRB [E3] Companionway, PORT | ..." */
+static const char *index_text(const struct sheet *card)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    const struct index_facts *index = sheet_index(card);
+    for (size_t i = 0; i < index->count; i++) {
+        text_add_format(&out, "%s%s", i == 0 ? "" : " | ", index->entries[i].name);
+        for (size_t s = 0; s < index->entries[i].spot_count; s++) {
+            const struct index_spot *spot = &index->entries[i].spots[s];
+            for (size_t t = 0; t < spot->tag_count; t++)
+                text_add_format(&out, " [%s]", spot->tags[t]);
+            text_add_format(&out, " %s", spot->place);
+        }
+    }
+    return out.at;
+}
+
+static void what_saves_lives_is_in_the_index(void **state)
+{
+    (void)state;
+    case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
+    set = case_compose(&test, false);
+    assert_string_equal(index_text(case_card(set, "safety_plan")),
+                        "EPIRB [E3] Companionway, PORT | Raft [E2] Cabin roof | "
+                        "8 lifejackets [E1] Saloon, STARBOARD | "
+                        "Flares [E5] Cockpit locker, STARBOARD | "
+                        "Handheld radio [E4] Companionway, PORT | "
+                        "Grab bag [E20] Companionway, PORT");
+}
+
+/* The box of a tag tells its level there too. */
+static void the_index_tells_levels(void **state)
+{
+    (void)state;
+    const struct sheet *card =
+        plan_of("  - {item: flares, tag: E1, zone: cockpit_locker, side: port}\n"
+                "  - {item: grab_bag, tag: E2, zone: saloon}\n", "");
+    const struct index_facts *index = sheet_index(card);
+    assert_int_equal(index->entries[0].spots[0].level, LEVEL_DECK);
+    assert_int_equal(index->entries[1].spots[0].level, LEVEL_BELOW);
+}
+
+/* Pieces of one place stand together, and all are counted. What she has not is not named. */
+static void the_index_has_every_piece(void **state)
+{
+    (void)state;
+    const struct sheet *card =
+        plan_of("  - {item: lifejacket, tag: E1, zone: saloon, count: 4}\n"
+                "  - {item: lifejacket, tag: E2, zone: cockpit_locker, side: port, count: 2}\n"
+                "  - {item: lifejacket, tag: E3, zone: saloon, spot: under the seat}\n",
+                "");
+    assert_string_equal(index_text(card), "7 lifejackets [E1] [E3] Saloon [E2] Cockpit locker, "
+                                          "PORT | Radio [E9] Chart table, PORT");
+    assert_true(sheet_block(plan_of(TORCH("C1", ""), ""), BLOCK_INDEX) != NULL);
+}
+
 /* ---- sources ---- */
 
 static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
@@ -201,6 +257,15 @@ static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
 
 /* ---- where the cards hang ---- */
 
+/* The line that tells where the cards hang; NULL: there is none. */
+static const struct plan_row *here_of(const struct places_facts *plan)
+{
+    for (size_t i = 0; i < plan->count; i++)
+        if (plan->places[i].rows[0].kind == NULL)
+            return &plan->places[i].rows[0];
+    return NULL;
+}
+
 static const struct places_facts *hung(const char *type, const char *mounted)
 {
     case_boat(&test, text_format(test.arena,
@@ -218,7 +283,7 @@ static void the_plan_says_which_way_its_reader_looks(void **state)
 {
     static const struct { const char *word; enum facing facing; const char *words; } rows[] = {
         {"bow", FACING_BOW, "You look to the bow."},
-        {"stern", FACING_STERN, "You look to the stern: the bow is behind you."},
+        {"stern", FACING_STERN, "You look to the stern."},
         {"port", FACING_PORT, "You look to port: the bow is on your right."},
         {"starboard", FACING_STARBOARD, "You look to starboard: the bow is on your left."}};
     (void)state;
@@ -226,10 +291,12 @@ static void the_plan_says_which_way_its_reader_looks(void **state)
         const struct places_facts *safety =
             hung("monohull", text_format(test.arena, ", mounted: {zone: companionway, faces: %s}",
                                          rows[i].word));
-        assert_true(safety->here_given);
+        const struct plan_row *here = here_of(safety);
+        assert_non_null(here);
         assert_int_equal(safety->facing, rows[i].facing);
-        assert_string_equal(safety->here_words, rows[i].words);
-        assert_int_equal(safety->here.x_mm, 12000 * 62 / 100);
+        assert_string_equal(here->name, "YOU ARE HERE");
+        assert_string_equal(here->detail, rows[i].words);
+        assert_int_equal(here->marker.x_mm, 12000 * 62 / 100);
         assert_int_equal(problems_count(test.problems, SEVERITY_NOTE), 0);
     }
 }
@@ -242,10 +309,12 @@ static void where_nobody_recorded_it_nothing_is_drawn_and_a_note_tells(void **st
         {"catamaran", ", mounted: {zone: aft_cabin, faces: bow}"}};     /* of which hull? */
     (void)state;
     for (size_t i = 0; i < 3; i++) {
-        assert_false(hung(rows[i].type, rows[i].mounted)->here_given);
+        const struct places_facts *plan = hung(rows[i].type, rows[i].mounted);
+        assert_null(here_of(plan));
+        assert_int_equal(plan->facing, FACING_NONE);
         assert_int_equal(problems_count(test.problems, SEVERITY_NOTE), 1);
     }
-    assert_true(hung("catamaran", ", mounted: {zone: aft_cabin_port, faces: bow}")->here_given);
+    assert_non_null(here_of(hung("catamaran", ", mounted: {zone: aft_cabin_port, faces: bow}")));
 }
 
 /* ---- the check code ---- */
@@ -271,7 +340,7 @@ static void gear_worked_from_elsewhere_stands_at_its_own_place(void **state)
     const struct sheet *card = plan_of(
         "  - {item: bilge_pump_manual, tag: C1, zone: saloon, side: port, spot: under seat, "
         "behind: a lid, from: {zone: cockpit, side: starboard, spot: helm}}\n", "");
-    assert_string_equal(rows_text(place_titled(card, "Saloon, port")),
+    assert_string_equal(rows_text(place_titled(card, "Saloon, PORT")),
                         "[C1] Hand pump, under seat, behind a lid, worked from Cockpit, "
                         "starboard, helm");
 }
@@ -283,8 +352,12 @@ int main(void)
         TEST(gear_of_one_place_stands_together_by_class),
         TEST(each_line_tells_its_piece_from_the_others),
         TEST(gear_of_one_engine_of_two_says_which),
-        TEST(seacocks_of_a_place_share_a_line_and_say_what_for),
-        TEST(places_are_parted_by_side_and_by_exact_place),
+        TEST(seacocks_say_what_they_are_for),
+        TEST(places_are_parted_by_side),
+        TEST(a_zone_counts_where_it_was_measured),
+        TEST(what_saves_lives_is_in_the_index),
+        TEST(the_index_has_every_piece),
+        TEST(the_index_tells_levels),
         TEST(every_piece_of_gear_stands_on_it_once),
         TEST(it_is_first_and_never_held_back),
         TEST(every_tag_printed_on_a_card_is_among_the_sources),

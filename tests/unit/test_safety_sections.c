@@ -11,7 +11,7 @@
 #include "layout/pages.h"
 #include "text.h"
 
-#define PAGES_MOST 4                  /* of a part */
+#define PAGES_MOST 6                  /* of a part */
 #define ROWS_MOST 25                  /* of a plan of all */
 
 static struct laying laying;
@@ -53,13 +53,16 @@ static const char *signs_on(size_t page)
 static size_t plans_with(const char *tag)
 {
     size_t plans = 0;
-    for (size_t i = 0; i < laying.count; i++)
-        for (size_t m = 0; m < sheet_plan(laying.sheets[i])->marker_count; m++)
-            plans += strcmp(sheet_plan(laying.sheets[i])->markers[m].tag, tag) == 0 ? 1 : 0;
+    for (size_t i = 0; i < laying.count; i++) {
+        const struct places_facts *plan = sheet_places(laying.sheets[i]);
+        for (size_t p = 0; p < plan->count; p++)
+            for (size_t r = 0; r < plan->places[p].row_count; r++)
+                plans += strcmp(plan->places[p].rows[r].marker.tag, tag) == 0 ? 1 : 0;
+    }
     return plans;
 }
 
-/* From that plan to the next of its part: nothing lies abreast, nothing further forward. */
+/* From that plan to the next of its part nothing lies farther forward. */
 static void assert_in_order(const struct places_facts *plan, const struct places_facts *next)
 {
     int32_t last = plan->places[plan->count - 1].marker.x_mm;
@@ -67,7 +70,7 @@ static void assert_in_order(const struct places_facts *plan, const struct places
     for (size_t p = 0; p < plan->count; p++)
         assert_true(plan->places[p].marker.x_mm <= last);
     for (size_t p = 0; p < next->count; p++)
-        assert_true(next->places[p].marker.x_mm > last);
+        assert_true(next->places[p].marker.x_mm >= last);
 }
 
 static const char *const fleet[] = {"tests/fleet/boats/tamarisk.yaml",
@@ -125,6 +128,42 @@ static void the_sheet_itself_is_as_it_was(void **state)
     assert_string_equal(laying.whole->page, "");
 }
 
+/* The parts of her length that pages show follow each other without a gap. */
+static void pages_show_all_of_her_length(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < 3; b++)
+        for (int most = 1; most <= PAGES_MOST; most++) {
+            case_boat(&test, fleet[b]);
+            split(0, most, most);
+            for (size_t i = 0; i < laying.count; i++) {
+                const struct places_facts *plan = sheet_places(laying.sheets[i]);
+                bool first = i % (size_t)most == 0, last = (i + 1) % (size_t)most == 0;
+                assert_true(plan->from < plan->to);
+                assert_int_equal(plan->from == 0, first);
+                assert_int_equal(plan->to == 1000, last);
+                if (!last)
+                    assert_int_equal(plan->to, sheet_places(laying.sheets[i + 1])->from);
+            }
+        }
+}
+
+/* Of each part the page that has its zone; the boat hangs one card, who reads it is there. */
+static void where_the_cards_hang_is_on_each_part(void **state)
+{
+    (void)state;
+    case_boat(&test, fleet[0]);
+    split(0, 2, 2);
+    size_t parts[PLAN_PART_COUNT] = {0};
+    for (size_t i = 0; i < laying.count; i++) {
+        const struct places_facts *plan = sheet_places(laying.sheets[i]);
+        for (size_t p = 0; p < plan->count; p++)
+            parts[plan->part] += plan->places[p].rows[0].kind == NULL ? 1 : 0;
+    }
+    assert_int_equal(parts[PLAN_PART_DECK], 1);
+    assert_int_equal(parts[PLAN_PART_BELOW], 1);
+}
+
 #define TORCH(tag, zone, side) \
     "  - {item: torch, tag: " tag ", zone: " zone ", side: " side ", spot: " tag "}\n"
 
@@ -160,7 +199,8 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
     assert_non_null(strstr(signs_on(0), "card 1B."));
 }
 
-/* A full page has one more of its part, until it cannot be cut or has as many as it may. */
+/* A full page has one more of its part, until it has as many as it may; where it cannot be cut,
+ * zones are parted. */
 static void full_pages_make_more(void **state)
 {
     (void)state;
@@ -174,7 +214,37 @@ static void full_pages_make_more(void **state)
     laying.cut[PLAN_PART_BELOW] = PAGES_MOST;
     assert_false(plan_lessen(&laying));
     laying.cut[PLAN_PART_BELOW] = 1;               /* it was to have two */
+    assert_true(plan_lessen(&laying));
+    assert_int_equal(laying.wanted[PLAN_PART_BELOW], 2);
+    assert_int_equal(laying.parted[PLAN_PART_BELOW], 1);
+    laying.parted[PLAN_PART_BELOW] = 3;
     assert_false(plan_lessen(&laying));
+}
+
+/* Half of what is to port with half of what is to starboard. */
+static void a_zone_that_no_page_holds_is_parted(void **state)
+{
+    struct text_builder gear = text_builder_in(test.arena);
+    (void)state;
+    for (size_t i = 1; i <= 30; i++)
+        text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: saloon, side: %s, "
+                        "spot: hook %zu}\n", i, i % 2 == 0 ? "port" : "starboard", i);
+    boat_with(gear.at);
+    split(2, 0, 0);
+    size_t whole = sheet_places(laying.sheets[0])->places[0].row_count;
+    assert_int_equal(whole, 15);
+    struct pen pen = {.arena = test.arena};
+    laying.parted[PLAN_PART_WHOLE] = 1;
+    laying.count = plan_split(&laying, &pen);
+    assert_int_equal(laying.count, 2);
+    for (size_t i = 0; i < 2; i++) {
+        const struct places_facts *plan = sheet_places(laying.sheets[i]);
+        assert_string_equal(plan->places[0].title, "Saloon, PORT");
+        assert_string_equal(plan->places[1].title, "Saloon, STARBOARD");
+        assert_in_range(plan->places[0].row_count, 7, 8);
+    }
+    for (size_t i = 1; i <= 30; i++)
+        assert_int_equal(plans_with(text_format(test.arena, "C%zu", i)), 1);
 }
 
 /* ---- one plan or two ---- */
@@ -229,10 +299,13 @@ int main(void)
         TEST(every_piece_stands_on_one_page_of_its_part),
         TEST(pages_are_numbered_and_name_each_other),
         TEST(the_sheet_itself_is_as_it_was),
+        TEST(pages_show_all_of_her_length),
+        TEST(where_the_cards_hang_is_on_each_part),
         TEST(what_stands_abreast_stays_together),
         TEST(no_more_pages_than_there_are_stations),
         TEST(a_whole_boat_is_first_told_deck_and_below),
         TEST(full_pages_make_more),
+        TEST(a_zone_that_no_page_holds_is_parted),
         TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
         TEST(all_gear_on_one_level_is_one_plan),
     };

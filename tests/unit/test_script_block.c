@@ -128,7 +128,7 @@ static mpt text_above(mpt y)
 }
 
 /* Every blank has a rule at least as long as it needs, and room above it for
- * figures of a wax pencil: lines with blanks are 9 mm high. */
+ * figures of a wax pencil: lines with blanks are 7.6 mm high. */
 static void every_blank_can_be_written_on(void **state)
 {
     (void)state;
@@ -150,22 +150,33 @@ static void every_blank_can_be_written_on(void **state)
     }
 }
 
-static void lines_of_blanks_are_nine_millimetres_apart(void **state)
+/* From one blank to the next below it, with lines to write on of that height. */
+static void assert_blanks_apart(mpt height)
 {
-    (void)state;
     mpt last = 0;
     size_t steps = 0;
-    script_set(mayday(), 12000, column_of(PANEL_WIDTH, 0));
+    struct laid_script laid = script_lay_with(&pen, mayday(),
+                                              (struct script_sizes){12000, height}, PANEL_WIDTH);
+    pen.count = 0;
+    script_place(&pen, &laid, column_of(PANEL_WIDTH, 0));
     for (size_t n = 0; n < pen.count; n++) {
         if (pen.items[n].kind != PAGE_LINE || pen.items[n].from.y == last)
             continue;
         if (last > 0) {
-            assert_true(pen.items[n].from.y - last >= MM(9));
+            assert_true(pen.items[n].from.y - last >= height);
             steps++;
         }
         last = pen.items[n].from.y;
     }
     assert_int_equal(steps, 2);                        /* LAT, LONG, persons */
+}
+
+/* On cards, and where the call has a page. */
+static void lines_of_blanks_are_as_far_apart_as_a_hand_writes(void **state)
+{
+    (void)state;
+    assert_blanks_apart(MM(7.6));
+    assert_blanks_apart(MM(10));
 }
 
 static void nothing_leaves_the_column(void **state)
@@ -293,7 +304,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(the_measured_height_is_the_height_taken),
         TEST(every_blank_can_be_written_on),
-        TEST(lines_of_blanks_are_nine_millimetres_apart),
+        TEST(lines_of_blanks_are_as_far_apart_as_a_hand_writes),
         TEST(nothing_leaves_the_column),
         TEST(every_word_is_placed_in_the_order_spoken),
         TEST(what_is_to_be_circled_has_a_stroke_between),

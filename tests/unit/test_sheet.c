@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "fact.h"
 #include "text.h"
 
 static void a_sheet_without_blocks_says_nothing(void **state)
@@ -34,12 +35,13 @@ static void a_sheet_without_blocks_says_nothing(void **state)
 static void a_block_is_found_by_its_key(void **state)
 {
     (void)state;
-    const struct card_text line = {.text = "ALONE: call now"}, mark = {.text = "SPECIMEN"};
+    const struct card_text mark = {.text = "SPECIMEN"};
+    const struct cases_facts cases = {{{.text = "ALONE: call now"}}, 1};
     const struct block blocks[] = {{BLOCK_MARK, {.text = &mark}, YIELDS_NEVER},
-                                   {BLOCK_CALL_LINE, {.text = &line}, YIELDS_NEVER}};
+                                   {BLOCK_CALL_LINE, {.cases = &cases}, YIELDS_NEVER}};
     const struct sheet sheet = {.blocks = blocks, .block_count = 2};
     assert_ptr_equal(sheet_block(&sheet, BLOCK_CALL_LINE), &blocks[1]);
-    assert_string_equal(sheet_text(&sheet, BLOCK_CALL_LINE)->text, "ALONE: call now");
+    assert_string_equal(sheet_cases(&sheet)->items[0].text, "ALONE: call now");
     assert_null(sheet_block(&sheet, BLOCK_SOURCES));
 }
 

@@ -20,19 +20,27 @@ static const char *dumped(const struct sheet *card)
 static const struct source file = {.name = "boat.yaml"};
 
 static const char *const tags[] = {"C1", "C2"};
+static const struct row_item stops[] = {
+    {.tags = tags, .tag_count = 2, .name = "2 engine stops,", .spot = "by the wheel",
+     .end = "= **hold: STOP**", .origin = {.source = &file, .line = 12}},
+    {.tags = tags + 1, .tag_count = 1, .name = "Fan"}};
+static const struct row_item knife[] = {{.name = "Knife"}};
 static const struct card_row rows[] = {
-    {.tags = tags, .tag_count = 2, .name = "2 engine stops", .where = "Cockpit: hold STOP",
+    {.place = "Cockpit, PORT", .items = stops, .item_count = 2,
      .origin = {.source = &file, .line = 12}},
-    {.name = "Knife", .where = "NOT RECORDED"}};
-static const struct table_row table[] = {
-    {.cells = {{.tag = "C3", .name = "Galley, drain"}, {.tag = "C4", .name = "Saloon, log"}}},
-    {.cells = {{0}, {.tag = "C5", .name = "Aft toilet, inlet"}}}};
+    {.place = "NOT RECORDED,", .spot = "aft", .items = knife, .item_count = 1}};
+static const struct row_item drain[] = {{.tags = tags, .tag_count = 1, .name = "drain"}};
+static const struct card_row galley = {.place = "Galley", .items = drain, .item_count = 1};
+static const struct opening_group table[] = {
+    {.side = SIDE_PORT, .head = "**PORT:** across = **SHUT**", .rows = &galley, .row_count = 1}};
 static const struct card_text lethal[] = {{.text = "Never run it dry."}};
+static const struct card_text conditions[] = {{.text = "**C1** only with engine running."}};
 static const struct card_step steps[] = {
     {.id = "stop", .number = 1, .headline = {"**STOP.**", {.source = &file, .line = 3}},
-     .lethal = lethal, .lethal_count = 1, .rows = rows, .row_count = 2},
+     .lethal = lethal, .lethal_count = 1, .conditions = conditions, .condition_count = 1,
+     .rows = rows, .row_count = 2},
     {.id = "close", .number = 2, .headline = {.text = "**CLOSE.**"}, .table = table,
-     .table_count = 2}};
+     .table_count = 1}};
 static const struct card_warning never[] = {{.text = "go below", .tag = "MAIB"}};
 static const struct script_piece pieces[] = {
     {PIECE_STRONG, "MAYDAY", 0}, {PIECE_BLANK, "time UTC", 16}, {PIECE_CHOICE, "NORTH SOUTH", 0}};
@@ -80,14 +88,19 @@ static void every_fact_is_dumped(void **state)
         "title\n  title: FIRE\n  boat: TERN\n  number: Card 3P\n"
         "signs\n  word: WHEN\n  signs: Smoke\n"
         "steps\n =step: 1\n  headline: **STOP.**  <boat.yaml:3>\n  lethal: Never run it dry.\n"
-        " =full name: 2 engine stops  <boat.yaml:12>\n"
-        " =lesser name: 2 engine stops  <boat.yaml:12>\n"
+        "  condition: **C1** only with engine running.\n"
+        "  place: Cockpit, PORT  <boat.yaml:12>\n"
+        " =full name: 2 engine stops,  <boat.yaml:12>\n"
+        " =lesser name: 2 engine stops,  <boat.yaml:12>\n"
         "  tag: C1  <boat.yaml:12>\n  tag: C2  <boat.yaml:12>\n"
-        " ~name: 2 engine stops  <boat.yaml:12>\n  place: Cockpit: hold STOP  <boat.yaml:12>\n"
-        " =full name: Knife\n =lesser name: Knife\n ~name: Knife\n  place: NOT RECORDED\n"
+        " ~name: 2 engine stops,  <boat.yaml:12>\n  own spot: by the wheel  <boat.yaml:12>\n"
+        "  end: = **hold: STOP**  <boat.yaml:12>\n"
+        " =full name: Fan\n =lesser name: Fan\n  tag: C2\n ~name: Fan\n"
+        "  place: NOT RECORDED,\n  spot: aft\n"
+        " =full name: Knife\n =lesser name: Knife\n ~name: Knife\n"
         " =step: 2\n  headline: **CLOSE.**\n"
-        "  tag: C3\n  name: Galley, drain\n  tag: C4\n  name: Saloon, log\n"
-        "  tag: C5\n  name: Aft toilet, inlet\n"
+        "  head: **PORT:** across = **SHUT**\n  place: Galley\n"
+        " =full name: drain\n =lesser name: drain\n  tag: C1\n ~name: drain\n"
         "plan\n =marker: C1\n =zone: cockpit\n =level: below\n =mm aft: 9500\n"
         " =mm to starboard: -1200\n"
         "decision\n  ask: After step 1: hot?\n  word: YES\n  yes: Leave.\n  word: NO\n"

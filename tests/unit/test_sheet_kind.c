@@ -10,6 +10,7 @@
 
 #include "compose/compose_room.h"
 #include "faces_fixture.h"
+#include "layout/hull_parts.h"
 #include "layout/rows.h"
 #include "proof.h"
 #include "text.h"
@@ -21,13 +22,18 @@ static const char *name_of_first;      /* what the list calls its first piece; N
 static struct card_row list_row(struct composing *composing, const struct equipment *gear)
 {
     const char **tags = arena_array(composing->arena, 1, sizeof *tags);
+    struct row_item *item = arena_alloc(composing->arena, sizeof *item);
     tags[0] = gear->tag.text;
-    return (struct card_row){
-        .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .name = phrase_said(composing, gear_name(composing, gear, 1, CAPACITY_WEIGHT)),
-        .where = phrase_said(composing, place_phrase(composing, gear->place_zone,
-                                                     gear->place_side, &gear->spot)),
+    *item = (struct row_item){
+        .kind = gear->kind, .tags = tags, .tag_count = 1, .spot = "", .end = "",
+        .name = name_of_first != NULL && text_equal(tags[0], "E1")
+                    ? name_of_first
+                    : phrase_said(composing, gear_name(composing, gear, 1, CAPACITY_WEIGHT)),
         .origin = gear->place};
+    return (struct card_row){
+        .place = phrase_said(composing, row_place_phrase(composing, gear)),
+        .spot = phrase_said(composing, row_spot_phrase(composing, gear)), .items = item,
+        .item_count = 1, .origin = gear->place};
 }
 
 static void list_compose(struct composing *composing, struct sheet *sheet,
@@ -39,8 +45,6 @@ static void list_compose(struct composing *composing, struct sheet *sheet,
     (void)others;
     for (size_t i = 0; i < boat->equipment_count; i++)
         rows[i] = list_row(composing, &boat->equipment[i]);
-    if (name_of_first != NULL)
-        rows[0].name = name_of_first;
     *list = (struct rows_facts){rows, boat->equipment_count};
     block_add(composing, sheet, BLOCK_ROWS)->rows = list;
     signs_make(composing, sheet, NULL, signs_joined(composing));
@@ -83,7 +87,7 @@ static void a_kind_has_the_blocks_that_its_composer_adds(void **state)
     (void)state;
     const struct sheet *sheet = made_as(&plain);
     assert_int_equal(sheet_rows(sheet)->count, 3);    /* and the radio */
-    assert_string_equal(sheet_rows(sheet)->rows[0].tags[0], "E1");
+    assert_string_equal(sheet_rows(sheet)->rows[0].items[0].tags[0], "E1");
     assert_non_null(sheet_block(sheet, BLOCK_TITLE));
     assert_null(sheet_block(sheet, BLOCK_PLAN));
     assert_null(sheet_block(sheet, BLOCK_CONTACT));
@@ -138,7 +142,7 @@ static const struct page *page_from(const struct pen *pen)
 static const struct page *list_page(const struct sheet *sheet)
 {
     struct pen pen = pen_of(sheet);
-    struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}, .marked = true};
+    struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}};
     struct frame frame = frame_make(pen.paper, TEMPLATE_CARD, &needs);
     struct area body = frame.at[AREA_BODY];
     head_place(&pen, &frame, size_rule(pen.paper, ROLE_SIGNS).floor);
@@ -202,7 +206,9 @@ static void a_tag_of_no_piece_is_found(void **state)
     struct rows_facts *rows = FACTS(test.arena, &sheet, rows, BLOCK_ROWS);
     static const char *const stray[] = {"C77"};
     struct card_row row = sheet_rows(made_as(&plain))->rows[0];
-    row.tags = stray;
+    struct row_item item = row.items[0];
+    item.tags = stray;
+    row.items = &item;
     *rows = (struct rows_facts){&row, 1};
     struct proof_report report = judged(list_page(&sheet));
     assert_int_equal(found(&report, RULE_TAG_RECORDED), 1);
@@ -229,9 +235,10 @@ static void page_rules_hold_for_kinds_that_name_them(void **state)
     (void)state;
     struct sheet sheet = *made_as(&plain);
     struct pen pen = pen_of(&sheet);
-    struct hull_view view = hull_view_in(test.boat, (struct area){MM(50), MM(50), MM(60),
-                                                                  MM(150)}, 120);
-    hull_draw(&pen, &view);
+    struct outline outline = {{MM(50), MM(50), MM(60), MM(150)}, MM(80), MM(30), MM(1),
+                              SHAPE_FULL};
+    pen.block = BLOCK_PLAN;
+    one_hull_draw(&pen, &outline);
     for (enum sheet_kind kind = SHEET_NONE + 1; kind < SHEET_KIND_COUNT; kind++) {
         sheet.kind = kind;
         struct proof_report report = judged(page_from(&pen));

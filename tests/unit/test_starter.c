@@ -240,7 +240,7 @@ static void proposed_tags_are_free_and_distinct(void **state)
     bool sound = true;
     const struct boat *boat = boat_of(
         "boat: {name: A, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 8}\n"
-        "equipment:\n  - {item: grab_bag, tag: C4, zone: saloon}\n"
+        "equipment:\n  - {item: tool_kit, tag: C4, zone: saloon}\n"
         "  - {item: fire_blanket, tag: F99, zone: galley}\nretired_tags: [E7]\n", &sound);
     assert_true(sound);
     const char *const *tags = starter_tags(&asked, boat, told, 2, test.arena);

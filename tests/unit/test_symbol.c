@@ -162,14 +162,15 @@ static enum sign_class class_of_gear(const struct item_kind *kind)
     return SIGN_CONTROL;
 }
 
-/* The register of gear names no sign of another class. */
+/* Each kind of gear has a sign, and one of its own class. */
 static void signs_of_gear_are_of_its_class(void **state)
 {
     (void)state;
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
         const struct item_kind *kind = item_kind_of(item);
         const struct symbol *symbol = symbol_of(kind->symbol);
-        if (symbol != NULL && symbol->sign != class_of_gear(kind))
+        assert_non_null(symbol);
+        if (symbol->sign != class_of_gear(kind))
             fail_msg("%s: the sign %s is of another class", kind->key, symbol->key);
     }
 }

@@ -9,11 +9,13 @@
 #include "layout/template.h"
 
 /* A paper that no table has. */
-static const struct paper odd = {"odd", MM(200), MM(290), MM(12), MM(20), MM(9), MM(10), 500};
+static const struct paper odd = {
+    .key = "odd", .width = MM(200), .height = MM(290), .side = MM(12), .head = MM(20),
+    .foot = MM(9), .punch_down = MM(10), .punch_clear = MM(21), .reading_mm = 500,
+    .title_mm = 1600};
 
 static const struct page_needs needs = {
-    .height = {[AREA_WHEN] = MM(12), [AREA_PANEL] = MM(40), [AREA_SOURCES] = MM(6)},
-    .marked = true};
+    .height = {[AREA_WHEN] = MM(12), [AREA_PANEL] = MM(40), [AREA_SOURCES] = MM(6)}};
 
 static bool inside(struct area inner, struct area outer)
 {
@@ -28,12 +30,18 @@ static bool over_each_other(struct area a, struct area b)
            b.y < a.y + a.height;
 }
 
+/* Beside the hole, in the margin at the head. */
+static bool is_strip(int area)
+{
+    return area == AREA_STRIP_LEFT || area == AREA_STRIP_RIGHT;
+}
+
 static void areas_are_sound(const struct frame *frame)
 {
     for (int i = 0; i < AREA_COUNT; i++) {
         if (frame->at[i].width == 0 || i == AREA_BODY)
             continue;
-        assert_true(inside(frame->at[i], frame->safe));
+        assert_true(is_strip(i) || inside(frame->at[i], frame->safe));
         for (int j = 0; j < i; j++)
             assert_false(j != AREA_BODY && over_each_other(frame->at[i], frame->at[j]));
     }
@@ -57,23 +65,24 @@ static void on_paper(const struct paper *paper)
 static void areas_lie_within_the_margins_and_apart(void **state)
 {
     (void)state;
-    for (enum paper_key key = 0; key < PAPER_COUNT; key++)
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++)
         on_paper(paper_of(key));
     on_paper(&odd);
 }
 
-/* In thousandths of a point: the millimetres that cards of A4 have had from the first. */
+/* In thousandths of a point: the millimetres of A4. */
 static void the_columns_of_a4_have_their_widths(void **state)
 {
     (void)state;
     static const struct { enum template_key key; int way; mpt left; } rows[] = {
-        {TEMPLATE_CARD, 0, MM(122)}, {TEMPLATE_DISTRESS, 0, MM(104)},
-        {TEMPLATE_DISTRESS, 1, MM(105)}, {TEMPLATE_DISTRESS, 2, MM(106)},
-        {TEMPLATE_SAFETY_PLAN, 0, MM(60)}, {TEMPLATE_SAFETY_PLAN, 1, MM(72)}};
+        {TEMPLATE_CARD, 0, MM(120.5)}, {TEMPLATE_DISTRESS, 0, MM(86)},
+        {TEMPLATE_DISTRESS, 1, MM(95)}, {TEMPLATE_DISTRESS, 2, MM(105)},
+        {TEMPLATE_SAFETY_PLAN, 0, MM(66)}};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         struct page_needs own = {.way = rows[i].way};
         struct frame frame = frame_make(paper_of(PAPER_A4), rows[i].key, &own);
-        assert_int_equal(frame.at[AREA_LEFT].width, rows[i].left);
+        mpt left = frame.at[AREA_LEFT].width;
+        assert_true(left >= rows[i].left - 2 && left <= rows[i].left + 2);
     }
 }
 
@@ -83,7 +92,7 @@ static void wider_paper_has_wider_columns(void **state)
     struct frame a4 = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs);
     struct frame letter = frame_make(paper_of(PAPER_LETTER), TEMPLATE_CARD, &needs);
     assert_true(letter.at[AREA_LEFT].width > a4.at[AREA_LEFT].width);
-    assert_true(letter.at[AREA_RIGHT].width > a4.at[AREA_RIGHT].width);
+    assert_int_equal(letter.at[AREA_RIGHT].width, a4.at[AREA_RIGHT].width);
     assert_int_equal(letter.at[AREA_BAND].height, a4.at[AREA_BAND].height);
     assert_int_equal(a4.at[AREA_BODY].height - letter.at[AREA_BODY].height, 841890 - 792000);
 }
@@ -94,14 +103,10 @@ static void what_is_not_needed_takes_no_room(void **state)
     (void)state;
     struct page_needs own = needs;
     own.height[AREA_SOURCES] = 0;
-    own.marked = false;
     struct frame with = frame_make(&odd, TEMPLATE_SAFETY_PLAN, &needs);
     struct frame without = frame_make(&odd, TEMPLATE_SAFETY_PLAN, &own);
     assert_int_equal(without.at[AREA_SOURCES].height, 0);
-    assert_int_equal(without.at[AREA_STRIP_HEAD].width, 0);
-    assert_int_equal(without.at[AREA_BAND].y, odd.head);
-    assert_int_equal(without.at[AREA_LEGEND].y - with.at[AREA_LEGEND].y,
-                     MM(6) + MM(1) + MM(4.0) + MM(0.45));
+    assert_int_equal(without.at[AREA_LEGEND].y - with.at[AREA_LEGEND].y, MM(6) + MM(1));
 }
 
 int main(void)

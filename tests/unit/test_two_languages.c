@@ -8,10 +8,11 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "fact.h"
 #include "pseudo_case.h"
 #include "text.h"
 
-#define FACTS_MOST 4000
+#define FACTS_MOST 6000
 
 /* All facts of a set, one after the other, and the sheet and block of each. */
 struct told {

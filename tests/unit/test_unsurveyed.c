@@ -62,7 +62,7 @@ static void a_draft_says_that_it_is_not_recorded(void **state)
     (void)state;
     const struct sheet *card = smoke_of(UNSURVEYED, ANSWER_YES);
     assert_int_equal(case_step(card, "a")->row_count, 1);
-    assert_string_equal(case_step(card, "a")->rows[0].where,
+    assert_string_equal(case_step(card, "a")->rows[0].place,
                         words_get(test.words, WORD_NOT_RECORDED));
     assert_int_equal(case_step(card, "b")->row_count, 1);
 }

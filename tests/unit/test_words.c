@@ -228,7 +228,7 @@ static void sets_hold_words_in_any_case(void **state)
 {
     (void)state;
     const struct words *words = words_of(&(struct recipe){
-        .sets = "reading:\n  units: [öffnen, ανοίγω]\n  numbered: [zu]\n"
+        .sets = NO_READING_ELSE "  units: [öffnen, ανοίγω]\n  numbered: [zu]\n"
                 "proof:\n  verbs: [ziehen]\n"});
     expect_errors(0);
     assert_true(words_in_set(words, SET_UNITS, "ÖFFNEN", strlen("ÖFFNEN")));
@@ -253,8 +253,7 @@ static void only_sets_of_reading_are_required(void **state)
     assert_non_null(problem_saying("a file of words needs the key \"reading\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){
-        .sets = "reading: {units: [], numbered: []}\n"
-                "proof: {verb: [c]}\n"}));
+        .sets = NO_READING "proof: {verb: [c]}\n"}));
     expect_errors(1);
     assert_non_null(problem_saying("the section proof has no key \"verb\""));
 }

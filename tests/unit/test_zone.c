@@ -98,9 +98,6 @@ static void zones_have_the_traits_of_their_rows(void **state)
     assert_false(zone_of(ZONE_engine_space_port)->narrow);     /* it has a side */
     assert_true(zone_of(ZONE_aft_cabin_port)->lived_in);
     assert_false(zone_of(ZONE_engine_space)->lived_in);
-    assert_true(zone_of(ZONE_coachroof)->drawn_on_deck);
-    assert_true(zone_of(ZONE_foredeck)->drawn_on_monohull_deck);
-    assert_false(zone_of(ZONE_foredeck)->drawn_on_deck);
     assert_false(zone_of(ZONE_coachroof)->drawn);
 }
 

@@ -80,10 +80,15 @@ static inline void states_write(struct text_builder *out)
                         end_state_words[state - 1]);
 }
 
+/* Sets that every language has, without a word; of NO_READING_ELSE the test gives units and
+ * numbered words behind it. */
+#define NO_READING_ELSE "reading:\n  ahead: []\n  abaft: []\n  fore: []\n  aft: []\n" \
+                        "  both_sides: []\n"
+#define NO_READING NO_READING_ELSE "  units: []\n  numbered: []\n"
+
 static inline void sets_write(struct text_builder *out, const struct recipe *recipe)
 {
-    text_add(out, recipe->sets != NULL ? recipe->sets
-                                       : "reading:\n  units: []\n  numbered: []\n");
+    text_add(out, recipe->sets != NULL ? recipe->sets : NO_READING);
 }
 
 static inline const char *words_file(const struct recipe *recipe)
