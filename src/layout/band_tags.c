@@ -35,10 +35,11 @@ static struct marker marker_in_list(const struct banded_page *page, const struct
     return marker;
 }
 
-/* Over the outline by a quarter of the tag at most. */
+/* Over the outline by a quarter of the tag at most, and by no more where the outline is drawn in
+ * short straight lines. */
 static bool within_find(const struct banded_page *page, struct band_tag *tag, enum boat_body body)
 {
-    mpt over = tag->box.width / 4, inset = tag->box.height / 4;
+    mpt over = tag->box.width / 4 - TAG_OVER_CLEAR, inset = tag->box.height / 4;
     struct stretch at = {tag->box.y + inset, tag->box.y + tag->box.height - inset};
     struct span span;
     if (!body_span(&page->boat, body, at, &span))
@@ -250,7 +251,7 @@ static void hull_name_place(struct pen *pen, const struct banded_page *page, str
     if (!body_span(&page->boat, name->body, at, &span))
         return;
     mpt part = (span.right - span.left - 2 * in) / of, left = span.left + in + rank * part;
-    mpt size = name_size(pen, name->text, part);
+    mpt size = name_size(pen, name->text, of > 1 ? part - ZONE_NAMES_APART : part);
     if (size == 0)
         return;
     struct style style = {ROLE_PLAN_LABEL, FACE_TEXT, size, INK_BLACK};

@@ -245,7 +245,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define LEADER_HALO MM(1.5)
 #define LEADER_OFF_WORDS MM(1.2)   /* from a row to its leader */
 #define TAG_OFF_LINE MM(0.4)       /* between a tag and the outline */
+#define TAG_OVER_CLEAR MM(0.15)    /* kept of the quarter of a tag that may pass the outline */
 #define ZONE_NAME_OFF_LINE MM(0.6)
+#define ZONE_NAMES_APART MM(1.2)   /* two names side by side in one hull */
 #define HERE_MARK MM(7)            /* where the card hangs */
 #define HERE_RING MM(1.1)
 #define HERE_RIM MM(0.2)
