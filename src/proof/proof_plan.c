@@ -66,20 +66,36 @@ static bool is_deck_box(const struct page_item *item)
     return is_boat_outline(item) && item->kind == PAGE_BOX;
 }
 
-/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
- * join them she has something to stand on. */
+struct middles { mpt left, right; };
+
+/* From the middle line of her outermost hull on the left to that of the one on the right. */
+static struct middles between_middles(const struct proofing *p, const struct shown_view *view)
+{
+    struct middles span = {INT32_MAX, INT32_MIN};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!is_boat_outline(item) || is_deck_box(item) || !plan_view_has(view, item))
+            continue;
+        mpt middle = item->area.x + item->area.width / 2;
+        span.left = middle < span.left ? middle : span.left;
+        span.right = middle > span.right ? middle : span.right;
+    }
+    return span;
+}
+
+/* Between the hulls of a boat that has several: at the height of the beams, of the net and of the
+ * deck that join them she has something to stand on. */
 static bool between_hulls(const struct proofing *p, const struct shown_view *view,
                           struct point point)
 {
     const struct boat *boat = p->sheet->boat;
-    struct area hulls = plan_area(p, view, is_boat_outline);
     struct area lines = plan_area(p, view, is_plan_line);
     struct area deck = plan_area(p, view, is_deck_box);
     struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
                                                                    : area_union(lines, deck);
-    mpt eighth = hulls.width / 8;
+    struct middles hulls = between_middles(p, view);
     return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
-           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
+           point.x >= hulls.left && point.x <= hulls.right &&
            point.y >= joined.y && point.y <= FOOT_OF(joined);
 }
 
