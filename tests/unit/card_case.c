@@ -258,10 +258,14 @@ static size_t facts_size(enum block_key key)
         [FACTS_CONTACT] = sizeof(struct contact_facts), [FACTS_CALL] = sizeof(struct call_facts),
         [FACTS_SECTION] = sizeof(struct section_facts),
         [FACTS_PLACES] = sizeof(struct places_facts),
+        [FACTS_INDEX] = sizeof(struct index_facts),
         [FACTS_LEGEND] = sizeof(struct legend_facts),
         [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_PAGES] = sizeof(struct pages_facts),
         [FACTS_FOOTER] = sizeof(struct footer_facts)};
-    return sizes[facts_kind_of(key)];
+    size_t size = sizes[facts_kind_of(key)];
+    if (size == 0)
+        fail_msg("facts of the block %d have no size here", (int)key);
+    return size;
 }
 
 void *case_facts(struct arena *arena, struct sheet *sheet, enum block_key key)
