@@ -14,6 +14,7 @@ struct clock {
     struct place place;
     int minutes;                            /* `offset`, read: 120 or -210 */
     bool read;
+    bool refused;                           /* something in it cannot be read */
 };
 
 #endif

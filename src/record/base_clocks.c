@@ -87,7 +87,7 @@ void clocks_take(struct base_record *base, const struct entries_value *entries,
     size_t count = 0;
     for (size_t i = 0; i < entries->count; i++) {
         bool sound = clock_read(&given[i], problems);
-        if (!clock_dated(&given[i], entries->count, problems) || !sound)
+        if (given[i].refused || !clock_dated(&given[i], entries->count, problems) || !sound)
             continue;
         for (size_t k = 0; k < count; k++)
             if (clocks_overlap(&kept[k], &given[i]))

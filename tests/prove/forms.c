@@ -273,6 +273,11 @@ static bool has_rooms(const struct hull_kind *hull)
     return strstr(hull->head, "rooms: []") == NULL;
 }
 
+static bool has_galley(const struct hull_kind *hull)
+{
+    return strstr(hull->head, "rooms:") == NULL || strstr(hull->head, ", galley]") != NULL;
+}
+
 /* The text, each @ being the space, each ~ a place below. */
 static void placed_add(struct text_builder *out, const struct hull_kind *hull,
                        const char *text, const char *space)
@@ -300,7 +305,7 @@ static const char *inside_of(const struct hull_kind *hull, const struct form *fo
 {
     if (!item_among(galley_items, form->item))
         return space;
-    return has_rooms(hull) ? "galley" : "bilge";
+    return has_galley(hull) ? "galley" : has_rooms(hull) ? "saloon" : "bilge";
 }
 
 static void piece_add(struct text_builder *out, const struct hull_kind *hull,

@@ -9,7 +9,9 @@
 #     swapall  the same in the whole file       cut    the step is gone
 # The status is 1 where nothing changed.
 
-function in_step(line) { return line ~ ("^  - id: " step "$") }
+# Lines for a berth and an anchorage have names as well.
+/^[a-z_]+:/ { in_steps = /^steps:/ }
+function in_step(line) { return in_steps && line ~ ("^  - id: " step "$") }
 function step_ends(line) { return line !~ /^    / || line ~ /^  - / }
 
 function swapped(line,    at) {

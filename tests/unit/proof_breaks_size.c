@@ -245,7 +245,7 @@ static const struct proof_break rows[] = {
     {RULE_SIZE_FLOOR, "script", "engine_fire", script_small},
     {RULE_SIZE_FLOOR, "footer", "engine_fire", footer_small},
     {RULE_SIZE_FLOOR, "code", "engine_fire", code_small},
-    {RULE_SIZE_FLOOR, "source", "engine_fire", source_small},
+    {RULE_SIZE_FLOOR, "source", "galley_fire", source_small},
     {RULE_SIZE_FLOOR, "strip", "engine_fire", strip_small},
     {RULE_SIZE_FLOOR, "tag on the plan", "engine_fire", plan_tag_small},
     {RULE_SIZE_FLOOR, "name on the plan", "engine_fire", plan_name_small},

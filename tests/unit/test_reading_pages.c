@@ -147,21 +147,25 @@ static void operate_expect(struct reading_back *back, const struct call_facts *c
     expect_next(back, "P", call->acts[act].text);
 }
 
+static bool operate_is_next(const struct reading_back *back, const struct call_facts *call,
+                            size_t line)
+{
+    return back->next < back->count &&
+           text_equal(back->texts[back->next].text,
+                      text_plain(test.arena, call->operate[line].text));
+}
+
+/* The last lines may stand below list and script. */
 static void call_expect(struct reading_back *back, const struct call_facts *call)
 {
-    size_t count = call->operate_count;
-    expect_next(back, "H2", joined(call->title, call->station));
-    for (size_t i = 0; i + 1 < count; i++)
-        operate_expect(back, call, i);
-    bool before = count > 0 && back->next < back->count &&
-                  text_equal(back->texts[back->next].text,
-                             text_plain(test.arena, call->operate[count - 1].text));
+    size_t count = call->operate_count, line = 0;
     bool alone = call->script == NULL || back->page->sheet->kind == SHEET_DISTRESS;
-    if (count > 0 && (before || alone))
-        operate_expect(back, call, count - 1);
+    expect_next(back, "H2", joined(call->title, call->station));
+    while (line < count && (alone || operate_is_next(back, call, line)))
+        operate_expect(back, call, line++);
     script_expect(back, call->script);
-    if (count > 0 && !before && !alone)    /* it stands below list and script */
-        operate_expect(back, call, count - 1);
+    while (line < count)
+        operate_expect(back, call, line++);
 }
 
 static void section_expect(struct reading_back *back, const struct section_facts *section)
