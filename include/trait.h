@@ -17,6 +17,7 @@
     TRAIT(TRAIT_GALLEY, "cooking", "people cook aboard", YES) \
     TRAIT(TRAIT_GAS, "gas", "she carries cooking gas", YES) \
     TRAIT(TRAIT_DSC, "dsc", "she can send a digital alert", YES) \
+    TRAIT(TRAIT_RED_KEY, "red_key", "the red key of her fixed set sends an alert", NO) \
     TRAIT(TRAIT_DIESEL, "diesel", "diesel is burned aboard", YES) \
     TRAIT(TRAIT_PETROL, "petrol", "she carries petrol", YES) \
     TRAIT(TRAIT_PETROL_TANK, "petrol_tank", "an engine inside her burns petrol", NO) \

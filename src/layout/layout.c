@@ -115,15 +115,26 @@ static struct page_list sheets_split(const struct laying_set *set)
     return pages;
 }
 
+/* Those of them by which the cards that come about share sizes and room. */
+static struct page_list pages_kept(const struct laying_set *set, const struct page_list *all)
+{
+    const struct sheet **list = arena_array(set->arena, all->count + 1, sizeof *list);
+    struct page_list kept = {.sheets = list, .lines = all->lines};
+    for (size_t i = 0; i < set->input->set->count; i++)
+        for (size_t p = 0; p < set->laying[i].count && !set->laying[i].lost; p++)
+            list[kept.count++] = set->laying[i].sheets[p];
+    return kept;
+}
+
 static void set_try(struct laying_set *set)
 {
     set->scratch = arena_new(SCRATCH_LIMIT);
-    struct page_list pages = sheets_split(set);
+    struct page_list all = sheets_split(set), kept = pages_kept(set, &all);
     struct pen trial = pen_for(set, NULL, set->scratch);
-    struct shared shared = shared_find(&pages, &trial);
+    struct shared of_all = shared_find(&all, &trial), of_kept = shared_find(&kept, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
-            page_lay(set, &shared, &set->laying[i], p);
+            page_lay(set, set->laying[i].lost ? &of_all : &of_kept, &set->laying[i], p);
     arena_free(set->scratch);
     set->scratch = NULL;
 }
@@ -140,9 +151,9 @@ static bool is_full(const struct laying *laying)
  * one of them, it does on all. */
 static void berth_say_agree(struct laying_set *set)
 {
-    int least = set->laying[0].trim.least[BLOCK_BERTH_SAY];
-    for (size_t i = 1; i < set->input->set->count; i++)
-        if (set->laying[i].trim.least[BLOCK_BERTH_SAY] < least)
+    int least = trim_nothing().least[BLOCK_BERTH_SAY];
+    for (size_t i = 0; i < set->input->set->count; i++)
+        if (!set->laying[i].lost && set->laying[i].trim.least[BLOCK_BERTH_SAY] < least)
             least = set->laying[i].trim.least[BLOCK_BERTH_SAY];
     for (size_t i = 0; i < set->input->set->count; i++)
         set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
@@ -156,7 +167,7 @@ static bool head_lines_lessen(struct laying_set *set)
         return false;
     for (size_t i = 0; i < set->input->set->count; i++) {
         const struct laying *laying = &set->laying[i];
-        if (is_full(laying) && sheet_block(laying->whole, BLOCK_STEPS) != NULL)
+        if (is_full(laying) && !laying->lost && sheet_block(laying->whole, BLOCK_STEPS) != NULL)
             set->head_lines = HEAD_LINES_LEAST;
     }
     return set->head_lines == HEAD_LINES_LEAST;
@@ -174,6 +185,32 @@ static bool set_lessen(struct laying_set *set)
     if (lessened)
         berth_say_agree(set);
     return lessened;
+}
+
+static void set_fit(struct laying_set *set, struct problems *problems)
+{
+    do {
+        set->problems = problems_part(problems);
+        set_try(set);
+    } while (head_lines_lessen(set) || set_lessen(set));
+}
+
+/* What all cards gave up together for one that comes about on no page is theirs again. False:
+ * there is no such card. */
+static bool lost_forgotten(struct laying_set *set)
+{
+    struct laying *before = set->laying;
+    bool some = false;
+    set->laying = layings_begin(set);
+    for (size_t i = 0; i < set->input->set->count; i++) {
+        for (size_t p = 0; p < before[i].count; p++)
+            set->laying[i].lost = set->laying[i].lost || before[i].pages[p] == NULL;
+        some = some || set->laying[i].lost;
+    }
+    if (!some)
+        set->laying = before;
+    set->head_lines = some ? HEAD_LINES_LARGE : set->head_lines;
+    return some;
 }
 
 /* Pages that belong together are made all or not at all: without its back a front tells nothing of
@@ -212,10 +249,9 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
-    do {
-        set.problems = problems_part(problems);
-        set_try(&set);
-    } while (head_lines_lessen(&set) || set_lessen(&set));
+    set_fit(&set, problems);
+    if (lost_forgotten(&set))
+        set_fit(&set, problems);
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
     return laid;

@@ -25,6 +25,7 @@ struct laying {
     enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */
+    bool lost;                              /* whatever yielded, it came about on no page */
     size_t count;                           /* of the four; 0: it is not laid out */
 };
 

@@ -253,6 +253,19 @@ static struct trait_fact has_gas(const struct boat *boat)
                                                                       : boat->gas_place};
 }
 
+/* Of a set without its MMSI the key sends nothing. */
+static struct trait_fact has_red_key(const struct boat *boat)
+{
+    struct trait_fact fixed = by_gear(boat, ITEM_vhf_dsc);
+    const struct answer_value *dsc = &boat->radio.dsc;
+    const struct answer_value *programmed = &boat->radio.mmsi_programmed;
+    const struct answer_value *decides = dsc->answer != ANSWER_YES ? dsc : programmed;
+    if (fixed.recorded == ANSWER_NO)
+        return fixed;
+    return (struct trait_fact){decides->answer, decides->answer == ANSWER_NOT_RECORDED
+                                                    ? boat->radio_place : decides->place};
+}
+
 /* By the fixed set or by a handheld. */
 static struct trait_fact can_alert(const struct boat *boat)
 {
@@ -307,6 +320,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return has_gas(boat);
     case TRAIT_DSC:
         return can_alert(boat);
+    case TRAIT_RED_KEY:
+        return has_red_key(boat);
     case TRAIT_DIESEL:
         return has_diesel(boat, space);
     case TRAIT_PETROL:
