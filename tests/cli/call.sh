@@ -105,9 +105,9 @@ PROBLEM ____ (nature)
 I REQUIRE IMMEDIATE ASSISTANCE.
 ____ (persons) PERSONS ON BOARD. WHITE SAILING YACHT, 12.6 METRES. OVER' "$(cat "$scratch/stdout")"
 maydeck call tests/fleet --boat tamarisk --card engine_fire
-cp "$scratch/stdout" "$scratch/fire"
+tr '\n' ' ' <"$scratch/stdout" | sed 's/I AM ON FIRE, ENGINE SPACE\. /I AM ON FIRE. /' >"$scratch/fire"
 maydeck call tests/fleet --boat tamarisk --nature fire
-expect_equal call-nature-as-card "$(cat "$scratch/fire")" "$(cat "$scratch/stdout")"
+expect_equal call-nature-as-card "$(cat "$scratch/fire")" "$(tr '\n' ' ' <"$scratch/stdout")"
 maydeck call tests/fleet --boat tamarisk --nature collision
 expect_equal call-nature-open-end 'I HAVE COLLIDED WITH ____ (what)' \
     "$(grep COLLIDED "$scratch/stdout")"

@@ -25,6 +25,7 @@ title 32000
 boat 12000
 signs 12000
 call_line 12000
+berth 12000
 headline 16000
 row 12000
 table 12000
@@ -196,10 +197,10 @@ script_line() {
     awk "$item_awk"'
         { item_read() }
         /^page distress_call / { distress = 1 }
-        kind == "line" && block == "call" && width == 0 { divide = x }
+        kind == "line" && block == "call" && width == 0 { divide = x; foot = y + height }
         kind == "line" && block == "call" && distress && !rule { rule = y }
         kind == "text" && block == "call" && role == "script" &&
-            ((divide && x > divide) || (rule && y > rule)) { line = line " " text }
+            ((divide && x > divide && y < foot) || (rule && y > rule)) { line = line " " text }
         END { print line " " }' "$1"
 }
 
@@ -257,12 +258,13 @@ answer_check() {
 
 # ---- vapour ----
 
-# Where vapour may lie: no alert, no key to hold, the handheld on deck.
+# Where vapour may lie: no alert, no key to hold, the handheld on deck, out of its charger.
 vapour_check() {
     for word in DSC red hold; do
         grep -iwn "$word" "$2.text" | sed "s/^/says $word: /"
     done
     handheld=$(grep 'item: vhf_handheld.*zone: cockpit,.*from_cockpit: yes' "$3" |
+        grep 'in_charger: no' |
         sed -n '1s/.*tag: \([A-Z][0-9]*\).*/\1/p')
     tr '\n' ' ' <"$2.text" >"$2.line"
     if [ -n "$handheld" ]; then

@@ -333,7 +333,11 @@ mode == "cards" {
     all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
-    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2] }
+    if ($3 == "number") {
+        split($5, part, " ")
+        number_of[$1, $2] = part[2]
+        card_at[$1, part[2]] = $2          # a card of several pages has several
+    }
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
@@ -341,7 +345,6 @@ END {
     radio_end()
     for (key in number_of) {
         split(key, part, SUBSEP)
-        card_at[part[1], number_of[key]] = part[2]
         subject_at[part[1], number_of[key]] = title[key]
     }
     for (n = 1; n <= all; n++) {
