@@ -184,6 +184,7 @@ function is_boat(word) {
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
     if (word == "lithium_unvented") return lithium_here() && unvented[boat]
+    if (word == "hulls") return hull_of[boat] ~ /maran$/
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
     if (word == "engine") return !engines_given[boat] || driven[boat]

@@ -29,6 +29,30 @@ function pattern_judge(rule,    i, met) {
     if (must[rule] == "must" && !met) wrong(rule, "nowhere: " pattern[rule])
 }
 
+# Behind "A => B": a step whose headline says A says B too, there or in its lines.
+function with_judge(rule,    i, part) {
+    split(pattern[rule], part, " => ")
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "head" && words[i] ~ part[1] && !step_says(number[i], part[2]))
+            wrong(rule, words[i])
+}
+# "A < B": both are steps of the card, A the earlier.
+function before_judge(rule,    part, first, then) {
+    split(pattern[rule], part, " < ")
+    first = step_with(part[1]); then = step_with(part[2])
+    if (!first || !then || first >= then) wrong(rule, "steps " first ", " then ": " pattern[rule])
+}
+# A step whose headline says so names the gear and its place.
+function rows_under(rule,    i, n, found) {
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "head" || words[i] !~ pattern[rule]) continue
+        found = 0
+        for (n = 1; n <= lines; n++)
+            if (number[n] == number[i] && what[n] ~ /^(row|cell)$/) found = 1
+        if (!found) wrong(rule, words[i])
+    }
+}
+
 # ---- rules that are reckoned ----
 
 # Do the words of the step hold the pattern, headline and lines alike?
@@ -312,6 +336,9 @@ function card_judge(    rule) {
         if (!(rule in cards_of) || !card_in(cards_of[rule]) || !boat_fits(fits[rule])) continue
         applied[rule]++
         if (must[rule] == "reckon") reckon(rule)
+        else if (must[rule] == "with") with_judge(rule)
+        else if (must[rule] == "before") before_judge(rule)
+        else if (must[rule] == "rows") rows_under(rule)
         else pattern_judge(rule)
     }
 }
