@@ -54,6 +54,7 @@ function gear_add(item, tag, line,    zone, place) {
     name_of[boat, tag] = fact(line, "name")
     charger_of[boat, tag] = fact(line, "in_charger")
     from = fact(line, "from_cockpit")
+    hot[boat, tag] = (zone " " fact(line, "inside")) ~ /engine_space/
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
                        place == line && fact(line, "below") == "yes" || handle_below(line)
     arm[boat, tag] = below[boat, tag] && from == "yes" && !handle_below(line)

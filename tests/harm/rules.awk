@@ -42,13 +42,14 @@ function before_judge(rule,    part, first, then) {
     first = step_with(part[1]); then = step_with(part[2])
     if (!first || !then || first >= then) wrong(rule, "steps " first ", " then ": " pattern[rule])
 }
-# A step whose headline says so names the gear and its place.
+# A step whose headline says so names the gear and its place, and not only such as nobody touches.
 function rows_under(rule,    i, n, found) {
     for (i = 1; i <= lines; i++) {
         if (what[i] != "head" || words[i] !~ pattern[rule]) continue
         found = 0
         for (n = 1; n <= lines; n++)
-            if (number[n] == number[i] && what[n] ~ /^(row|cell)$/) found = 1
+            if (number[n] == number[i] && what[n] ~ /^(row|cell)$/ && words[n] !~ /DON.*T TOUCH$/)
+                found = 1
         if (!found) wrong(rule, words[i])
     }
 }
