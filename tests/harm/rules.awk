@@ -53,6 +53,12 @@ function rows_under(rule,    i, n, found) {
         if (!found) wrong(rule, words[i])
     }
 }
+# A step whose headline says so shows no gear but such as nobody touches.
+function bare_judge(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] ~ /^(row|cell)$/ && head_of(number[i]) ~ pattern[rule] &&
+            words[i] !~ /DON.*T TOUCH$/) wrong(rule, head_of(number[i]) " " words[i])
+}
 
 # ---- rules that are reckoned ----
 
@@ -340,6 +346,7 @@ function card_judge(    rule) {
         else if (must[rule] == "with") with_judge(rule)
         else if (must[rule] == "before") before_judge(rule)
         else if (must[rule] == "rows") rows_under(rule)
+        else if (must[rule] == "bare") bare_judge(rule)
         else pattern_judge(rule)
     }
 }
