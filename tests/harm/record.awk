@@ -87,6 +87,7 @@ function radio_end() {
         gear_add("vhf_dsc", fact(radio, "tag"), radio)
         switch_of[boat] = fact(radio, "power_switch")
         if (fact(radio, "dsc") != "no") alert[boat] = 1
+        natured[boat] = radio ~ /nature_steps: *\[ *[^] ]/
         keyed[boat] = fact(radio, "dsc") == "yes"
     }
     radio = ""
@@ -187,6 +188,7 @@ function is_boat(word) {
     if (word == "lithium_here") return lithium_here()
     if (word == "lithium_unvented") return lithium_here() && unvented[boat]
     if (word == "key") return keyed[boat]
+    if (word == "natured") return natured[boat]
     if (word == "hulls") return hull_of[boat] ~ /maran$/
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
