@@ -146,6 +146,11 @@ says petrol-hose 'Hose leaks? Close its can’s vent. Don’t start.'
 
 # ---- leaving ----
 
+# A grown person takes no jacket that is a child's.
+card islands eelgrass abandon_ship '' >"$scratch/card"
+says children '8 lifejackets, under seat' '4 lifejackets, yellow bag' 'E3 for children.'
+card islands eelgrass abandon_ship '/tag: E3,/s/wearer: child, //' >"$scratch/card"
+lacks children-none 'for children'
 # Each beacon aboard goes with the people, and is turned on; flares stand by where nobody answers.
 beacons='s/personal_beacon, sart, //
 /^equipment:/a\
