@@ -26,8 +26,8 @@ phrases_missing() {
     awk '
         NR == FNR { card = $0; next }
         # a full card names the one that has the words of the milder call
-        card ~ /PAN PAN: card [0-9]/ && /^STEADY: / { next }
-        { gsub(/____ \([^)]*\)/, "\n"); sub(/^[A-Z ]+: /, "&\n"); gsub(/[·\/…_]/, " ")
+        card ~ /PAN PAN: card [0-9]/ && /^FOUND, STEADY: / { next }
+        { gsub(/____ \([^)]*\)/, "\n"); sub(/^[A-Z, ]+: /, "&\n"); gsub(/[·\/…_]/, " ")
           count = split($0, piece, "\n")
           for (i = 1; i <= count; i++) {
               gsub(/ +/, " ", piece[i]); gsub(/^ +|[ :]+$/, "", piece[i])
@@ -114,8 +114,8 @@ expect_equal call-nature-open-end 'I HAVE COLLIDED WITH ____ (what)' \
 
 # The two forms of one card keep their labels.
 maydeck call tests/fleet --boat tamarisk --card flooding
-expect_equal call-labels 'RISING STEADY' \
-    "$(sed -n 's/^\([A-Z]*\): .*/\1/p' "$scratch/stdout" | sort -u | tr '\n' ' ' | sed 's/ $//')"
+expect_equal call-labels 'FOUND, STEADY RISING' \
+    "$(sed -n 's/^\([A-Z, ]*\): .*/\1/p' "$scratch/stdout" | sort -u | tr '\n' ' ' | sed 's/ $//')"
 
 # first OPTION LINE: what is said first.
 first() {

@@ -146,6 +146,19 @@ says petrol-hose 'Hose leaks? Close its can’s vent. Don’t start.'
 
 # ---- leaving ----
 
+# A grown person takes no jacket that is a child's.
+card islands eelgrass abandon_ship '' >"$scratch/card"
+says children '8 lifejackets, under seat' '4 lifejackets, yellow bag' 'E3 for children.'
+card islands eelgrass abandon_ship '/tag: E3,/s/wearer: child, //' >"$scratch/card"
+lacks children-none 'for children'
+# Each beacon aboard goes with the people, and is turned on; flares stand by where nobody answers.
+beacons='s/personal_beacon, sart, //
+/^equipment:/a\
+\  - {item: personal_beacon, tag: E90, zone: cockpit, how: pull the aerial, from_cockpit: yes}\
+\  - {item: sart, tag: E91, zone: cockpit, how: twist the ring, from_cockpit: yes}'
+card hazard nettle abandon_ship "$beacons" >"$scratch/card"
+says beacons 'EPIRB ON.' 'E90 Personal beacon = pull the aerial: ON' 'E91 Radar transponder = twist the ring: ON'
+says beacons-flares 'flares E10'
 card islands thrift abandon_fire '' >"$scratch/card"
 says then-dinghy 'Raft in smoke or gas? Pull the dinghy upwind.' 'Don’t touch the outboard.'
 card hazard anise abandon_fire '' >"$scratch/card"

@@ -68,6 +68,13 @@ says key-below 'ALONE: no smoke? RED KEY. Speak after step 5 TWO: no smoke? Othe
 card hazard iris engine_fire "$below;/item: vhf_handheld/s/zone: saloon/zone: cockpit/;/item: vhf_handheld/s/from_cockpit: no/from_cockpit: yes/"
 says handheld-on-deck 'ALONE: speak on deck after step 5 TWO: other speaks on deck now'
 
+# What turns besides an engine that nobody can stop is turned off by words of its own.
+fan='s/engine_blower, //;/item: fire_blanket/{p;s/.*/  - {item: engine_blower, tag: C31, zone: cockpit, how: {off: down, on: up}}/;}'
+card hazard iris engine_fire "$fan"
+says fan-off 'TURN THESE OFF. The engine runs on.'
+says fan-off-row 'Engine fan = down: OFF'
+silent fan-off-words 'DON’T GO IN. The engine'
+
 # One fuel valve inside the space, one outside it.
 two='/item: fuel_shutoff_diesel/{p;s/C4,/C30,/;s/zone: cockpit_locker, side: starboard, spot: aft face/zone: engine_space/;s/inside: \[cockpit_locker\]/inside: [engine_space]/;}'
 card hazard iris engine_fire "/item: fuel_shutoff_generator/s/zone: engine_space, spot: port side/zone: cockpit/;s/inside: \[engine_space\]/inside: []/;$two"

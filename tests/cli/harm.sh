@@ -9,7 +9,8 @@ dumps=$scratch/dumps
 mkdir "$dumps" "$scratch/pdf"
 
 # Number | cards | what the boat has, or ! has not | kinds of lines (tests/harm/card.awk) |
-# must or never, with a pattern; or reckon, with a function of tests/harm/rules.awk | why.
+# must or never, with a pattern; with, before, rows: what a step says, see tests/harm/rules.awk; or
+# reckon, with a function there | why.
 rules_list() {
     cat tests/harm/*.rules
     cat <<'RULES'

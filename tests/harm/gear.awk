@@ -55,6 +55,9 @@ function row_judge(rule, how, i, tag, n) {
              !step_says(number[i], "([Jj]ackets on|JACKETS ON|these jackets)")) wrong(rule, words[i])
     else if (how == "gas_clear" && kind_of[boat, tag] == "lpg_bottle_valve" &&
              !step_says(number[i], "(outside the smoke|NO SMOKE)")) wrong(rule, words[i])
+    else if (how == "hot_space" && hot[boat, tag] && kind_of[boat, tag] ~ /^fuel_shutoff/ &&
+             words[i] !~ /inside: DON.*T TOUCH$/)
+        wrong(rule, tag " is in the engine space: " words[i])
     else if (how == "extinguisher" && tag ~ /^F/) wrong(rule, words[i])
     else if (how == "shut_in" && kind_of[boat, tag] ~ /vent_closure|fire_port|engine_ext|bucket/)
         wrong(rule, words[i])

@@ -54,6 +54,7 @@ function gear_add(item, tag, line,    zone, place) {
     name_of[boat, tag] = fact(line, "name")
     charger_of[boat, tag] = fact(line, "in_charger")
     from = fact(line, "from_cockpit")
+    hot[boat, tag] = (zone " " fact(line, "inside")) ~ /engine_space/
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
                        place == line && fact(line, "below") == "yes" || handle_below(line)
     arm[boat, tag] = below[boat, tag] && from == "yes" && !handle_below(line)
@@ -86,6 +87,8 @@ function radio_end() {
         gear_add("vhf_dsc", fact(radio, "tag"), radio)
         switch_of[boat] = fact(radio, "power_switch")
         if (fact(radio, "dsc") != "no") alert[boat] = 1
+        natured[boat] = radio ~ /nature_steps: *\[ *[^] ]/
+        keyed[boat] = fact(radio, "dsc") == "yes"
     }
     radio = ""
 }
@@ -184,6 +187,9 @@ function is_boat(word) {
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
     if (word == "lithium_unvented") return lithium_here() && unvented[boat]
+    if (word == "key") return keyed[boat]
+    if (word == "natured") return natured[boat]
+    if (word == "hulls") return hull_of[boat] ~ /maran$/
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
     if (word == "engine") return !engines_given[boat] || driven[boat]

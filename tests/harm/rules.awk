@@ -29,6 +29,37 @@ function pattern_judge(rule,    i, met) {
     if (must[rule] == "must" && !met) wrong(rule, "nowhere: " pattern[rule])
 }
 
+# Behind "A => B": a step whose headline says A says B too, there or in its lines.
+function with_judge(rule,    i, part) {
+    split(pattern[rule], part, " => ")
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "head" && words[i] ~ part[1] && !step_says(number[i], part[2]))
+            wrong(rule, words[i])
+}
+# "A < B": both are steps of the card, A the earlier.
+function before_judge(rule,    part, first, then) {
+    split(pattern[rule], part, " < ")
+    first = step_with(part[1]); then = step_with(part[2])
+    if (!first || !then || first >= then) wrong(rule, "steps " first ", " then ": " pattern[rule])
+}
+# A step whose headline says so names the gear and its place, and not only such as nobody touches.
+function rows_under(rule,    i, n, found) {
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "head" || words[i] !~ pattern[rule]) continue
+        found = 0
+        for (n = 1; n <= lines; n++)
+            if (number[n] == number[i] && what[n] ~ /^(row|cell)$/ && words[n] !~ /DON.*T TOUCH$/)
+                found = 1
+        if (!found) wrong(rule, words[i])
+    }
+}
+# A step whose headline says so shows no gear but such as nobody touches.
+function bare_judge(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] ~ /^(row|cell)$/ && head_of(number[i]) ~ pattern[rule] &&
+            words[i] !~ /DON.*T TOUCH$/) wrong(rule, head_of(number[i]) " " words[i])
+}
+
 # ---- rules that are reckoned ----
 
 # Do the words of the step hold the pattern, headline and lines alike?
@@ -128,7 +159,7 @@ function exits(rule,    i, said, part, found, key) {
         split(found, part, " / ")
         for (key in part) {
             # the words of PAN PAN stand on a page of the distress call
-            if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in card_at) continue
+            if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in page_at) continue
             if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
@@ -312,6 +343,10 @@ function card_judge(    rule) {
         if (!(rule in cards_of) || !card_in(cards_of[rule]) || !boat_fits(fits[rule])) continue
         applied[rule]++
         if (must[rule] == "reckon") reckon(rule)
+        else if (must[rule] == "with") with_judge(rule)
+        else if (must[rule] == "before") before_judge(rule)
+        else if (must[rule] == "rows") rows_under(rule)
+        else if (must[rule] == "bare") bare_judge(rule)
         else pattern_judge(rule)
     }
 }
@@ -333,11 +368,15 @@ mode == "cards" {
     all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
+<<<<<<< HEAD
     if ($3 == "number") {
         split($5, part, " ")
         number_of[$1, $2] = part[2]
         card_at[$1, part[2]] = $2          # a card of several pages has several
     }
+=======
+    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
+>>>>>>> tab-a
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
