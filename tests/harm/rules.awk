@@ -121,7 +121,7 @@ function subject_said(said, subject) {
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head|signs|bar)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
         match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
@@ -129,7 +129,7 @@ function exits(rule,    i, said, part, found, key) {
         for (key in part) {
             # the words of PAN PAN stand on a page of the distress call
             if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in page_at) continue
-            if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
+            if (!((boat, part[key]) in page_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
         }
