@@ -129,7 +129,7 @@ function exits(rule,    i, said, part, found, key) {
         for (key in part) {
             # the words of PAN PAN stand on a page of the distress call
             if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in page_at) continue
-            if (!((boat, part[key]) in page_at)) wrong(rule, "no card " part[key] ": " words[i])
+            if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
         }
@@ -333,11 +333,7 @@ mode == "cards" {
     all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
-    if ($3 == "number") {
-        split($5, part, " ")
-        number_of[$1, $2] = part[2]
-        page_at[$1, part[2]] = 1                # a distress call has several
-    }
+    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
@@ -348,6 +344,7 @@ END {
         card_at[part[1], number_of[key]] = part[2]
         subject_at[part[1], number_of[key]] = title[key]
     }
+    for (key in page_at) card_at[key] = 1       # a distress call has several
     for (n = 1; n <= all; n++) {
         if (all_boat[n] != boat || all_card[n] != card) lines_end()
         boat = all_boat[n]; card = all_card[n]
