@@ -115,7 +115,11 @@ says lift-motor 'LIFT flat: ropes under arms and knees.'
 
 card fleet tamarisk diesel_leak '' >"$scratch/card"
 says burner 'TURN OFF every burner. Open cabin hatches.'
-lacks flames 'PUT OUT' 'Open the hatches'
+lacks flames 'PUT OUT' 'Open the hatches' 'ropes in'
+card islands thrift diesel_leak '' >"$scratch/card"
+lacks one-engine 'ropes in'
+card fleet samphire diesel_leak '' >"$scratch/card"
+says other-engine 'USE the other engine.' 'Engine only with ropes in and nobody near it.'
 card hazard nettle gas_leak '' >"$scratch/card"
 says gas-stay 'DON’T TOUCH any switch.' 'DON’T GO BELOW until a fitter clears it.'
 card islands sundew gas_leak 's/gas: {carried: no}/gas: {carried: yes}/
