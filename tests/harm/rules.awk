@@ -220,7 +220,8 @@ function no_return(rule,    n, t, part, i) {
     for (t = 1; t <= n; t++)
         if (kind_of[boat, part[t]] ~ /^vhf_/ && (!below[boat, part[t]] || arm[boat, part[t]])) return
     for (i = 1; i <= lines; i++)
-        if ((what[i] == "bar" || what[i] == "no") && words[i] !~ /[Oo]n the way/) wrong(rule, words[i])
+        if ((what[i] == "bar" || what[i] == "no") &&
+            words[i] !~ /[Oo]n the way|Call[.] Go on deck/) wrong(rule, words[i])
 }
 
 # ---- in a berth, at anchor ----
