@@ -53,10 +53,13 @@ lacks breaths-five-alone 'as taught' '? 2 breaths'
 card fleet tamarisk man_overboard '' 'first_aid: {drowning_breaths: 2}' >"$scratch/card"
 says breaths-two 'NOT BREATHING? 2 breaths. Then 30 pushes, 2 breaths.'
 lacks breaths-two-alone 'as taught' '5 breaths'
-printf 'first_aid: {drowning_breaths: 3}\n' | cat tests/fleet/base.yaml - >"$scratch/base/base.yaml"
-maydeck check "$scratch/base" --date "$print_date"
-grep -q 'base.yaml:[0-9]*:[0-9]*: error: .*3' "$scratch/problems" && ok breaths-three ||
-    not_ok breaths-three "$(cat "$scratch/problems")"
+# Another number is taught nowhere, nor to begin with pushes: it is refused.
+for number in 0 3; do
+    printf 'first_aid: {drowning_breaths: %s}\n' "$number" | cat tests/fleet/base.yaml - >"$scratch/base/base.yaml"
+    maydeck check "$scratch/base" --date "$print_date"
+    grep -q "base.yaml:[0-9]*:[0-9]*: error: .*$number" "$scratch/problems" && ok "breaths-$number" ||
+        not_ok "breaths-$number" "$(cat "$scratch/problems")"
+done
 maydeck why tests/fleet --boat tamarisk --card man_overboard --date "$print_date"
 grep -q 'first breaths: not recorded' "$scratch/stdout" && ok breaths-why ||
     not_ok breaths-why "$(cat "$scratch/stdout")"
@@ -71,6 +74,10 @@ lacks door-none 'watertight'
 says raft-line 'TIE the raft’s line. Free it at the last.' 'Engine’s: only if it leaks, engine off first.'
 card hazard nettle flooding "$door" >"$scratch/card"
 says door 'COUNT, then shut the watertight doors.' C90 'turn the wheel'
+# What feeds the pumps is not recorded: the generator runs on, whatever else is turned off.
+card hazard iris flooding '' >"$scratch/card"
+says generator-on 'TURN THESE OFF.' 'Generator stays on. A pump stops? Turn these on again.'
+lacks generator-on-row 'Generator stop'
 card hazard bracken flooding '' >"$scratch/card"
 says dinghy 'MAKE READY the dinghy.'
 lacks dinghy-alone 'raft'
@@ -108,7 +115,11 @@ says lift-motor 'LIFT flat: ropes under arms and knees.'
 
 card fleet tamarisk diesel_leak '' >"$scratch/card"
 says burner 'TURN OFF every burner. Open cabin hatches.'
-lacks flames 'PUT OUT' 'Open the hatches'
+lacks flames 'PUT OUT' 'Open the hatches' 'ropes in'
+card islands thrift diesel_leak '' >"$scratch/card"
+lacks one-engine 'ropes in'
+card fleet samphire diesel_leak '' >"$scratch/card"
+says other-engine 'USE the other engine.' 'Engine only with ropes in and nobody near it.'
 card hazard nettle gas_leak '' >"$scratch/card"
 says gas-stay 'DON’T TOUCH any switch.' 'DON’T GO BELOW until a fitter clears it.'
 card islands sundew gas_leak 's/gas: {carried: no}/gas: {carried: yes}/
@@ -163,6 +174,10 @@ card islands thrift abandon_fire '' >"$scratch/card"
 says then-dinghy 'Raft in smoke or gas? Pull the dinghy upwind.' 'Don’t touch the outboard.'
 card hazard anise abandon_fire '' >"$scratch/card"
 says go-in 'Do steps 2 and 3, then go in together, upwind side.'
+# With nothing on deck to go into, the beacon is tied to somebody before all go in.
+card hazard bracken abandon_fire '/item: dinghy/s/zone: [a-z_]*/zone: saloon/;/item: dinghy/s/, from_cockpit: yes//' >"$scratch/card"
+says beacon-first 'BEACON ON. Tie it to one person. ' 'TOO HOT? GO IN together, upwind side.'
+lacks beacon-first-dinghy 'the dinghy in' 'oars'
 # A radio on deck is used where only smoke can come, and nothing else that is on deck calls.
 clean='s/gas: {carried: yes, locker_drains: overboard}/gas: {carried: no}/
 /item: lpg_/d

@@ -96,6 +96,19 @@ says agent-now 'RELEASE the fixed extinguisher.'
 card hazard iris engine_fire "$agent;/item: fuel_shutoff_diesel/s/zone: cockpit_locker, side: starboard, spot: aft face/zone: engine_space/;/item: fuel_shutoff_diesel/s/inside: \[cockpit_locker\]/inside: [engine_space]/"
 says agent-at-once 'RELEASE the fixed extinguisher.'
 
+# Worked below, only outside the smoke; one that works by itself, and battery gas, send nobody there.
+saloon=$(echo "$agent" | sed 's/zone: cockpit/zone: saloon/')
+card hazard iris engine_fire "$saloon;$stopped"
+says agent-below 'RELEASE the fixed extinguisher. Only outside the smoke. Then nobody goes in. Saloon'
+card hazard iris engine_fire "$saloon"
+says agent-below-waits 'ENGINE DEAD? RELEASE the extinguisher. Only outside the smoke. Then nobody goes in.'
+silent agent-below-flames 'Release it at once'
+card hazard iris engine_fire "$(echo "$saloon" | sed 's/automatic: no/automatic: yes/')"
+says agent-below-by-itself 'KEEP IT SHUT. Extinguisher works by itself.'
+silent agent-below-by-itself-row 'RELEASE'
+card hazard iris engine_fire "$(echo "$agent" | sed 's/zone: cockpit/zone: engine_space/')"
+silent agent-inside 'RELEASE'
+
 # Battery gas has a way out of its own, or nobody shuts the space.
 vent='{item: engine_vent_closure, tag: C31, zone: cockpit, how: {shut: push, open: pull}}'
 bank='{item: lithium_bank, tag: C32, zone: engine_space, side: port, space: engine_space, vents_to: transom}'

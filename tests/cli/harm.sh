@@ -62,7 +62,7 @@ rules_list() {
 46 | man_overboard | - | caution | must | BREATHING\?.*breaths | a face under water outranks all
 47 | man_overboard | !harness | head lethal | never | [Cc]lip|CLIP | there is no line to clip on
 48 | galley_fire | !gas | head lethal row never caution | never | [Gg]as([^o]|$)|GAS | she carries none
-49 | all | - | yes no | reckon | exits | an exit to a card that is not there leads nowhere
+49 | all | - | signs bar yes no | reckon | exits | an exit to a card that is not there leads nowhere
 50 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | yes no head lethal | never | GOING DOWN|[Gg]oing down | that card sends below for gear
 51 | all | - | bold | reckon | verbs | what to do comes first
 52 | all | - | any | never | [{}]|([Ss]teps?|[Cc]ard|to|and) \? | a number that was not found
@@ -291,6 +291,7 @@ proofs_list() {
 48 | cicely | galley_fire | dump | s/"PAN?/"GAS?/
 49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 44, ABANDON/
 49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 12, ABANDON/
+49 | nettle | cabin_fire | dump | s/BATTERY hisses? Card 6/BATTERY hisses? Card 24/
 50 | nettle | engine_fire | dump | s/\(text decision .*ABANDON: \)[A-Za-z ]*\./\1going down./
 51 | nettle | engine_fire | dump | s/"STOP"/"THE"/
 51 | nettle | engine_fire | dump | s/"Keep it shut until"/"Shut until"/; s/"Stop fighting\. Get ready\."/"Too late."/
@@ -301,6 +302,7 @@ proofs_list() {
 54 | nettle | gas_leak | dump | s/Handheld E11: do not fetch it\./Take handheld E11./
 54 | nettle | abandon_fire | record | s/\(item: lpg_bottle_valve.*side: \)port/\1starboard/
 55 | tamarisk | flooding | record | s/fed_by: battery/fed_by: mains/
+55 | samphire | flooding | record | s/, fed_by: battery//
 56 | knapweed | engine_fire | dump | s/"Only outside the smoke:"/"Now:"/
 57 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
 58 | iris | gas_leak | dump | s/NO HANDHELD/NO RADIO/

@@ -152,7 +152,7 @@ function subject_said(said, subject) {
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head|signs|bar)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
         match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
@@ -251,7 +251,8 @@ function no_return(rule,    n, t, part, i) {
     for (t = 1; t <= n; t++)
         if (kind_of[boat, part[t]] ~ /^vhf_/ && (!below[boat, part[t]] || arm[boat, part[t]])) return
     for (i = 1; i <= lines; i++)
-        if ((what[i] == "bar" || what[i] == "no") && words[i] !~ /[Oo]n the way/) wrong(rule, words[i])
+        if ((what[i] == "bar" || what[i] == "no") &&
+            words[i] !~ /[Oo]n the way|Call[.] Go on deck/) wrong(rule, words[i])
 }
 
 # ---- in a berth, at anchor ----
@@ -369,6 +370,7 @@ mode == "cards" {
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
 <<<<<<< HEAD
+<<<<<<< HEAD
     if ($3 == "number") {
         split($5, part, " ")
         number_of[$1, $2] = part[2]
@@ -377,6 +379,9 @@ mode == "cards" {
 =======
     if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
 >>>>>>> tab-a
+=======
+    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
+>>>>>>> tab-b
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
@@ -386,6 +391,7 @@ END {
         split(key, part, SUBSEP)
         subject_at[part[1], number_of[key]] = title[key]
     }
+    for (key in page_at) card_at[key] = 1       # a distress call has several
     for (n = 1; n <= all; n++) {
         if (all_boat[n] != boat || all_card[n] != card) lines_end()
         boat = all_boat[n]; card = all_card[n]
