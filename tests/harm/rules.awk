@@ -369,19 +369,7 @@ mode == "cards" {
     all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
-<<<<<<< HEAD
-<<<<<<< HEAD
-    if ($3 == "number") {
-        split($5, part, " ")
-        number_of[$1, $2] = part[2]
-        card_at[$1, part[2]] = $2          # a card of several pages has several
-    }
-=======
     if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
->>>>>>> tab-a
-=======
-    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
->>>>>>> tab-b
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
