@@ -156,7 +156,8 @@ static void berth_say_agree(struct laying_set *set)
         if (!set->laying[i].lost && set->laying[i].trim.least[BLOCK_BERTH_SAY] < least)
             least = set->laying[i].trim.least[BLOCK_BERTH_SAY];
     for (size_t i = 0; i < set->input->set->count; i++)
-        set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
+        if (!set->laying[i].lost)
+            set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
 }
 
 /* Type above its floor goes before anything that a card says. False: no card is full, or the lines
@@ -199,17 +200,20 @@ static void set_fit(struct laying_set *set, struct problems *problems)
  * there is no such card. */
 static bool lost_forgotten(struct laying_set *set)
 {
-    struct laying *before = set->laying;
+    struct laying *again = layings_begin(set);
     bool some = false;
-    set->laying = layings_begin(set);
     for (size_t i = 0; i < set->input->set->count; i++) {
-        for (size_t p = 0; p < before[i].count; p++)
-            set->laying[i].lost = set->laying[i].lost || before[i].pages[p] == NULL;
-        some = some || set->laying[i].lost;
+        struct laying *laying = &set->laying[i];
+        for (size_t p = 0; p < laying->count; p++)
+            laying->lost = laying->lost || laying->pages[p] == NULL;
+        some = some || laying->lost;
+        if (laying->lost)
+            again[i] = *laying;
     }
-    if (!some)
-        set->laying = before;
-    set->head_lines = some ? HEAD_LINES_LARGE : set->head_lines;
+    if (some) {
+        set->laying = again;
+        set->head_lines = HEAD_LINES_LARGE;
+    }
     return some;
 }
 
