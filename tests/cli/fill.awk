@@ -32,7 +32,7 @@ BEGIN {
         "mmsi \"200012350\"|tag E1|power_switch breaker VHF|power_from_cockpit no|" \
         "distress_key Lift the red lid|second_station {zone: cockpit, side: port, spot: at the wheel}|position_read_at plotter at the wheel|" \
         "emergency_aerial plug at the set|mmsi_programmed yes|dsc yes|gnss yes|hold_s 5|" \
-        "antenna_m 15|nature_steps [press MENU]|urgency_steps [press CALL]|" \
+        "antenna_m 15|nature_steps [press MENU]|silence_steps [press ENT]|urgency_steps [press CALL]|" \
         "manual_position_steps [press POS]|fuel diesel|drive shaft|spot aft face|how pull up|" \
         "inside []|cuts []|from_cockpit yes|count 1|agent powder|rating 8A 34B|kg 2|litres 10|" \
         "persons 6|bore_mm 25|depth_m 0.4|leads_to engine|works freely|bung_mm 25|discharge_s 9|" \

@@ -134,6 +134,8 @@ function holds_engine() {
 function holds_trait() {
     if (/cooking gas: /) return said ~ "^gas:.*carried: " $6
     if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
+    if (/red key of her fixed set/) return section == "radio:" && said ~ /^  (dsc|mmsi_programmed): /
+    if (/her dinghy holds all/) return said ~ /item: dinghy,|^  - dinghy$|^  persons_max: /
     if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
     if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
     if (/she has rooms below: /) return said ~ /^  rooms: \[[a-z]/ || $6 == "no"
@@ -142,7 +144,7 @@ function holds_trait() {
     return 0
 }
 function holds_record() {
-    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|people|two engines|diesel) /) return holds_trait()
+    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|her dinghy|the red key|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")
@@ -173,7 +175,7 @@ function holds_record() {
         if (said !~ /^ +- \{?id: /) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
-        if (said !~ /^ +- ((id|when|uses|also|lethal|practice|report):( |$)|\{\}$)/) tell("no case begins there")
+        if (said !~ /^ +- ((id|when|uses|also|lethal|practice|report|sources|does|guards|forbids):( |$)|\{\}$)/) tell("no case begins there")
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
