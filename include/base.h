@@ -12,6 +12,7 @@
 #include "item.h"
 #include "position.h"
 #include "problem.h"
+#include "hazard.h"
 #include "yaml_fields.h"
 
 struct approval {
@@ -22,6 +23,7 @@ struct approval {
 
 struct local_rule {
     struct text_value card, rule, source;
+    struct act_values does;                 /* what it has people do, for the proof */
     struct place place;
 };
 

@@ -1,6 +1,6 @@
 /* hazard.h - what kills on board, what a step makes people do, and the printed words that make
- * an act harmless: the names by which procedures tell of them (room: procedure). Which hazard
- * forbids which act is the table of the room prove. */
+ * an act harmless: the names by which procedures and bases tell of them (room: record). Which
+ * hazard forbids which act is the table of the room prove. */
 #ifndef MAYDECK_HAZARD_H
 #define MAYDECK_HAZARD_H
 

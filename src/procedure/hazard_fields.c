@@ -1,12 +1,8 @@
-/* hazard_fields.c - the words of hazards, acts and guards, and how a procedure writes which of
- * its lines is a guard (room: procedure). Never judges whether a step is safe. */
+/* hazard_fields.c - how a procedure writes what is so on some boats, and which of its lines is a
+ * guard (room: procedure). Never judges whether a step is safe. */
 #include "procedure_fields.h"
 
 #include "text.h"
-
-const char *const hazard_words[] = {HAZARD_LIST(CHOICE_WORD) NULL};
-const char *const act_words[] = {ACT_LIST(CHOICE_WORD) NULL};
-const char *const guard_words[] = {GUARD_LIST(CHOICE_WORD) NULL};
 
 #define GUARD_KEY(key, member, field_kind, ...) \
     KEYED(struct guard_said, key, member, field_kind, __VA_ARGS__)

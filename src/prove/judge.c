@@ -86,10 +86,61 @@ static void nevers_judge(struct visit *visit, const struct visit *by)
     }
 }
 
+/* ---- the base's own lines ---- */
+
+/* Such a line stands beside the steps and is obeyed before any of them or after all: what makes
+ * an act right has to be done on a card before, and no words of it are known. */
+static bool local_breaks(const struct visit *visit, const struct forbid *row, enum act act)
+{
+    return row->act == act &&
+           (row->hazard == HAZARD_ANY || (visit->hazards & FLAG(row->hazard)) != 0) &&
+           (row->since == ACT_NONE || done_before(visit, visit->events.count, row->since)) &&
+           (row->first == ACT_NONE || !done_before(visit, visit->own, row->first));
+}
+
+static void local_nevers_judge(struct visit *visit, const struct visit *by,
+                               const struct event *event)
+{
+    const struct procedure *procedure = by->sheet->procedure;
+    for (size_t i = 0; i < procedure->never_count; i++)
+        for (size_t k = 0; k < procedure->nevers[i].forbids.count; k++)
+            if (procedure->nevers[i].forbids.items[k].value == event->act &&
+                condition_truth(by->composing, procedure->nevers[i].when) != TRUTH_NO)
+                failure_add(visit, event, NULL, "R15",
+                            text_format(visit->walk->arena, "%s says: never %s", by->sheet->name,
+                                        TEXT_OR_EMPTY(procedure->nevers[i].say)));
+}
+
+static void local_rule_judge(struct visit *visit, const struct local_rule *rule)
+{
+    const struct forbids *forbids = visit->walk->forbids;
+    for (size_t i = 0; i < rule->does.count; i++) {
+        struct event event = {.act = rule->does.items[i].value, .local = rule,
+                              .hazards = visit->hazards};
+        for (size_t k = 0; k < forbids->count; k++)
+            if (local_breaks(visit, &forbids->rows[k], event.act))
+                failure_add(visit, &event, &forbids->rows[k], forbids->rows[k].rule,
+                            forbids->rows[k].why);
+        for (const struct visit *by = visit; by != NULL; by = by->before)
+            local_nevers_judge(visit, by, &event);
+    }
+}
+
+static void local_rules_judge(struct visit *visit)
+{
+    const struct base_record *base = visit->walk->input->base;
+    const struct sheet *sheet = visit->sheet;
+    for (size_t i = 0; base != NULL && i < base->local_rule_count; i++)
+        if (text_equal(base->local_rules[i].card.text, sheet->procedure_key) ||
+            text_equal(base->local_rules[i].card.text, sheet->id))
+            local_rule_judge(visit, &base->local_rules[i]);
+}
+
 void visit_judge(struct visit *visit)
 {
     for (size_t i = visit->own; i < visit->events.count; i++)
         event_judge(visit, i);
     for (const struct visit *by = visit; by != NULL; by = by->before)
         nevers_judge(visit, by);
+    local_rules_judge(visit);
 }

@@ -23,6 +23,8 @@ static struct place event_place(const struct visit *visit, const struct event *e
 {
     if (event->gear != NULL)
         return event->gear->place;
+    if (event->local != NULL)
+        return event->local->does.place;
     if (event->step != NULL)
         return event->step->taken != NULL ? event->step->taken->place : event->step->step->place;
     return visit->sheet->origin;
@@ -34,7 +36,8 @@ static bool is_found(const struct hazard_walk *walk, const struct hazard_failure
     for (size_t i = 0; i < walk->failure_count; i++) {
         const struct hazard_failure *other = &walk->failures[i];
         if (other->sheet == failure->sheet && other->step == failure->step &&
-            other->gear == failure->gear && text_equal(other->rule, failure->rule) &&
+            other->gear == failure->gear && other->local == failure->local &&
+            text_equal(other->rule, failure->rule) &&
             text_equal(other->what, failure->what) &&
             (other->from == failure->from || other->from == other->sheet))
             return true;
@@ -48,8 +51,8 @@ void failure_add(struct visit *visit, const struct event *event, const struct fo
     struct hazard_walk *walk = visit->walk;
     struct hazard_failure failure = {
         .sheet = visit->sheet, .from = chain_first(visit)->sheet, .step = event->step,
-        .gear = event->gear, .row = row, .rule = rule, .chain = chain_words(visit),
-        .what = what, .place = event_place(visit, event)};
+        .gear = event->gear, .local = event->local, .row = row, .rule = rule,
+        .chain = chain_words(visit), .what = what, .place = event_place(visit, event)};
     if (is_found(walk, &failure))
         return;
     walk->failures = arena_grow(walk->arena, walk->failures, walk->failure_count,

@@ -15,6 +15,7 @@ struct event {
     enum act act;
     const struct card_step *step;     /* NULL: by the call panel, or none */
     const struct equipment *gear;     /* NULL: no piece is worked */
+    const struct local_rule *local;   /* a line of the base's own that does it; NULL: none */
     flags hazards, guards;
 };
 struct events {
@@ -102,8 +103,8 @@ bool text_names(const struct text_value *text, const char *name);
 
 /* ---- judge.c ---- */
 
-/* Holds the card's own events against the table, and against the nevers of all cards of the
- * chain. */
+/* Holds the card's own events, and the base's own lines on it, against the table and against the
+ * nevers of all cards of the chain. */
 void visit_judge(struct visit *visit);
 
 /* A failure at that event; `row` may be NULL, then `what` says it. */

@@ -5,7 +5,8 @@
 
 static const char *failure_where(const struct hazard_failure *failure, struct arena *arena)
 {
-    const char *step = failure->step == NULL
+    const char *step = failure->local != NULL ? "the base's own line"
+                       : failure->step == NULL
                            ? "its call"
                            : text_format(arena, "step %d (%s)", failure->step->number,
                                          failure->step->id);
@@ -27,7 +28,9 @@ static void failure_tell(const struct hazard_failure *failure, struct arena *are
 {
     const char *hazard = failure_hazard(failure);
     problem_add_check(problems, "leads_into_hazard", SEVERITY_ERROR, failure->place,
-                      failure->gear != NULL
+                      failure->local != NULL
+                          ? "leave that line out of local_rules: the card is not printed"
+                      : failure->gear != NULL
                           ? "look at where that gear is recorded; if it is true, the procedure "
                             "lacks a case for such a boat: the card is not printed"
                           : "give the procedure a case for such a boat: the card is not printed",

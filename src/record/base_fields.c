@@ -118,6 +118,8 @@ static const struct field local_rule_rows[] = {
         .readers = READ_RULE, .about = "the rule, in few words"),
     ROW(struct local_rule, source, FIELD_TEXT, .required = true, .readers = READ_RULE,
         .about = "who made the rule"),
+    ROW(struct local_rule, does, FIELD_CHOICES, .choices = act_words, .required = true,
+        .readers = READ_CHECK, .about = "what it has people do of these, [] if nothing"),
 };
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
 static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);

@@ -57,7 +57,7 @@ static const struct world_part base_parts[] = {
      "card: flooding, initials: AB, qualification: surveyor, date: 2026-10, until: 2027-10",
      "}\n"},
     {"local_rules", "local_rules:\n  - {",
-     "card: flooding, rule: Keep clear of the dam, source: harbour office", "}\n"},
+     "card: flooding, rule: Keep clear of the dam, source: harbour office, does: []", "}\n"},
     {NULL, NULL, NULL, NULL}};
 
 struct world world_new(struct arena *arena)

@@ -10,6 +10,7 @@
 #include "gear_date.h"
 #include "number.h"
 #include "promise.h"
+#include "prove.h"
 #include "readers_case.h"
 #include "readers_gear.h"
 #include "rules.h"
@@ -138,6 +139,17 @@ static void rules_listen(struct listening *listening, const struct card_case *ca
     problems_listen(listening, problems);
 }
 
+/* Of boats whose own lines do something: the others are proved elsewhere. */
+static void proof_listen(struct listening *listening, const struct compose_input *input,
+                         const struct sheet_set *set, struct arena *arena)
+{
+    struct problems *problems = problems_new(arena);
+    for (size_t i = 0; i < input->base->local_rule_count; i++)
+        if (input->base->local_rules[i].does.count > 0)
+            hazards_judge(input, set, arena, problems);
+    problems_listen(listening, problems);
+}
+
 static void rest_listen(struct listening *listening, const struct compose_input *input,
                         const struct sheet_set *set, struct arena *arena)
 {
@@ -161,6 +173,7 @@ static void world_listen(struct listening *listening, const struct card_case *ca
     figures_listen(listening, &(struct figure_record){boat, base}, arena);
     dates_listen(listening, boat, base, arena);
     rules_listen(listening, card_case, boat, base);
+    proof_listen(listening, &input, set, arena);
     rest_listen(listening, &input, set, arena);
     const char *spelling = call_spelling(boat, arena, problems);
     listening_add(listening, READER_BIT_SPELL, "spelled", spelling == NULL ? "" : spelling);

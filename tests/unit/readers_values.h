@@ -37,6 +37,7 @@ static const struct { const char *path, *values[VALUES_MOST]; } own_values[] = {
     {"base/specimen", {"yes", "no"}},
     {"base/phone_24h", {"\"+999 00 000 000\"", "\"+999 00 000 009\""}},
     {"ashore/fire_phone", {"\"+999 02\"", "\"+999 09\""}},
+    {"local_rules/does", {"[]", "[pump_off]"}},
     {"clocks/offset", {"+2", "-3:30"}},
     {"rescue_centre/phone", {"\"+999 00 000 001\"", "\"+999 00 000 009\""}},
     {"rescue_centre/channel", {"\"67\"", "\"10\""}},

@@ -29,7 +29,7 @@ static void a_whole_base_is_read(void **state)
         "  - {card: engine_fire, initials: AB, qualification: surveyor, date: 2026-10,"
         " until: 2027-10}\n"
         "local_rules:\n"
-        "  - {card: flooding, rule: Call the harbour too., source: Harbour order 3}\n");
+        "  - {card: flooding, rule: Call the harbour too., source: Harbour order 3, does: []}\n");
     expect_errors(0);
     assert_true(sound);
     assert_string_equal(base->name.text, "Quay");
@@ -100,7 +100,7 @@ static void local_rules_send_nobody_to_channel_70(void **state)
 {
     (void)state;
     base_of(REAL CENTRE AREA "local_rules:\n"
-            "  - {card: flooding, rule: Call the harbour on channel 70., source: Order 3}\n");
+            "  - {card: flooding, rule: Call the harbour on channel 70., source: Order, does: []}\n");
     expect_errors(1);
     expect_error(5, "channel 70 carries data only: nobody can be heard there", NULL);
 }
@@ -205,11 +205,11 @@ static void a_card_has_two_local_rules_at_most(void **state)
     (void)state;
     base_of(REAL CENTRE AREA
             "local_rules:\n"
-            "  - {card: flooding, rule: One., source: A}\n"
-            "  - {card: flooding, rule: Two., source: A}\n"
-            "  - {card: gas_leak, rule: One., source: A}\n"
-            "  - {card: flooding, rule: Three., source: A}\n"
-            "  - {card: engine_fire, rule: No source.}\n");
+            "  - {card: flooding, rule: One., source: A, does: []}\n"
+            "  - {card: flooding, rule: Two., source: A, does: []}\n"
+            "  - {card: gas_leak, rule: One., source: A, does: []}\n"
+            "  - {card: flooding, rule: Three., source: A, does: []}\n"
+            "  - {card: engine_fire, rule: No source., does: []}\n");
     expect_errors(2);
     expect_error(8, "card flooding has more than 2 local rules", "keep the two that matter most");
     expect_error_with(9, "source", "local rule");

@@ -233,7 +233,7 @@ static void a_card_of_a5_has_two_sides(void **state)
             leaves++;
         }
     }
-    assert_true(leaves > 30);
+    assert_true(leaves > 25);    /* the others have more steps than A5 has room for, and are told */
 }
 
 static bool has_locator(const struct page *page)
