@@ -100,7 +100,7 @@ static void local_rules_send_nobody_to_channel_70(void **state)
 {
     (void)state;
     base_of(REAL CENTRE AREA "local_rules:\n"
-            "  - {card: flooding, rule: Call the harbour on channel 70., source: Order, does: []}\n");
+            "  - {card: flooding, rule: Call them on channel 70., source: Order 3, does: []}\n");
     expect_errors(1);
     expect_error(5, "channel 70 carries data only: nobody can be heard there", NULL);
 }
