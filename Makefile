@@ -40,6 +40,7 @@ endif
 shim := $(build)/fault.so
 contrast := $(build)/contrast
 boats := $(build)/boats
+prover := $(build)/prove
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -48,17 +49,19 @@ headers      := $(sort $(wildcard include/*.h src/*/*.h))
 test_sources := $(sort $(wildcard tests/unit/test_*.c))
 test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 generator_sources := $(sort $(wildcard tests/generate/*.c))
+prover_sources := $(sort $(wildcard tests/prove/*.c))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
 helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 generator_objects := $(generator_sources:%.c=$(build)/%.o)
+prover_objects := $(prover_sources:%.c=$(build)/%.o)
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout test_layout_full \
+fleet_tests := test_budget test_each_fact test_each_field test_each_item test_each_sister test_layout test_layout_full \
                test_page_facts test_paper test_plan test_plan_generated test_plan_names \
                test_proof_pages test_proof_raster test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
                test_yaml_edit_any test_yaml_edit_files
@@ -174,6 +177,11 @@ $(boats): $(generator_objects)
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(CC) $(OPTIONS_$(VARIANT)) $(CFLAGS) $(LINK_$(VARIANT)) $(LDFLAGS) -o $@ $^
 
+# Proves the procedures for all boats that a record can express.
+$(prover): $(prover_objects) $(filter-out $(main_object),$(objects))
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -182,7 +190,7 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 .PHONY: FORCE
 FORCE:
 
--include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d)
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d)
 
 # ---- printing ----
 
@@ -209,7 +217,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # ---- testing ----
 
 run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
-    UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
+    PROVER='$(prover)' UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
     ONLY='$(ONLY)' sh tests/run
 tested := $(program) out/fonts/.copied
 
@@ -218,9 +226,13 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@sh .setup/packages test
 	@$(MAKE) check
 
-.PHONY: check unit check-unit check-fleets check-errors check-pages check-cli check-layers check-style
-check: headers $(tested) $(unit_program) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
-	@$(run_tests) unit fleets layers style errors pages cli
+# What reads no program, and the proof of all boats, say the same whatever the compiler adds.
+check_kinds := unit fleets layers style errors pages prove mutations cli
+check_kinds_san := unit fleets errors pages cli
+
+.PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style
+check: headers $(tested) $(unit_program) $(prover) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
+	@$(run_tests) $(or $(check_kinds_$(VARIANT)),$(check_kinds))
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
 	@$(run_tests) unit
@@ -232,13 +244,17 @@ check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
 check-cli: $(tested) $(shim) $(contrast) $(boats) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
+prove: $(prover) ## The procedures, proved for every boat that a record can express
+	@$(run_tests) prove
+check-prove: $(prover) ## The same, and what the proof must stop
+	@$(run_tests) prove mutations
 check-layers: ## Who includes whom
 	@$(run_tests) layers
 check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words
 	@$(run_tests) style
 
 .PHONY: check-san check-valgrind
-check-san: ## All tests under the address and undefined-behaviour sanitizers
+check-san: ## All tests of the program under the address and undefined-behaviour sanitizers
 	@$(MAKE) VARIANT=san check
 check-valgrind: ## Unit tests and error goldens under valgrind
 	@sh .setup/packages valgrind

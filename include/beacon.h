@@ -39,7 +39,7 @@ enum beacon_fault {
     BEACON_FAULT_BLANK,         /* only spaces stand where the ship's identity belongs */
     BEACON_FAULT_BEACON_NUMBER, /* is not 0 to 9 or A to Z */
     BEACON_FAULT_MMSI_RANGE,    /* more digits than an MMSI has */
-    BEACON_FAULT_NOT_NUMBERED,  /* certificate or serial number 0, which nobody has */
+    BEACON_FAULT_NOT_NUMBERED,  /* a certificate or serial number that nobody has: 0, or too high */
     BEACON_FAULT_AIS_RANGE,     /* second generation: EPIRB-AIS number over 9999 */
 
     /* Decoded, but not as a ship's EPIRB should be. */

@@ -10,6 +10,9 @@
     BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
+    BLOCK(BERTH, "berth", TEXT)             /* what to do where people can step ashore, */ \
+    BLOCK(ANCHOR, "anchor", TEXT)           /* and at anchor; */ \
+    BLOCK(BERTH_SAY, "ashore", TEXT)        /* what those ashore say, and to whom */ \
     BLOCK(CALL_LINE, "call line", CASES)    /* who calls when */ \
     BLOCK(STEPS, "steps", STEPS) \
     BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \
@@ -21,10 +24,16 @@
     BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
     BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to HINTS */ \
     BLOCK(NO_ANSWER, "no answer", SECTION)  /* and where the radio cannot be had */ \
+    BLOCK(POSITION, "position", SECTION)    /* where it is read, and the other way to say it */ \
     BLOCK(PAN_PAN, "pan_pan", SECTION) \
+    BLOCK(PHRASES, "phrases", SECTION)      /* of an urgency call: what is wrong */ \
+    BLOCK(NEEDS, "needs", SECTION)          /* and what is asked for */ \
+    BLOCK(HEARD, "heard", SECTION)          /* another's MAYDAY */ \
     BLOCK(RELAY, "relay", SECTION) \
     BLOCK(DOWNGRADE, "downgrade", SECTION) \
     BLOCK(CANCEL, "cancel", SECTION) \
+    BLOCK(BEACON, "beacon", SECTION)        /* one that went off by mistake */ \
+    BLOCK(ASKED, "asked", SECTION)          /* by who answers */ \
     BLOCK(SPELL, "spell", SECTION) \
     BLOCK(HINTS, "hints", SECTION)          /* what else belongs to the radio */ \
     BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \

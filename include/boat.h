@@ -1,4 +1,4 @@
-/* boat.h - one boat's record and the base's record (room: record). */
+/* boat.h - one boat's record (room: record). */
 #ifndef MAYDECK_BOAT_H
 #define MAYDECK_BOAT_H
 
@@ -6,6 +6,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "base.h"
 #include "choices.h"
 #include "item.h"
 #include "position.h"
@@ -57,7 +58,8 @@ struct equipment {
     struct works_value works;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
-    struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
+    struct answer_value vents_overboard;
+    struct answer_value below, charged, in_charger, dsc, automatic, reach_inverted, disposable;
     struct date_value changed;        /* in a model: when the entry was last changed */
 };
 
@@ -95,10 +97,11 @@ struct radio_facts {
     struct zone_value zone;
     struct side_value side;
     struct text_value call_sign, mmsi, tag, spot, power_switch, distress_key;
-    struct text_value second_station, emergency_aerial;
+    struct gear_spot second_station;  /* where a second handset is */
+    struct text_value emergency_aerial, position_read_at;
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
-    struct list_value nature_steps, urgency_steps, manual_position_steps;
+    struct list_value nature_steps, urgency_steps, manual_position_steps, silence_steps;
     struct date_value changed;        /* in a model */
 };
 
@@ -283,6 +286,10 @@ bool gear_serves(const struct equipment *gear, enum zone_key space);
  * that are opened on the way; a side that is not recorded may be the same. */
 bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 
+/* Is the text written as a tag is: F3, E12? And the piece that has that tag, or NULL. */
+bool has_tag_form(const char *text);
+const struct equipment *gear_of_tag(const struct boat *boat, const char *tag);
+
 /* What says that the item is not fitted, at all or for that space, if one is given. */
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    enum zone_key space);
@@ -312,74 +319,5 @@ const char *boat_free_tag(const struct boat *boat, enum item_class class, struct
 /* The one after `given` others were proposed; NULL: no tag of the class is left. */
 const char *boat_free_tag_after(const struct boat *boat, enum item_class class, size_t given,
                                 struct arena *arena);
-
-/* ---- the base ---- */
-
-struct approval {
-    struct text_value card, initials, qualification;
-    struct date_value date, until;
-    struct place place;
-};
-
-struct local_rule {
-    struct text_value card, rule, source;
-    struct place place;
-};
-
-/* Months from a service (or making, or installing) to the next, as the base has it. */
-struct interval {
-    struct item_value item;
-    struct number_value months;
-    struct place place;
-};
-
-/* A harbour to run for. */
-struct shelter {
-    struct text_value name, position;
-    struct place place;
-    struct position at;                     /* `position`, read */
-    bool at_given;
-};
-
-struct base_record {
-    const struct source *source;
-    struct text_value name, phone_24h;
-    struct answer_value specimen;
-    struct place centre_place, area_place;  /* of their sections; else of the file's head */
-    struct text_value centre_name, centre_call, centre_channel, centre_phone;
-    struct date_value centre_checked_on;
-    struct hemisphere_value latitude, longitude;
-    struct sea_area_value sea_area;
-    struct number_value centre_antenna_m;   /* of the centre's aerial above the sea */
-    struct text_value position;             /* of the berths, as written */
-    struct position berths;                 /* the same, read */
-    bool berths_given;
-    struct text_value variation;            /* magnetic, such as 4 E, as written */
-    int variation_tenths;                   /* the same, read: of a degree, east positive */
-    bool variation_given;
-    struct date_value variation_on;
-    struct month_means_value month_means;
-    struct number_value margin_days;
-    const struct interval *intervals;       /* the base's own, before the trade's */
-    size_t interval_count;
-    const struct shelter *shelters;
-    size_t shelter_count;
-    struct list_value languages;
-    struct paper_key_value paper;           /* of the cards; PAPER_NONE: the base names none */
-    const struct approval *approvals;
-    size_t approval_count;
-    const struct local_rule *local_rules;
-    size_t local_rule_count;
-};
-
-/* Do her boats sail where coast stations may not hear VHF, as the base records? Then the
- * beacon goes with the first call. */
-bool base_beyond_a1(const struct base_record *base);
-
-const struct base_record *base_read(const struct source *source, struct arena *arena,
-                                    struct problems *problems, bool *sound);
-
-/* All keys of a base's file. */
-const struct field_table *base_file_fields(void);
 
 #endif

@@ -87,8 +87,12 @@
     X(distress_key, FIELD_WORDING, \
       .readers = READ_PANEL, \
       .about = "how the distress key is uncovered, such as Lift the red lid") \
-    X(second_station, FIELD_WORDING, .readers = READ_DISTRESS, \
-      .about = "a second handset, and where") \
+    X(second_station, FIELD_SECTION, \
+      SECTION_OF(struct radio_facts, second_station, .table = &second_station_table), \
+      .readers = READ_PANEL | READ_DISTRESS, \
+      .about = "where a second handset of the set is: {zone: , side: , spot: }") \
+    X(position_read_at, FIELD_WORDING, .any_word = true, .readers = READ_PANEL, \
+      .about = "where the position is read: the tag of a piece of gear, or a few words") \
     X(emergency_aerial, FIELD_WORDING, .readers = READ_DISTRESS, \
       .about = "the spare aerial, and where") \
     X(mmsi_programmed, FIELD_ANSWER, .own = true, \
@@ -96,7 +100,7 @@
       .about = "is the identity programmed into the set?") \
     X(dsc, FIELD_ANSWER, .readers = READ_PANEL | READ_CASE, \
       .about = "can the set send a digital distress alert?") \
-    X(gnss, FIELD_ANSWER, .readers = READ_DISTRESS | READ_CHECK, \
+    X(gnss, FIELD_ANSWER, .readers = READ_PANEL | READ_DISTRESS | READ_CHECK, \
       .about = "does the set know the position?") \
     X(hold_s, FIELD_NUMBER, .low = 1000, .high = 30000, \
       .readers = READ_PANEL, \
@@ -112,6 +116,9 @@
       .about = "the keys that send an urgency call") \
     X(manual_position_steps, FIELD_WORDINGS, .any_word = true, \
       .readers = READ_DISTRESS, \
-      .about = "the keys that enter a position")
+      .about = "the keys that enter a position") \
+    X(silence_steps, FIELD_WORDINGS, .any_word = true, \
+      .readers = READ_DISTRESS, \
+      .about = "the keys that stop the alarm of an answer")
 
 #endif

@@ -143,12 +143,25 @@ extern const char *const latitude_words[];
 extern const char *const longitude_words[];
 struct hemisphere_value CHOICE_OF(enum hemisphere);
 
+/* What comes first where a distress beacon went off by mistake, as the rescue centre wants it. */
+#define BEACON_CANCEL_LIST(X) \
+    X(BEACON_OFF_THEN_TELL, "off_then_tell") X(BEACON_TELL_THEN_OFF, "tell_then_off")
+enum beacon_cancel { BEACON_CANCEL_UNSAID, BEACON_CANCEL_LIST(CHOICE_NAME) BEACON_CANCEL_COUNT };
+extern const char *const beacon_cancel_words[];
+struct beacon_cancel_value CHOICE_OF(enum beacon_cancel);
+
 /* Sea areas of the radio: beyond the first, coast stations may not hear VHF. */
 #define SEA_AREA_LIST(X) \
     X(SEA_AREA_A1, "A1") X(SEA_AREA_A2, "A2") X(SEA_AREA_A3, "A3") X(SEA_AREA_A4, "A4")
 enum sea_area { SEA_AREA_NONE, SEA_AREA_LIST(CHOICE_NAME) SEA_AREA_COUNT };
 extern const char *const sea_area_words[];
 struct sea_area_value CHOICE_OF(enum sea_area);
+
+/* With how many breaths those who are taught here begin on a drowned person. */
+#define BREATHS_LIST(X) X(BREATHS_FIVE, "5") X(BREATHS_TWO, "2")
+enum breaths { BREATHS_NONE, BREATHS_LIST(CHOICE_NAME) BREATHS_COUNT };
+extern const char *const breaths_words[];
+struct breaths_value CHOICE_OF(enum breaths);
 
 struct month_means_value CHOICE_OF(enum month_means);
 

@@ -74,6 +74,9 @@ const struct script *call_script(const struct compose_input *input, enum script_
  * of her fixed set. */
 bool boat_can_alert(const struct boat *boat);
 
+/* Is an EPIRB or a personal beacon recorded on her? */
+bool boat_has_beacon(const struct boat *boat);
+
 /* Name and call sign spelled, MMSI in threes: a line each, what is not recorded or
  * not given left out. NULL (with problems) when the name cannot be said. */
 const char *call_spelling(const struct boat *boat, struct arena *arena,

@@ -78,7 +78,7 @@
       .readers = READ_PLAN, \
       .about = "[metres aft of the bow, metres to starboard, port negative]") \
     X(agent, agent, FIELD_CHOICE, ASKED(EXTINGUISHERS), .choices = agent_words, \
-      .readers = READ_REST, \
+      .readers = READ_CASE | READ_REST, \
       .about = "what the extinguisher holds") \
     X(rating, rating, FIELD_TEXT, \
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
@@ -107,7 +107,7 @@
       .about = "the beacon's identity, in quotes") \
     X(mmsi, mmsi, FIELD_TEXT, \
       ASKED(ITEM_vhf_handheld) MAY(BEACONS, ITEM_vhf_dsc, ITEM_danbuoy, ITEM_lifejacket), \
-      .own = true, .readers = READ_CHECK | READ_REST, \
+      .own = true, .readers = READ_PANEL | READ_CHECK | READ_REST, \
       .about = "the identity of nine digits, in quotes") \
     X(size, size, FIELD_TEXT, EVERYWHERE(MAY), .readers = READ_REST, \
       .about = "its size as written on it") \
@@ -243,6 +243,9 @@
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
       .readers = READ_SAFETY, \
       .about = "may it be used on live electrics?") \
+    X(vents_overboard, vents_overboard, FIELD_ANSWER, MAY(ITEM_lithium_bank), \
+      .readers = READ_CASE, \
+      .about = "does its own vent lead out of the boat?") \
     X(from_cockpit, from_cockpit, FIELD_ANSWER, EVERYWHERE(MAY), \
       .readers = READ_CASE, \
       .about = "can it be reached without going below?") \
@@ -263,8 +266,11 @@
       MUST(ITEM_vhf_handheld) MAY(ITEM_torch, ITEM_searchlight, ITEM_mob_light), \
       .readers = READ_SAFETY | READ_CHECK, \
       .about = "is it kept charged?") \
+    X(in_charger, in_charger, FIELD_ANSWER, ASKED(ITEM_vhf_handheld), \
+      .readers = READ_CASE | READ_PANEL | READ_CHECK, \
+      .about = "is it kept in its charger?") \
     X(dsc, dsc, FIELD_ANSWER, ASKED(ITEM_vhf_handheld) MAY(ITEM_vhf_dsc, ITEM_personal_beacon), \
-      .readers = READ_SAFETY, \
+      .readers = READ_SAFETY | READ_PANEL, \
       .about = "can it send a digital distress alert?") \
     X(automatic, automatic, FIELD_ANSWER, \
       ASKED(ITEM_fixed_extinguisher, ITEM_lifejacket) \

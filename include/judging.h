@@ -65,8 +65,12 @@ const struct equipment *gear_next(const struct composing *composing, enum item_k
 /* How far one goes for it; not recorded counts as below. */
 enum reach gear_reach(const struct equipment *gear);
 
-/* The same on the card being made: gear in a locker where its vapour lies is out of reach. */
+/* The same on the card being made: gear in a locker where its vapour lies is out of
+ * reach, and so is a radio that may stand in its charger where there is vapour. */
 enum reach reach_here(const struct composing *composing, const struct equipment *gear);
+
+/* May there be what the card being made takes vapour from? Not recorded counts as there. */
+bool vapour_about(const struct composing *composing);
 
 /* Is it within this reach, and not inside the space that the card is about? */
 bool gear_within(const struct composing *composing, const struct equipment *gear,

@@ -34,7 +34,8 @@ enum position_fault {
     POSITION_MARK,             /* a degree, minute or second sign in the wrong place */
     POSITION_SEXAGESIMAL,      /* 156600: 43:30:00 that a program took for seconds */
     POSITION_ONE_VALUE,        /* the other half is missing */
-    POSITION_MORE              /* something follows the position */
+    POSITION_MORE,             /* something follows the position */
+    POSITION_RUN_TOGETHER      /* degrees and minutes in one number that is not DDMM and DDDMM */
 };
 
 /* `at`: the character of the text, from 1. */
@@ -46,8 +47,10 @@ struct position_error {
 /* Reads decimal degrees ("43.4725, 16.435", "-43.5 16.4", "43.4725 N 16.435 E"),
  * degrees and minutes ("43 28.35 N 016 26.1 E") or degrees, minutes and seconds
  * ("43°30'29.3"N 016°26'24.7"E"): signs may be left out, letters stand before or
- * behind, in either case. Latitude first, unless letters tell. Decimals past the ninth
- * are dropped; the whole is rounded once. False, with *error, when it is none. */
+ * behind, in either case. A plotter's "4328.35N 01626.1E" is read where both halves are
+ * so written, with all digits and with their letters. Latitude first, unless letters
+ * tell. Decimals past the ninth are dropped; the whole is rounded once. False, with
+ * *error, when it is none. */
 bool position_parse(const char *text, struct position *position, struct position_error *error);
 
 /* What is wrong and how to put it right, for a message. */
@@ -64,9 +67,10 @@ enum position_form {
     POSITION_SECONDS_OF   /* 43°28'21.0"N: up to 1 decimal */
 };
 
-/* One half of a position, rounded once, at its last unit, half away from zero; carried
- * over, the hemisphere taken after rounding (zero is north and east). What a form does
- * not have is 0; `fraction` is in units of the last decimal. */
+/* One half of a position, rounded once, at its last unit, half away from zero, and carried
+ * over. The hemisphere is the position's own, so that it is one letter in every form and at
+ * every rounding; zero itself is north and east. What a form does not have is 0; `fraction`
+ * is in units of the last decimal. */
 struct angle {
     char letter;          /* N S E W */
     unsigned degrees, minutes, seconds, fraction;
@@ -88,9 +92,16 @@ struct bearing {
     bool magnetic;
 };
 
-/* "100 M" is magnetic; "266 T" and "266" are true. One to three digits, perhaps with
- * up to three decimals and a degree sign; either case. */
-bool bearing_parse(const char *text, struct bearing *bearing);
+enum bearing_fault {
+    BEARING_SOUND,
+    BEARING_NONE,        /* no degrees from 0 to 360, or something behind them */
+    BEARING_NO_LETTER    /* "100": by a compass, or true? */
+};
+
+/* "100 M" is magnetic, "266 T" true; a bearing without its letter is neither. One to
+ * three digits, perhaps with up to three decimals and a degree sign; either case.
+ * *bearing is left alone unless the text is sound. */
+enum bearing_fault bearing_parse(const char *text, struct bearing *bearing);
 
 /* "4 E", "14 W", "4.5E", "4°30'E", "0": tenths of a degree, east positive; minutes are
  * rounded to tenths. At most 90 degrees. */

@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "choices.h"
 #include "end_state.h"
+#include "hazard.h"
 #include "item_fields.h"
 #include "problem.h"
 #include "sheet_kinds.h"
@@ -27,18 +28,21 @@ enum condition_kind {
     CONDITION_REACH,       /* item, reach: how far one goes for it at most */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
+    CONDITION_BREATHS,     /* breaths: of her base */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
 
 /* How far one goes for a piece of gear, from the nearest: both feet on open deck; on deck,
- * but reaching into a locker; at arm's length in the companionway; through the boat. */
+ * but reaching into a locker; at arm's length in the companionway; through the boat, but not
+ * into the space that the card is about. */
 #define REACH_LIST(X) \
-    X(REACH_OPEN_DECK, "open_deck") X(REACH_DECK, "deck") X(REACH_COMPANIONWAY, "companionway")
+    X(REACH_OPEN_DECK, "open_deck") X(REACH_DECK, "deck") X(REACH_COMPANIONWAY, "companionway") \
+    X(REACH_BELOW, "below")
 enum reach {
     REACH_ANY,             /* as a limit: none is given */
     REACH_LIST(CHOICE_NAME)
-    REACH_BELOW            /* never a limit: it has no word */
+    REACH_COUNT
 };
 extern const char *const reach_words[];   /* NULL-ended, each at its value less one */
 struct reach_value CHOICE_OF(enum reach);
@@ -53,6 +57,7 @@ struct condition {
     const char *value;
     enum reach reach;
     enum trait trait;
+    enum breaths breaths;
     const struct condition *const *children;
     size_t child_count;
 };
@@ -126,13 +131,16 @@ enum gear_table { GEAR_TABLE_NONE, GEAR_TABLE_LIST(CHOICE_NAME) GEAR_TABLE_COUNT
 struct gear_table_value CHOICE_OF(enum gear_table);
 
 /* `act` holds **bold** parts. A case without `when` always applies. One with an `id` has an
- * act of its own, one without has that of its step. */
+ * act of its own, one without has that of its step. `report`: what the card's radio messages
+ * add where the case is taken, in English. */
 struct step_case {
     const struct condition *when;
     struct reach_value within;
-    struct text_value id, act, because;
+    struct text_value id, act, because, report;
     struct item_uses uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
+    struct act_values does;         /* with those of its step */
+    struct guards guards;           /* the same */
     struct basis basis;
     struct place place;
 };
@@ -144,6 +152,8 @@ struct procedure_step {
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
     struct list_value lethal;
     struct item_uses uses, also;  /* also: gear shown where it is recorded; see asked.h */
+    struct act_values does;         /* what its gear does not tell */
+    struct guards guards;
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
@@ -152,6 +162,12 @@ struct procedure_step {
     struct place place;
 };
 
+/* {names} of facts of the base, which words for a berth and an anchorage may have besides: whom
+ * to ring there. */
+#define BASE_NAME_LIST(X) X(BASE_FIRE_PHONE, "fire_phone") X(BASE_RESCUE_PHONE, "rescue_phone")
+enum base_name { BASE_NAME_NONE, BASE_NAME_LIST(CHOICE_NAME) BASE_NAME_COUNT };
+extern const char *const base_name_words[];    /* NULL-ended, each at its value less one */
+
 /* Words of which the first whose `when` holds are printed (NULL: always); `card`: the card
  * that is to be gone on with. {id} in them stands for the number of a step of this
  * procedure or of another card. */
@@ -159,6 +175,9 @@ struct said {
     const struct condition *when;
     struct text_value id;           /* NULL where there is only one */
     struct text_value say, card;
+    struct basis basis;             /* of words for a berth or an anchorage */
+    struct hazard_values over;      /* of an exit: what that answer rules out for the steps that
+                                       follow the question */
     struct place place;
 };
 
@@ -179,6 +198,7 @@ struct decision {
 struct warning {
     struct text_value id, say;
     struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
+    struct act_values forbids;  /* of a never: what nobody does, on later cards either */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -191,13 +211,14 @@ enum call_signal { SIGNAL_NONE, SIGNAL_LIST(CHOICE_NAME) SIGNAL_COUNT };
 extern const char *const signal_words[];    /* NULL-ended, each at its value less one */
 struct signal_value CHOICE_OF(enum call_signal);
 
-/* Where a call is made from: the fixed set; the same in a fire, only outside the smoke; the
- * handheld on deck first, then the set; the handheld on deck alone; the same, or the one
- * that somebody has with him. */
+/* What is about where a call is made, and so from where: the fixed set, and nothing bars it; the
+ * same in a fire, only outside the smoke; first what can be worked on deck, since somebody is to
+ * be kept in sight; the handheld on deck alone, since there is vapour; the same, or the one that
+ * somebody has with him; the fixed set, on a boat that goes down. */
 #define CALL_FROM_LIST(X) \
     X(CALL_FROM_FIXED, "fixed") X(CALL_FROM_FIXED_IN_FIRE, "fixed_in_fire") \
     X(CALL_FROM_DECK_FIRST, "deck_first") X(CALL_FROM_HANDHELD, "handheld_on_deck") \
-    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried")
+    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried") X(CALL_FROM_GOING_DOWN, "going_down")
 enum call_from { CALL_FROM_NONE, CALL_FROM_LIST(CHOICE_NAME) CALL_FROM_COUNT };
 extern const char *const call_from_words[];    /* NULL-ended, each at its value less one */
 struct call_from_value CHOICE_OF(enum call_from);
@@ -219,6 +240,13 @@ struct procedure_call {
 enum per { PER_BOAT, PER_LIST(CHOICE_NAME) PER_COUNT };
 struct per_value CHOICE_OF(enum per);
 
+/* What is so on the boats of its condition besides. */
+struct hazard_case {
+    struct hazard_values hazards;
+    const struct condition *when;
+    struct place place;
+};
+
 struct procedure {
     const struct source *source;
     struct text_value key, title, subject;
@@ -226,10 +254,17 @@ struct procedure {
     struct per_value per;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */
-    struct number_value number;     /* of its card, fixed for good; no other procedure has it */
+    struct number_value number;     /* of its card, fixed for good; only a form of it shares it */
+    struct text_value form_of;      /* the procedure that it is another form of, for other boats */
+    struct text_value form_letter;  /* added to its number on a boat that has both cards */
     struct list_value signs;
+    struct said_list more_signs;    /* one more, on boats that its `when` tells */
+    struct said_list berth, anchor; /* what to do there: the line under the signs */
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
+    struct hazard_values hazards;   /* what is so when its card is taken up */
+    const struct hazard_case *hazard_cases;
+    size_t hazard_case_count;
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */
     struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
     struct item_values despite_vapour;  /* items that are offered there all the same */
@@ -285,7 +320,11 @@ struct procedure_set {
     size_t count;
 };
 
-/* Tells cards that texts and exits lead to and that are none of the set; true: none was. */
+/* Are both of one number because one is another form of the other? */
+bool procedures_are_forms(const struct procedure *one, const struct procedure *other);
+
+/* Tells cards that texts and exits lead to, or that are said to have another form, and that are
+ * none of the set; true: none was. */
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
                          struct problems *problems);
 

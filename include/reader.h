@@ -15,6 +15,7 @@
     READER(PANEL, "call_panel", "how to call, on the left of the call panel") \
     READER(SCRIPT, "scripts", "the words to say") \
     READER(DISTRESS, "distress_card", "the other blocks of the distress card") \
+    READER(BERTH, "berth", "the line on what to do in a berth and at anchor") \
     READER(CONTACT, "contact", "the line of numbers to ring") \
     READER(RULE, "local_rules", "the rules of this water") \
     READER(HEAD, "head", "title, boat and marks") \

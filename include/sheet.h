@@ -9,6 +9,7 @@
 
 #include "block.h"
 #include "boat.h"
+#include "call_part.h"
 #include "procedure.h"
 #include "radio.h"
 #include "symbol.h"
@@ -52,13 +53,16 @@ struct opening_group {
 enum {
     YIELDS_NEVER,
     YIELDS_CONTACT,               /* the contact line, which the distress card has too */
+    YIELDS_URGENCY,               /* the milder call's words, which the distress card has too */
+    YIELDS_BERTH_SAY,             /* what to say in a berth: on all cards of a set, or on none */
+    YIELDS_POSITION,              /* in the call panel, where the position is read */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
 
 /* The same of the hints on the distress card; that of its fuller page goes first. */
 enum {
-    YIELDS_CENTRE_CALL = YIELDS_NEVER + 1, YIELDS_POSITION_UNSENT, YIELDS_SECOND_STATION,
+    YIELDS_POSITION_UNSENT = YIELDS_NEVER + 1, YIELDS_SECOND_STATION,
     YIELDS_POSITION_KEYS, YIELDS_SPARE_AERIAL, YIELDS_URGENCY_KEYS
 };
 
@@ -160,14 +164,7 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
-/* Which part of a distress call a page of it is: sending it (or, each apart, the call, what helps
- * to send it, and the urgency call), or answering (or relay and cancelling apart). */
-enum call_part {
-    CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING, CALL_PART_CALL, CALL_PART_HELP,
-    CALL_PART_URGENCY, CALL_PART_RELAY, CALL_PART_CANCEL
-};
-
-#define SHEET_PARTS 8    /* that any kind of sheet may have, with the whole */
+#define SHEET_PARTS 12    /* that any kind of sheet may have, with the whole */
 
 /* Does that part show what lies at this level? */
 bool plan_part_shows(enum plan_part part, enum level level);
@@ -201,6 +198,7 @@ struct steps_facts {
 
 struct decision_facts {
     const char *ask, *yes, *no;   /* whole sentences, "After step 5: ..." included */
+    const char *no_lesser;        /* instead of `no`, where YIELDS_URGENCY does; or NULL */
     const char *yes_word, *no_word;
     const char *yes_card, *no_card;   /* procedures that the exits lead to, or NULL */
     struct place origin;
@@ -222,11 +220,12 @@ struct call_facts {
     bool silent;                  /* nobody can call from it: there is no script to say */
     const char *title, *station;  /* the panel's head, left and right */
     const struct card_text *operate;
-    size_t operate_count;
+    size_t operate_count, yielding;   /* the line that yields as YIELDS_POSITION, from 1; 0: none */
     const struct card_text *acts; /* those of them that are numbered, without their number: the
                                      first is that of index `act_first` */
     size_t act_count, act_first;
     const struct script *script;
+    const struct script *lesser;  /* where YIELDS_URGENCY does: of the graver call; NULL: never */
     struct place origin;
 };
 
@@ -299,6 +298,9 @@ struct pages_facts {
     /* Of pages that show that part (enum plan_part, enum call_part); NULL: the sheet's own. */
     const char *titles[SHEET_PARTS];
     const struct cases_facts *call_lines[SHEET_PARTS];
+    /* Of the first page of a distress call: by the index of the page with the urgency call, and
+     * of that with all else. NULL: it has none of its own. */
+    const struct cases_facts *first_lines[CALL_REST_MOST][CALL_REST_MOST + 1];
     /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
      * many as the index, less one. */
     const char *signs_of_two[SHEET_PARTS];
@@ -367,6 +369,7 @@ struct sheet {
     const struct boat *boat;
     const struct procedure *procedure;
     bool held;                    /* something it needs is not recorded */
+    bool unsafe;                  /* it leads into its own hazard: in no draft either */
     struct place origin;
 };
 
@@ -390,7 +393,6 @@ const struct index_facts *sheet_index(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
-
 /* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);

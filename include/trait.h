@@ -17,6 +17,7 @@
     TRAIT(TRAIT_GALLEY, "cooking", "people cook aboard", YES) \
     TRAIT(TRAIT_GAS, "gas", "she carries cooking gas", YES) \
     TRAIT(TRAIT_DSC, "dsc", "she can send a digital alert", YES) \
+    TRAIT(TRAIT_RED_KEY, "red_key", "the red key of her fixed set sends an alert", NO) \
     TRAIT(TRAIT_DIESEL, "diesel", "diesel is burned aboard", YES) \
     TRAIT(TRAIT_PETROL, "petrol", "she carries petrol", YES) \
     TRAIT(TRAIT_PETROL_TANK, "petrol_tank", "an engine inside her burns petrol", NO) \
@@ -27,6 +28,7 @@
     TRAIT(TRAIT_GENERATOR, "generator", "she has a generator", YES) \
     TRAIT(TRAIT_GENERATOR_ALONE, "generator_alone", "only a generator burns fuel there", NO) \
     TRAIT(TRAIT_TWO_ENGINES, "two_engines", "two engines or more drive her", NO) \
+    TRAIT(TRAIT_DINGHY_FOR_ALL, "dinghy_for_all", "her dinghy holds all whom she may carry", NO) \
     TRAIT(TRAIT_OTHER_ENGINE, "other_engine", "another engine drives her from elsewhere", NO)
 
 enum trait {

@@ -8,6 +8,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "call_word_list.h"
 #include "end_state.h"
 #include "item.h"
 #include "known_names.h"
@@ -26,6 +27,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
  * number, which is the first name of a counted word.) */
 #define WORD_LIST(X) \
     X(WHEN, when, PLAIN, "") \
+    X(BERTH_SAY, berth_say, PLAIN, "") \
+    X(BERTH_SAY_HOME, berth_say_home, PLAIN, "home") \
     X(CARD_NUMBER, card_number, PLAIN, "number") \
     X(YES, yes, PLAIN, "") \
     X(NO, no, PLAIN, "") \
@@ -34,6 +37,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(AFTER_STEP, after_step, PLAIN, "step ask") \
     X(SEE_CARD, see_card, PLAIN, "number subject") \
     X(EXIT_CARD, exit_card, PLAIN, "say card") \
+    X(URGENCY_CARD, urgency_card, PLAIN, "say number") \
     X(LOCAL_RULE, local_rule, PLAIN, "") \
     X(CONTACT_CENTRE, contact_centre, PLAIN, "name ways") \
     X(CHANNEL_16, channel_16, PLAIN, "") \
@@ -50,13 +54,26 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_KEY, set_key, PLAIN, "cover seconds") \
     X(SET_KEY_NO_HOLD, set_key_no_hold, PLAIN, "cover") \
     X(MAYDAY_ONLY, mayday_only, PLAIN, "what") \
-    X(SET_NO_DSC, set_no_dsc, PLAIN, "") \
+    X(SET_KEY_DEAD, set_key_dead, PLAIN, "") \
+    X(SET_KEY_HANDHELD, set_key_handheld, PLAIN, "") \
+    X(SAY_POSITION, say_position, PLAIN, "") \
+    X(READ_POSITION, read_position, PLAIN, "place") \
+    X(READ_POSITION_SET, read_position_set, PLAIN, "") \
+    X(READ_POSITION_ON, read_position_on, PLAIN, "tag place") \
     X(SET_NO_FIXED, set_no_fixed, PLAIN, "") \
     X(SET_CHANNEL, set_channel, PLAIN, "channel") \
     X(SET_TALK, set_talk, PLAIN, "") \
-    X(SET_HANDHELD, set_handheld, PLAIN, "tag place") \
+    X(CAUSE_SMOKE, cause_smoke, PLAIN, "act") \
+    X(CAUSE_WATER, cause_water, PLAIN, "act") \
+    X(CAUSE_ANY, cause_any, PLAIN, "act") \
+    X(USE_HANDHELD, use_handheld, PLAIN, "tag place") \
+    X(USE_HANDHELD_KEY, use_handheld_key, PLAIN, "tag place") \
+    X(GO_ON_DECK, go_on_deck, PLAIN, "") \
     X(SET_HANDHELD_FIRST, set_handheld_first, PLAIN, "tag place") \
-    X(SET_HANDHELD_NONE, set_handheld_none, PLAIN, "") \
+    X(SET_SECOND, set_second, PLAIN, "place") \
+    X(SECOND_NAMED, second_named, PLAIN, "place") \
+    X(HANDHELD_NAMED, handheld_named, PLAIN, "tag place") \
+    X(RADIO_NAMED, radio_named, PLAIN, "tag place") \
     X(SET_HANDHELD_BELOW, set_handheld_below, PLAIN, "tag") \
     X(SET_DECK, set_deck, PLAIN, "") \
     X(SET_CHANNEL_HANDHELD, set_channel_handheld, PLAIN, "") \
@@ -65,27 +82,37 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NO_ANSWER_WAYS, no_answer_ways, PLAIN, "ways") \
     X(NO_ANSWER, no_answer, PLAIN, "") \
     X(THEN_HANDHELD, then_handheld, PLAIN, "tag") \
+    X(THEN_PHONE, then_phone, PLAIN, "number") \
+    X(THEN_PHONE_ON, then_phone_on, PLAIN, "number") \
     X(THEN_EPIRB, then_epirb, PLAIN, "tag") \
+    X(THEN_BEACON, then_beacon, PLAIN, "tag") \
     X(THEN_FLARES, then_flares, PLAIN, "tag") \
-    X(BEACON_FIRST, beacon_first, PLAIN, "tag") \
+    X(THEN_SART, then_sart, PLAIN, "tag") \
+    X(THEN_SIGNALS, then_signals, PLAIN, "") \
+    X(WAY_UPWIND, way_upwind, PLAIN, "way") \
+    X(WAY_AT_RAIL, way_at_rail, PLAIN, "way") \
+    X(WAY_IN_RAFT, way_in_raft, PLAIN, "way") \
+    X(WAYS_AND_MAYDAY, ways_and_mayday, PLAIN, "ways grave") \
+    X(BEACON_FIRST, beacon_first, PLAIN, "beacons") \
     X(SET_KEY_PLAIN, set_key_plain, PLAIN, "") \
     X(SET_HANDHELD_CARRIED, set_handheld_carried, PLAIN, "") \
-    X(SET_DECK_FIRST, set_deck_first, PLAIN, "tag place") \
+    X(SET_FIRST, set_first, PLAIN, "means") \
+    X(SET_SMOKE_FIRST, set_smoke_first, PLAIN, "means") \
+    X(SET_ALONE, set_alone, PLAIN, "means") \
+    X(CLEAR_OF_SMOKE, clear_of_smoke, PLAIN, "means") \
     X(SET_OUTSIDE_SMOKE, set_outside_smoke, PLAIN, "") \
     X(CALL_NO_RADIO_ABOARD, call_no_radio_aboard, PLAIN, "") \
-    X(BEACON_NOW, beacon_now, PLAIN, "tag place") \
-    X(BEACON_UPWIND, beacon_upwind, PLAIN, "tag place") \
+    X(BEACON_NOW, beacon_now, PLAIN, "beacon tag place") \
+    X(BEACON_UPWIND, beacon_upwind, PLAIN, "beacon tag place") \
     X(SET_UPWIND, set_upwind, PLAIN, "") \
-    X(PHONE_UPWIND, phone_upwind, PLAIN, "") \
-    X(PHONE_CENTRE, phone_centre, PLAIN, "") \
-    X(PHONE_CENTRE_BELOW, phone_centre_below, PLAIN, "") \
-    X(FLARES_NOW, flares_now, PLAIN, "tag place") \
+    X(PHONE_UPWIND, phone_upwind, PLAIN, "number") \
+    X(PHONE_CENTRE, phone_centre, PLAIN, "number") \
+    X(FLARES_NOW, flares_now, PLAIN, "beacon tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
     X(POSITION_STEPS, position_steps, PLAIN, "steps") \
     X(POSITION_UNSENT, position_unsent, PLAIN, "") \
     X(URGENCY_STEPS, urgency_steps, PLAIN, "steps") \
-    X(CENTRE_CALL, centre_call, PLAIN, "call") \
     X(NATURE_FIRE, nature_fire, PLAIN, "") \
     X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
     X(NATURE_COLLISION, nature_collision, PLAIN, "") \
@@ -97,30 +124,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NATURE_ABANDON, nature_abandon, PLAIN, "") \
     X(NATURE_PIRACY, nature_piracy, PLAIN, "") \
     X(NATURE_MOB, nature_mob, PLAIN, "") \
-    X(DISTRESS_WHEN, distress_when, PLAIN, "") \
-    X(DISTRESS_NATURE, distress_nature, PLAIN, "") \
-    X(DISTRESS_PAN_PAN, distress_pan_pan, PLAIN, "") \
-    X(DISTRESS_RELAY, distress_relay, PLAIN, "") \
-    X(DISTRESS_DOWNGRADE, distress_downgrade, PLAIN, "") \
-    X(DISTRESS_CANCEL, distress_cancel, PLAIN, "") \
-    X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
-    X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
-    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "number") \
-    X(ANSWER_TITLE, answer_title, PLAIN, "") \
-    X(ANSWER_WHEN, answer_when, PLAIN, "") \
-    X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
-    X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
-    X(CALL_PAGE_LINE, call_page_line, PLAIN, "urgency number") \
-    X(HELP_TITLE, help_title, PLAIN, "") \
-    X(HELP_CALL_LINE, help_call_line, PLAIN, "number") \
-    X(URGENCY_TITLE, urgency_title, PLAIN, "") \
-    X(RELAY_TITLE, relay_title, PLAIN, "") \
-    X(CANCEL_TITLE, cancel_title, PLAIN, "") \
-    X(CANCEL_WHEN, cancel_when, PLAIN, "") \
-    X(DISTRESS_NAMED_AS_MAYDAY, distress_named_as_mayday, PLAIN, "this_is") \
-    X(DISTRESS_THEN_AS_MAYDAY, distress_then_as_mayday, PLAIN, "over") \
-    X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
-    X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
+    CALL_WORD_LIST(X) \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \

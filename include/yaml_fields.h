@@ -88,6 +88,8 @@ struct field_part {
     size_t offset;        /* section: of what it fills, in the struct of its key's table */
     size_t size;          /* entries: of the struct of one */
     size_t place;         /* entries: offset of the `struct place` of one */
+    size_t refused;       /* entries: offset of a bool of one, for whether something in it is
+                             refused; 0: it has none */
     const char *lone;     /* key of what a lone word fills; NULL: none may stand there */
     bool one_or_many;     /* entries: a mapping is a list of one */
 };

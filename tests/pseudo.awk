@@ -211,7 +211,7 @@ function record_line(    out) {
     while (match(rest, keys)) {
         out = out substr(rest, 1, RSTART + RLENGTH - 1)
         rest = substr(rest, RSTART + RLENGTH)
-        if (out ~ /[{,] *handle: $/ && rest ~ /^\{/) continue   # a place: of it the spot is text
+        if (out ~ /(^|[{, ])(handle|second_station): $/ && rest ~ /^\{/) continue   # a place: of it the spot is text
         out = out texts_both(out ~ /[{,] *[a-z_]+: $/ ? ",}" : "")
     }
     return out rest
@@ -221,7 +221,7 @@ BEGIN {
     letters_begin()
     if (opens == "") { opens = "["; closes = "]" }
     keys = "(^ +|[{,] *)(spot|how|vents_to|painter|release|handle|power_switch|distress_key|" \
-           "second_station|emergency_aerial|looks|nature_steps|urgency_steps|manual_position_steps|" \
+           "second_station|emergency_aerial|position_read_at|looks|nature_steps|urgency_steps|manual_position_steps|" \
            "rule|qualification): "
 }
 record == "" { texts_line(); next }

@@ -69,8 +69,12 @@ page_words() {
     sed -n 's/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
 }
 
+# Without the plan, then the tags of its sources: room decides whether each stands at its own
+# sentence or all at the end of the box.
 page_words_but_plan() {
-    sed -n '/^text plan /d; s/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+    sed -n '/^text plan /d; /role=source_tag/d; s/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+    sed -n '/role=source_tag/s/^text .* "\[\(.*\)\]"$/\1/p' "$1" | tr ';' '\n' | sed 's/^ //' | sort -u |
+        tr '\n' ' '
 }
 
 # Runs the program: its exit status is left in `status`, what it says in

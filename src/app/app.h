@@ -33,8 +33,9 @@ struct options {
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: one of nature_words */
     bool relay, downgrade, cancel, spell;
+    bool pan_pan, securite, receipt, cancel_beacon;
     bool itu_figures;         /* call: with spell */
-    const char *position, *bearing;  /* call: as given */
+    const char *position, *bearing, *time;  /* call: as given */
     const char *hull;         /* start: a word of hull_words; NULL: not told */
     const char *like;         /* start: a model of the base; NULL: none */
     /* check */

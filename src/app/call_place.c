@@ -8,17 +8,28 @@
 
 /* ---- reading ---- */
 
-/* Only some scripts say where the boat is. */
+/* What is asked for and says neither where the boat is nor, it may be, at what time. */
+struct placeless { const char *name; bool asked, timed; };
+
 static bool place_said(const struct options *options, struct problems *problems)
 {
-    const char *without = options->spell ? "--spell" : options->downgrade ? "--downgrade"
-                        : options->cancel ? "--cancel" : NULL;
-    if (without == NULL || (options->position == NULL && options->bearing == NULL))
-        return true;
-    problem_add(problems, SEVERITY_USE, NO_PLACE, "leave one of the two out",
-                "%s has no place in %s, which does not say where the boat is",
-                options->position != NULL ? "--position" : "--bearing", without);
-    return false;
+    const struct placeless rows[] = {
+        {"--spell", options->spell, false}, {"--downgrade", options->downgrade, false},
+        {"--securite", options->securite, false}, {"--receipt", options->receipt, false},
+        {"--cancel", options->cancel, true}};
+    const char *place = options->position != NULL ? "--position"
+                        : options->bearing != NULL ? "--bearing" : NULL;
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        const char *without = place != NULL ? place
+                              : options->time != NULL && !rows[i].timed ? "--time" : NULL;
+        if (!rows[i].asked || without == NULL)
+            continue;
+        problem_add(problems, SEVERITY_USE, NO_PLACE, "leave one of the two out",
+                    "%s has no place in %s, which does not say %s", without, rows[i].name,
+                    place != NULL ? "where the boat is" : "a time");
+        return false;
+    }
+    return true;
 }
 
 static bool position_read(const struct options *options, struct problems *problems,
@@ -52,11 +63,14 @@ static bool bearing_read(const struct options *options, const struct fleet *flee
 {
     if (options->bearing == NULL)
         return true;
-    if (!bearing_parse(options->bearing, &place->bearing)) {
+    enum bearing_fault fault = bearing_parse(options->bearing, &place->bearing);
+    if (fault != BEARING_SOUND) {
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     "write degrees from 0 to 360, with M if a compass showed them and T if they\n"
                     "are true: \"100 M\", \"086 T\"",
-                    "--bearing \"%s\" is no bearing", options->bearing);
+                    "--bearing \"%s\" %s", options->bearing,
+                    fault == BEARING_NO_LETTER ? "does not say whether it is magnetic or true"
+                                               : "is no bearing");
         return false;
     }
     place->bearing_given = !place->bearing.magnetic || variation_known(fleet);
@@ -70,7 +84,9 @@ bool call_place_read(const struct options *options, const struct fleet *fleet,
         return false;
     bool position = position_read(options, fleet->problems, place);
     bool bearing = bearing_read(options, fleet, place);
-    return position && bearing;
+    bool time = call_time_read(options, fleet, place);
+    place->of_another = options->relay;
+    return position && bearing && time;
 }
 
 /* ---- printing ---- */
@@ -90,10 +106,12 @@ static void area_compare(const struct position *position, const struct base_reco
     side_compare(&base->longitude, position->longitude_e7, longitude_words);
 }
 
-static void position_print(const struct position *position, const struct fleet *fleet)
+static void position_print(const struct call_place *place, const struct fleet *fleet)
 {
+    const struct position *position = &place->position;
     struct arena *arena = fleet->arena;
-    printf("\nPOSITION\n  %s\n  %s\n  %s\n",
+    printf("\n%s\n  %s\n  %s\n  %s\n",
+           place->of_another ? "POSITION OF THE VESSEL IN DISTRESS" : "POSITION",
            position_text(arena, position, POSITION_DEGREES, 5),
            position_text(arena, position, POSITION_MINUTES_OF, 3),
            position_text(arena, position, POSITION_SECONDS_OF, 1));
@@ -122,7 +140,9 @@ static void bearing_print(const struct bearing *bearing, const struct fleet *fle
 void call_place_print(const struct call_place *place, const struct fleet *fleet)
 {
     if (place->position_given)
-        position_print(&place->position, fleet);
+        position_print(place, fleet);
     if (place->bearing_given)
         bearing_print(&place->bearing, fleet);
+    if (place->time != NULL)
+        printf("\nTIME\n  %s\n", place->time_told);
 }

@@ -7,14 +7,21 @@
 
 struct call_place {
     bool position_given, bearing_given;
+    bool of_another;          /* the position is that of the boat that a relay is about */
+    const char *time;         /* of four figures, by the clock that scripts name; NULL: not given */
+    const char *time_told;    /* how it came about */
     struct position position;
     struct bearing bearing;
 };
 
-/* Reads --position and --bearing. False, with a problem, when one is wrong, has no
+/* Reads --position, --bearing and --time. False, with a problem, when one is wrong, has no
  * place in what is asked for, or is magnetic and the base's variation is not recorded. */
 bool call_place_read(const struct options *options, const struct fleet *fleet,
                      struct call_place *place);
+
+/* call_time.c: reads --time. */
+bool call_time_read(const struct options *options, const struct fleet *fleet,
+                    struct call_place *place);
 
 /* Prints the position in its three forms and as it is spoken; the true bearing and the
  * direction from the mark. */

@@ -74,23 +74,35 @@ static void lines_print(const struct call *call, const struct script *script)
     struct arena *arena = call->boat->arena;
     if (call->place.position_given)
         script = script_placed(script, &call->place.position, arena);
+    if (call->place.time != NULL)
+        script = script_timed(script, call->place.time, arena);
     fputs(script_text(script, arena), stdout);
 }
 
-/* The other scripts of the distress card, with the words that stand round them. No
- * position is filled in: in a relay it is another vessel's. */
+static void said_line_print(struct arena *arena, const char *line)
+{
+    if (line != NULL)
+        printf("%s\n", text_plain(arena, line));
+}
+
+/* The other blocks of the distress card, as they stand on it. No position and no time is filled
+ * in: in a relay they are another boat's. */
 static void section_print(struct arena *arena, const struct section_facts *section)
 {
-    if (section->script == NULL)
-        return;
-    printf("\n%s\n", section->title);
-    if (section->note != NULL)
-        printf("%s\n", text_plain(arena, section->note));
+    puts("");
+    if (!text_empty(section->title))
+        printf("%s\n", section->title);
+    said_line_print(arena, section->note);
     for (size_t i = 0; i < section->hint_count; i++)
-        printf("%s\n", text_plain(arena, section->hints[i].text));
-    fputs(script_text(section->script, arena), stdout);
-    if (section->end_note != NULL)
-        printf("%s\n", text_plain(arena, section->end_note));
+        said_line_print(arena, section->hints[i].text);
+    for (size_t i = 0; i < section->line_count; i++) {
+        if (section->lead != NULL && section->lead[i] != NULL)
+            printf("%s  ", section->lead[i]);
+        said_line_print(arena, section->lines[i].text);
+    }
+    if (section->script != NULL)
+        fputs(script_text(section->script, arena), stdout);
+    said_line_print(arena, section->end_note);
 }
 
 static void sections_print(struct arena *arena, const struct sheet *sheet)
@@ -179,24 +191,39 @@ static bool cards_print(const struct call *call)
 
 static enum script_form form_asked(const struct options *options)
 {
-    if (options->relay)
-        return SCRIPT_RELAY;
-    if (options->downgrade)
-        return SCRIPT_DOWNGRADE;
-    return options->cancel ? SCRIPT_CANCEL : SCRIPT_MAYDAY;
+    const struct { bool asked; enum script_form form; } rows[] = {
+        {options->pan_pan, SCRIPT_PAN_PAN}, {options->securite, SCRIPT_SECURITE},
+        {options->receipt, SCRIPT_RECEIPT}, {options->relay, SCRIPT_RELAY},
+        {options->downgrade, SCRIPT_DOWNGRADE}, {options->cancel, SCRIPT_CANCEL},
+        {options->cancel_beacon, SCRIPT_CANCEL_BEACON}};
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+        if (rows[i].asked)
+            return rows[i].form;
+    return SCRIPT_MAYDAY;
+}
+
+/* False, with a problem, where nothing aboard can have sent what is to be cancelled. */
+static bool can_cancel(const struct options *options, struct boat_job *boat)
+{
+    bool radio = options->cancel && !boat_can_alert(boat->boat);
+    bool beacon = options->cancel_beacon && !boat_has_beacon(boat->boat);
+    if (radio)
+        problem_add(boat->problems, SEVERITY_USE, boat->boat->radio_place,
+                    "a beacon's false alert is told with --cancel-beacon",
+                    "no distress alert can leave %s: there is none to cancel", boat->key);
+    if (beacon)
+        problem_add(boat->problems, SEVERITY_USE, boat->boat->place,
+                    "a radio's false alert is cancelled with --cancel",
+                    "no beacon is recorded on %s", boat->key);
+    return !radio && !beacon;
 }
 
 static bool form_print(const struct call *call)
 {
     const struct options *options = call->options;
     struct boat_job *boat = call->boat;
-    if (options->cancel && !boat_can_alert(boat->boat)) {
-        problem_add(boat->problems, SEVERITY_USE, boat->boat->radio_place,
-                    "a beacon's false alert is cancelled by telling the rescue centre its "
-                    "identity: --spell",
-                    "no distress alert can leave %s: there is none to cancel", boat->key);
+    if (!can_cancel(options, boat))
         return false;
-    }
     struct compose_input input = compose_input_of(boat, NULL);
     const struct nature *nature =
         options->nature == NULL ? NULL : nature_of(choice_find(nature_words, options->nature));

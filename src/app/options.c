@@ -40,9 +40,11 @@ const struct command commands[] = {
     {"call", OF_CALL, "show what to say on the radio",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
      "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
-     "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
-     "the true direction from it; with M it is magnetic, and the base's variation is\n"
-     "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
+     "is filled into it and shown in other forms. A time by the clock on board becomes\n"
+     "UTC by the clocks that the base records; without them it is said as local time.\n"
+     "The bearing of a mark is turned into the true direction from it; with M it is\n"
+     "magnetic, and the base's variation is used, with T it is true. A position is\n"
+     "written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
      command_call, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
@@ -115,6 +117,8 @@ static const struct option_row option_rows[] = {
      "laid out in black and greys, as print --mono does", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
+    {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
+     "day of the time that is filled in (default today)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
@@ -134,16 +138,27 @@ static const struct option_row option_rows[] = {
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",
      "a MAYDAY of this nature (such as fire)", NULL},
+    {OF_CALL, "pan-pan", 0, OPTION_FLAG, AT(pan_pan), NULL,
+     "PAN PAN: urgent, no grave danger", NULL},
+    {OF_CALL, "securite", 0, OPTION_FLAG, AT(securite), NULL,
+     "SECURITE: a warning to all", NULL},
+    {OF_CALL, "receipt", 0, OPTION_FLAG, AT(receipt), NULL,
+     "that another boat's MAYDAY was heard", NULL},
     {OF_CALL, "relay", 0, OPTION_FLAG, AT(relay), NULL, "MAYDAY RELAY for another boat", NULL},
     {OF_CALL, "downgrade", 0, OPTION_FLAG, AT(downgrade), NULL,
      "help is no longer needed at once", NULL},
-    {OF_CALL, "cancel", 0, OPTION_FLAG, AT(cancel), NULL, "cancel a false alert", NULL},
+    {OF_CALL, "cancel", 0, OPTION_FLAG, AT(cancel), NULL,
+     "cancel a false alert of the radio", NULL},
+    {OF_CALL, "cancel-beacon", 0, OPTION_FLAG, AT(cancel_beacon), NULL,
+     "tell of a beacon that went off by mistake", NULL},
     {OF_CALL, "spell", 0, OPTION_FLAG, AT(spell), NULL,
      "name and call sign spelled, MMSI, beacons", NULL},
     {OF_CALL, "itu-figures", 0, OPTION_FLAG, AT(itu_figures), NULL,
      "with --spell: the ITU's words for the figures, for training", NULL},
     {OF_CALL, "position", 0, OPTION_TEXT, AT(position), "POSITION",
      "fill this position in (such as \"43 28.35 N 16 26.1 E\")", NULL},
+    {OF_CALL, "time", 0, OPTION_TEXT, AT(time), "TIME",
+     "fill this time in, by the clock on board; \"10:30 UTC\" is UTC", NULL},
     {OF_CALL, "bearing", 0, OPTION_TEXT, AT(bearing), "BEARING",
      "of a mark, as taken (such as \"100 M\" or \"086 T\")", NULL},
 
@@ -183,11 +198,12 @@ const struct option_row *option_at(size_t index)
 
 /* ---- which go together ---- */
 
-#define APART_MOST 7
+#define APART_MOST 11
 static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
     {"hull", "like", NULL},
-    {"card", "nature", "relay", "downgrade", "cancel", "spell", NULL},
+    {"card", "nature", "relay", "downgrade", "cancel", "spell", "pan-pan", "securite", "receipt",
+     "cancel-beacon", NULL},
     {"json", "page", "list", "schema", NULL},
     {"quiet", "list", "dump", NULL},
     {"figures", "json", "list", "schema", NULL},

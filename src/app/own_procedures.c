@@ -108,12 +108,13 @@ static bool key_is_new(const struct fleet *fleet, const struct procedure *proced
     return true;
 }
 
-/* Printed cards name each other by number: no two may ever share one. */
+/* Printed cards name each other by number: no two may ever share one, but forms of one card. */
 static bool number_is_new(const struct fleet *fleet, const struct procedure *procedure,
                           const struct procedure *const *rows)
 {
     for (size_t i = 0; i < fleet->procedures.count; i++) {
-        if (rows[i]->number.milli != procedure->number.milli)
+        if (rows[i]->number.milli != procedure->number.milli ||
+            procedures_are_forms(rows[i], procedure))
             continue;
         problem_add(fleet->problems, SEVERITY_ERROR, procedure->number.place,
                     "give the newer procedure a number that no card ever had: printed cards "

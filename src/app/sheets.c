@@ -2,6 +2,7 @@
  * app). */
 #include "job.h"
 #include "layout.h"
+#include "prove.h"
 
 #include "promise.h"
 
@@ -13,6 +14,13 @@ struct compose_input compose_input_of(const struct boat_job *boat, const struct 
                                   words, fleet->languages, options->today, options->draft};
 }
 
+/* A boat has the same cards, cases and gear in each language: it is told once. */
+static struct problems *hazards_told(const struct sheets *sheets)
+{
+    return sheets_are_first_of_kind(sheets) ? sheets->problems
+                                            : problems_new(sheets->boat->arena);
+}
+
 struct sheets sheets_compose(struct boat_job *boat, struct job_part part)
 {
     struct sheets sheets = {
@@ -22,6 +30,7 @@ struct sheets sheets_compose(struct boat_job *boat, struct job_part part)
     problems_about(sheets.problems, boat->key, "cards");
     sheets.set = boat->job->kinds[part.kind].compose(&sheets.input, boat->arena,
                                                      sheets.problems);
+    sheets.set = hazards_judge(&sheets.input, sheets.set, boat->arena, hazards_told(&sheets));
     boat->parts_made++;
     return sheets;
 }

@@ -64,17 +64,19 @@ static char last_letter(const char *text)
     return *at >= 'a' && *at <= 'z' ? (char)(*at - 'a' + 'A') : *at;
 }
 
-bool bearing_parse(const char *text, struct bearing *bearing)
+enum bearing_fault bearing_parse(const char *text, struct bearing *bearing)
 {
     int64_t milli = 0;
     if (!degrees_take(&text, &milli) || milli > FULL_CIRCLE)
-        return false;
+        return BEARING_NONE;
     degree_sign_take(&text, DEGREE_SIGN);
     char letter = last_letter(text);
-    if (letter != 'M' && letter != 'T' && letter != '\0')
-        return false;
+    if (letter == '\0')
+        return BEARING_NO_LETTER;
+    if (letter != 'M' && letter != 'T')
+        return BEARING_NONE;
     *bearing = (struct bearing){.milli = milli, .magnetic = letter == 'M'};
-    return true;
+    return BEARING_SOUND;
 }
 
 /* ---- variation ---- */

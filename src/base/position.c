@@ -42,8 +42,7 @@ struct angle position_angle(const struct position *position, enum position_axis 
         units /= 60;
     }
     angle.degrees = (unsigned)units;
-    bool negative = e7 < 0 && rounded > 0;
-    angle.letter = latitude ? (negative ? 'S' : 'N') : (negative ? 'W' : 'E');
+    angle.letter = latitude ? (e7 < 0 ? 'S' : 'N') : (e7 < 0 ? 'W' : 'E');
     return angle;
 }
 

@@ -47,6 +47,10 @@ static const struct { const char *what, *remedy; } position_faults[] = {
         .what = "is one value: latitude and longitude are needed", .remedy = AS_WRITTEN},
     [POSITION_MORE] = {
         .what = "has more behind latitude and longitude", .remedy = AS_WRITTEN},
+    [POSITION_RUN_TOGETHER] = {
+        .what = "has degrees and minutes run together",
+        .remedy = "write them apart: 43 28.35 N 016 26.10 E; or as a plotter does,\n"
+                  "latitude with four figures, longitude with five: 4328.35N 01626.10E"},
 };
 
 const char *position_fault_text(enum position_fault fault)

@@ -6,7 +6,10 @@
 #include "promise.h"
 #include "text.h"
 
-enum { LATITUDE_HIGHEST = 90, LONGITUDE_HIGHEST = 180, PARTS_AT_MOST = 3, E9 = 1000000000 };
+enum {
+    LATITUDE_HIGHEST = 90, LONGITUDE_HIGHEST = 180, PARTS_AT_MOST = 3, E9 = 1000000000,
+    LATITUDE_DIGITS = 2, LONGITUDE_DIGITS = 3, MINUTE_DIGITS = 2
+};
 
 /* A latitude or longitude as written. */
 struct half {
@@ -15,7 +18,7 @@ struct half {
     size_t at;
     char letter;                         /* '\0': none */
     size_t letter_at;
-    bool letter_first, negative;
+    bool letter_first, negative, marked;
     size_t sign_at;                      /* 0: no sign */
 };
 
@@ -63,6 +66,7 @@ static bool parts_read(struct reading *reading, struct half *half)
         if (is_angle_mark(reading->next->kind)) {
             if ((size_t)reading->next->kind != half->count)
                 return position_refuse(reading, POSITION_MARK, reading->next->at);
+            half->marked = true;
             reading->next++;
         }
         last = half->parts[half->count++].has_point;
@@ -145,6 +149,42 @@ static bool order_settle(const struct reading *reading, const struct half halves
     return true;
 }
 
+/* ---- degrees and minutes in one number ---- */
+
+/* More digits than degrees have, no more than degrees, minutes and seconds do. */
+static bool is_run_together(const struct half *half)
+{
+    return half->count == 1 && half->parts[0].digits > LONGITUDE_DIGITS &&
+           half->parts[0].digits <= LONGITUDE_DIGITS + 2 * MINUTE_DIGITS;
+}
+
+/* All digits of its degrees and two of minutes, no mark between, and a letter: then it can
+ * be read in one way only. */
+static bool half_part(const struct reading *reading, struct half *half, int degree_digits)
+{
+    struct token number = half->parts[0];
+    if (half->marked || half->letter == '\0' || number.digits != degree_digits + MINUTE_DIGITS)
+        return position_refuse(reading, POSITION_RUN_TOGETHER, half->at);
+    half->parts[0] = (struct token){.kind = TOKEN_NUMBER, .at = number.at,
+                                    .whole = number.whole / 100};
+    half->parts[1] = number;
+    half->parts[1].whole = number.whole % 100;
+    half->count = 2;
+    return parts_check(reading, half);
+}
+
+static bool run_together_settle(const struct reading *reading, struct half halves[2],
+                                size_t latitude)
+{
+    size_t first = is_run_together(&halves[0]) ? 0 : 1;
+    if (!is_run_together(&halves[first]))
+        return true;
+    if (!is_run_together(&halves[1 - first]))
+        return position_refuse(reading, POSITION_RUN_TOGETHER, halves[first].at);
+    return half_part(reading, &halves[latitude], LATITUDE_DIGITS) &&
+           half_part(reading, &halves[1 - latitude], LONGITUDE_DIGITS);
+}
+
 /* Rounded once. The limit is compared before that, and before anything can overflow. */
 static bool value_settle(const struct reading *reading, const struct half *half,
                          int64_t highest, int64_t *e7)
@@ -181,6 +221,7 @@ bool position_parse(const char *text, struct position *position, struct position
     if (tokens[0].kind == TOKEN_END)
         return position_refuse(&reading, POSITION_EMPTY, 1);
     if (!halves_read(&reading, halves) || !order_settle(&reading, halves, &latitude) ||
+        !run_together_settle(&reading, halves, latitude) ||
         !value_settle(&reading, &halves[latitude], LATITUDE_HIGHEST, &read.latitude_e7) ||
         !value_settle(&reading, &halves[1 - latitude], LONGITUDE_HIGHEST, &read.longitude_e7))
         return false;

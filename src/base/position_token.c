@@ -59,8 +59,8 @@ static bool token_number_read(struct cursor *cursor, struct token *number,
 {
     const char *text = cursor->text;
     number->kind = TOKEN_NUMBER;
-    for (int digits = 0; is_digit(text[cursor->index]); digit_skip(cursor), digits++) {
-        if (digits == TOKEN_WHOLE_DIGITS)
+    for (; is_digit(text[cursor->index]); digit_skip(cursor), number->digits++) {
+        if (number->digits == TOKEN_WHOLE_DIGITS)
             return token_fault_set(error, POSITION_NUMBER, cursor->at);
         number->whole = number->whole * 10 + (text[cursor->index] - '0');
     }

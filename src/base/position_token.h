@@ -15,6 +15,7 @@ struct token {
     size_t at;              /* character, from 1 */
     char letter;            /* N S E W */
     int64_t whole;          /* of a number: at most nine digits */
+    int digits;             /* how many of them are written, zeros in front too */
     int64_t fraction_e9;    /* its decimals, in thousand-millionths */
     bool has_point;
 };

@@ -144,6 +144,7 @@ static void decision_visit(const struct visiting *visiting, const struct decisio
     give_behind(visiting, FACT_PRINTED, "yes", decision->yes, origin);
     give(visiting, FACT_PRINTED, "word", decision->no_word, origin);
     give_behind(visiting, FACT_PRINTED, "no", decision->no, origin);
+    give(visiting, FACT_KNOWN, "lesser no", decision->no_lesser, origin);
 }
 
 /* The signal word belongs to each: a never must not pass for a caution. */

@@ -1,14 +1,19 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
-#include "compose_room.h"
+#include "berth.h"
 
-const struct phrase *signs_joined(const struct composing *composing)
+const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {
     const struct list_value *signs = &composing->slot->procedure->signs;
-    const struct phrase **phrases = arena_array(composing->arena, signs->count, sizeof *phrases);
-    for (size_t i = 0; i < signs->count; i++)
-        phrases[i] = phrase_text(composing->arena, &signs->items[i]);
-    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, signs->count);
+    const struct said *more = said_take(composing, &composing->slot->procedure->more_signs);
+    const struct phrase **phrases =
+        arena_array(composing->arena, signs->count + 1, sizeof *phrases);
+    size_t count = 0;
+    for (; count < signs->count; count++)
+        phrases[count] = numbers_fill(composing, sheet, &signs->items[count]);
+    if (more != NULL)
+        phrases[count++] = numbers_fill(composing, sheet, &more->say);
+    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, count);
 }
 
 /* A procedure names a step that this boat's card may lack: then the card is
@@ -61,6 +66,26 @@ static const struct phrase *exit_phrase(struct composing *composing, const struc
     return phrase_word(arena, WORD_EXIT_CARD, "say", words, "card", card, NULL);
 }
 
+static const struct slot *distress_slot(const struct composing *composing)
+{
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (composing->slots[i].procedure->kind.value == SHEET_DISTRESS)
+            return &composing->slots[i];
+    return NULL;
+}
+
+/* The words of a milder call can yield: they stand on the distress card. NULL: there are none, or
+ * no such card. */
+static const char *urgency_exit(struct composing *composing, const struct phrase *no)
+{
+    const struct slot *distress = distress_slot(composing);
+    if (distress == NULL || !card_has_milder_call(composing))
+        return NULL;
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_URGENCY_CARD, "say", no, "number",
+                                   phrase_verbatim(composing->arena, distress->number), NULL));
+}
+
 static const struct phrase *question(struct composing *composing, const struct sheet *sheet,
                                      const struct decision *decision)
 {
@@ -77,13 +102,15 @@ static void decision_make(struct composing *composing, struct sheet *sheet)
         return;
     const struct said *yes = said_take(composing, &decision->yes);
     const struct said *no = said_take(composing, &decision->no);
+    const struct phrase *no_words = exit_phrase(composing, sheet, no);
     struct decision_facts *facts = arena_alloc(composing->arena, sizeof *facts);
     *facts = (struct decision_facts){
         .yes_word = phrase_said(composing, word_alone(composing, WORD_YES)),
         .no_word = phrase_said(composing, word_alone(composing, WORD_NO)),
         .ask = phrase_said(composing, question(composing, sheet, decision)),
         .yes = phrase_said(composing, exit_phrase(composing, sheet, yes)),
-        .no = phrase_said(composing, exit_phrase(composing, sheet, no)),
+        .no = phrase_said(composing, no_words),
+        .no_lesser = urgency_exit(composing, no_words),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
         .origin = said_place(composing, &decision->ask)};
@@ -172,7 +199,8 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
 
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
-    signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing));
+    signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing, sheet));
+    berth_make(composing, sheet);
     cases_add_block(composing, sheet,
                     (struct card_text){phrase_said(composing, call_line(composing, sheet)),
                                        sheet->origin});

@@ -3,6 +3,7 @@
 #include "call_room.h"
 
 #include "promise.h"
+#include "text.h"
 
 enum { CALLS_MOST = 2 };
 
@@ -10,22 +11,19 @@ enum { CALLS_MOST = 2 };
  * says. */
 struct panel { const struct script_request *request; enum call_from from; bool several, apart; };
 
-static struct calling calling_of(struct composing *composing, const struct panel *panel)
+static struct calling calling_of(const struct panel *panel)
 {
-    enum call_from from = panel->from;
-    struct calling calling = {.from = from, .mayday = panel->request->form == SCRIPT_MAYDAY,
-                              .other = panel->several, .apart = panel->apart};
-    calling.from_deck = from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
-    calling.most = calling.from_deck                   ? REACH_DECK
-                   : from == CALL_FROM_FIXED_IN_FIRE ? REACH_COMPANIONWAY
-                                                     : REACH_BELOW;
-    calling.can_call = !no_radio_aboard(composing->in->boat);
-    if (calling.from_deck)
-        calling.can_call = handheld_at_hand(composing) != NULL ||
-                           handheld_drafted(composing) != NULL ||
-                           (from == CALL_FROM_HANDHELD_CARRIED &&
-                            call_first_gear(composing, ITEM_vhf_handheld) != NULL);
-    return calling;
+    return (struct calling){.from = panel->from, .other = panel->several, .apart = panel->apart,
+                            .mayday = panel->request->form == SCRIPT_MAYDAY};
+}
+
+/* Where the record does not tell whether she has a radio the card waits, and says what one
+ * would say. */
+static bool can_call(const struct composing *composing, const struct ladder *ladder)
+{
+    if (set_is_first(ladder->calling))
+        return !no_radio_aboard(composing->in->boat);
+    return ladder_worked(ladder) != NULL;
 }
 
 static struct script_request request_of(struct composing *composing,
@@ -38,68 +36,117 @@ static struct script_request request_of(struct composing *composing,
         form = SCRIPT_SECURITE;
     return (struct script_request){
         .form = form, .unrecorded = script_unrecorded(composing),
-        .nature = call->say.text, .assistance = call->assist.text,
-        .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
-                         call->from.value == CALL_FROM_HANDHELD_CARRIED ||
-                         by_handheld_only(composing->in->boat)};
+        .nature = call_nature(composing, call), .assistance = call->assist.text,
+        .person_lost = call->nature.value == NATURE_MOB};
 }
 
-static enum word panel_title(const struct calling *calling)
+/* Who speaks by a handheld has sent no alert by the fixed set. */
+static bool by_handheld(const struct composing *composing, const struct ladder *ladder)
 {
+    const struct rung *worked = ladder_worked(ladder);
+    return worked != NULL ? is_handheld(worked->means)
+                          : by_handheld_only(composing->in->boat) ||
+                                !set_is_first(ladder->calling);
+}
+
+static enum word panel_title(const struct ladder *ladder)
+{
+    const struct calling *calling = ladder->calling;
+    const struct rung *worked = ladder_worked(ladder);
     if (!calling->can_call)
-        return calling->from_deck ? WORD_CALL_NO_RADIO : WORD_CALL_NO_RADIO_ABOARD;
-    if (calling->from_deck)
+        return set_is_first(calling) ? WORD_CALL_NO_RADIO_ABOARD : WORD_CALL_NO_RADIO;
+    if (!set_is_first(calling) && worked != NULL && is_handheld(worked->means))
         return WORD_CALL_HANDHELD;
     if (calling->other)
         return WORD_CALL_BOTH;
     return calling->mayday ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
 }
 
-/* NULL: there is nothing to call with, or what there is is not recorded. */
-static const struct phrase *call_station(struct composing *composing, const struct calling *calling)
+/* NULL: there is nothing to call with, or somebody carries it. */
+static const struct phrase *call_station(struct composing *composing, const struct ladder *ladder)
 {
-    enum item_key wanted = calling->from_deck ? ITEM_vhf_handheld : ITEM_vhf_dsc;
-    const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
-                                                      : call_first_gear(composing, wanted);
-    const struct phrase *drafted = gear != NULL ? NULL : item_unrecorded(composing, wanted);
-    if (gear == NULL && drafted == NULL && !calling->from_deck)
-        gear = call_first_gear(composing, ITEM_vhf_handheld);
-    if (gear == NULL)
-        return drafted;
-    bool handheld = gear->item.value == ITEM_vhf_handheld;
-    return call_gear(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
+    const struct rung *worked = ladder_worked(ladder);
+    const struct rung *set = ladder_rung(ladder, MEANS_FIXED_SET);
+    if (set != NULL && set->drafted != NULL)
+        return set->drafted;
+    if (worked == NULL || worked->rule->condition == RUNG_CARRIED || worked->drafted != NULL)
+        return worked == NULL ? NULL : worked->drafted;
+    if (worked->means == MEANS_SECOND_STATION)
+        return phrase_word(composing->arena, WORD_SECOND_NAMED, "place",
+                           second_station_named(composing), NULL);
+    return call_gear(composing, is_handheld(worked->means) ? WORD_HANDHELD_AT : WORD_RADIO_AT,
+                     worked->gear);
 }
 
 /* A draft whose only radio is not recorded: how to call is told, but not what to say. */
-static bool is_open(struct composing *composing, const struct calling *calling)
+static bool is_open(const struct ladder *ladder)
 {
-    return calling->from_deck && handheld_at_hand(composing) == NULL &&
-           handheld_drafted(composing) != NULL;
+    const struct rung *worked = ladder_worked(ladder);
+    return !set_is_first(ladder->calling) && worked != NULL && worked->drafted != NULL;
+}
+
+/* The request, and that of the milder call beside it, for the radio that is spoken by. */
+static const struct script_request *request_by(const struct composing *composing,
+                                               const struct script_request *request,
+                                               const struct ladder *ladder)
+{
+    struct script_request *own = arena_alloc(composing->arena, sizeof *own);
+    *own = *request;
+    own->from_handheld = by_handheld(composing, ladder);
+    if (request->other != NULL)
+        own->other = request_by(composing, request->other, ladder);
+    return own;
+}
+
+/* Without the lines of the milder call: what both say alike stays. */
+static const struct script *graver_alone(struct composing *composing, const struct script *both,
+                                         const char *milder)
+{
+    struct script *alone = arena_alloc(composing->arena, sizeof *alone);
+    struct script_line *lines = arena_array(composing->arena, both->count, sizeof *lines);
+    *alone = (struct script){.lines = lines};
+    for (size_t i = 0; i < both->count; i++)
+        if (!text_equal(both->lines[i].label, milder))
+            lines[alone->count++] = both->lines[i];
+    return alone;
+}
+
+/* Where an exit names the card that has the words too. */
+static const struct script *lesser_script(struct composing *composing, const struct sheet *sheet,
+                                          const struct script *script,
+                                          const struct script_request *milder)
+{
+    if (script == NULL || milder == NULL || sheet_decision(sheet)->no_lesser == NULL)
+        return NULL;
+    return graver_alone(composing, script, milder->label);
 }
 
 static struct operating panel_make(struct composing *composing, struct sheet *sheet,
                                    const struct panel *panel)
 {
-    const struct script_request *request = panel->request;
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
-    struct calling calling = calling_of(composing, panel);
-    struct operating operating;
+    struct calling calling = calling_of(panel);
+    struct ladder ladder = ladder_make(composing, &calling);
+    calling.can_call = can_call(composing, &ladder);
     *call = (struct call_facts){
-        .silent = !calling.can_call || is_open(composing, &calling), .origin = sheet->origin,
-        .station = phrase_said(composing, call_station(composing, &calling))};
-    operating = operate_lines(composing, &calling);
+        .silent = !calling.can_call || is_open(&ladder), .origin = sheet->origin,
+        .station = phrase_said(composing, call_station(composing, &ladder))};
+    struct operating operating = operate_lines(composing, &ladder);
+    const struct script_request *request = request_by(composing, panel->request, &ladder);
     call->operate = operating.lines;
     call->operate_count = operating.count;
+    call->yielding = operating.yielding;
     call->acts = operating.acts;
     call->act_count = operating.act_count;
     call->act_first = operating.act_first;
     calling.other = request->other != NULL;
-    call->title = phrase_said(composing, word_alone(composing, panel_title(&calling)));
+    call->title = phrase_said(composing, word_alone(composing, panel_title(&ladder)));
     block_add(composing, sheet, BLOCK_CALL)->call = call;
     if (call->silent)
         return operating;
     call->script = script_make(request, composing->in->boat, composing->in->base,
                                composing->arena, composing->problems);
+    call->lesser = lesser_script(composing, sheet, call->script, request->other);
     if (call->script == NULL)
         composing->held = true;
     return operating;
@@ -144,6 +191,12 @@ static size_t calls_of(struct composing *composing, const struct procedure_call 
     if (count == 0 && doubtful != NULL)
         calls[count++] = doubtful;
     return count;
+}
+
+bool card_has_milder_call(struct composing *composing)
+{
+    const struct procedure_call *calls[CALLS_MOST];
+    return calls_of(composing, calls) > 1;
 }
 
 /* The word that tells a call from the other, in capitals. */

@@ -19,11 +19,19 @@ bool boat_can_alert(const struct boat *boat)
     return boat_is(boat, TRAIT_DSC, ZONE_NONE);
 }
 
+bool boat_has_beacon(const struct boat *boat)
+{
+    return boat_fitted(boat, ITEM_epirb) == ANSWER_YES ||
+           boat_fitted(boat, ITEM_personal_beacon) == ANSWER_YES;
+}
+
 struct script_request call_request(const struct boat *boat, enum script_form form,
                                    const struct nature *nature)
 {
     return (struct script_request){.form = form, .nature = nature == NULL ? NULL : nature->phrase,
-                                   .from_handheld = by_handheld_only(boat)};
+                                   .from_handheld = by_handheld_only(boat),
+                                   .person_lost = nature != NULL &&
+                                                  nature == nature_of(NATURE_MOB)};
 }
 
 const struct script *call_script(const struct compose_input *input, enum script_form form,
@@ -80,7 +88,8 @@ const char *call_spelling(const struct boat *boat, struct arena *arena,
     if (call_sign_given(&boat->radio.call_sign))
         spelled_add(&out, "CALL SIGN", boat->radio.call_sign.text);
     if (boat->radio.mmsi.text != NULL)
-        text_add_format(&out, "MMSI %s\n", mmsi_in_threes(arena, boat->radio.mmsi.text));
+        text_add_format(&out, "MMSI %s: %s\n", mmsi_in_threes(arena, boat->radio.mmsi.text),
+                        mmsi_spelled(arena, boat->radio.mmsi.text));
     for (size_t i = 0; i < boat->equipment_count; i++)
         beacon_add(&out, &boat->equipment[i]);
     return out.at;

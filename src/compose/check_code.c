@@ -6,7 +6,7 @@
  * all is in it: every figure that belongs to the sheet, and both names of an extinguisher; of a
  * safety plan in several pages the whole plan. Numbers of other cards are in it where the card
  * names them: they never change. Not in it: how many cards and pages there are, the print date,
- * and what follows from today's date, such as GEAR OUT OF DATE: its place is taken by the gear's
+ * and what follows from today's date, such as GEAR PAST ITS DATE: its place is taken by the gear's
  * first date and the number of undated pieces. An approval is in it, and so its end changes the
  * code. Each item is its length (four bytes, big end first) and its bytes (UTF-8, NFC).
  * Seven Crockford base-32 signs carry the 32 bits, an eighth is the value mod 37; where that

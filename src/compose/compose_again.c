@@ -19,7 +19,7 @@ struct composing *composing_again(const struct compose_input *input, const struc
     for (size_t i = 0; i < set->count; i++) {
         slots[i] = slot_again(set->sheets[i]);
         if (set->sheets[i] == sheet)
-            composing->slot = &slots[i];
+            slot_take(composing, &slots[i]);
     }
     return composing;
 }

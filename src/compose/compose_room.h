@@ -38,11 +38,13 @@ struct composing {
     struct sheet_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
+    bool told_by_handheld;            /* it is about vapour: one calls by handheld from deck */
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool phone_told;                  /* that the base has no number for a berth */
     bool drafted;                     /* it says that something is not recorded */
     bool engine_stopped;              /* a step of it before the one being made stops one */
     struct block *blocks;             /* of the sheet being made */
@@ -232,7 +234,6 @@ struct place said_place(const struct composing *composing, const struct text_val
 
 /* A word that stands alone. */
 const struct phrase *word_alone(const struct composing *composing, enum word word);
-
 /* said.c */
 
 /* The text with each {id} replaced: by the number of this card's step of that id, or of the
@@ -250,19 +251,20 @@ void boxes_make(struct composing *composing, struct sheet *sheet);
 /* The signs of the procedure, joined; with the word before them, or NULL. */
 void signs_make(struct composing *composing, struct sheet *sheet, const struct phrase *word,
                 const struct phrase *signs);
-const struct phrase *signs_joined(const struct composing *composing);
+const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet);
 
-/* Nevers, cautions and local rules alone. */
-void warnings_make(struct composing *composing, struct sheet *sheet);
+void warnings_make(struct composing *composing, struct sheet *sheet);    /* those alone */
 
 /* The source whose tag is printed beside a warning: its first that still stands;
  * NULL when it has none. */
 const struct authority *basis_authority(const struct composing *composing,
                                         const struct basis *basis);
 
-
 /* call_panel.c: the distress card's panel, which leaves the nature to be filled in */
 void general_call_make(struct composing *composing, struct sheet *sheet);
+
+/* call_ladder.c: "Cockpit, port, at the wheel": the second handset; NULL: none is recorded */
+const struct phrase *second_station_place(struct composing *composing);
 
 /* call_script.c */
 
@@ -315,6 +317,7 @@ SHEET_KIND_LIST(KIND_COMPOSERS)
 
 /* Of the blocks only what is said on the radio; none of kinds that call nobody. */
 void card_call_compose(struct composing *composing, struct sheet *sheet);
+bool card_has_milder_call(struct composing *composing);    /* beside the graver one */
 void distress_call_compose(struct composing *composing, struct sheet *sheet);
 void no_call_compose(struct composing *composing, struct sheet *sheet);
 
@@ -340,8 +343,9 @@ void sheet_calls_make(struct composing *composing, const struct slot *slot, stru
 
 enum sheet_turn sheet_turn_of(enum sheet_kind kind);
 
-/* Begins the sheet of that slot: its names, no blocks, and nothing noted yet of what it
- * needs. */
+/* The card being made is that of the slot; its sheet begins too: its names, no blocks, and
+ * nothing noted yet of what it needs. */
+void slot_take(struct composing *composing, const struct slot *slot);
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet);
 
 /* Adds the blocks of its kind to a sheet that was begun. */

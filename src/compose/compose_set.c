@@ -114,7 +114,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
      * then told under its name */
     struct slot probe = {.procedure = procedure, .key = procedure->key.text,
                          .name = procedure_name(composing, procedure)};
-    composing->slot = &probe;
+    slot_take(composing, &probe);
     enum truth needed = condition_judge(composing, procedure->when);
     size_t first = composing->slot_count;
     if (needed == TRUTH_NO) {
@@ -130,11 +130,24 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
         composing->slots[i].undecided = needed == TRUTH_UNKNOWN;
 }
 
+/* A boat that has a card and another form of it tells the two apart by the letter of the form. */
+static void slot_form_letter(struct composing *composing, struct slot *slot)
+{
+    const struct procedure *procedure = slot->procedure;
+    if (slot_of(composing, TEXT_OR_EMPTY(procedure->form_of)) == NULL)
+        return;
+    slot->number = text_format(composing->arena, "%s%s", slot->number,
+                               procedure->form_letter.text);
+    slot->name = named_card(composing->arena, slot->number, slot->title);
+}
+
 void slots_make(struct composing *composing)
 {
     const struct procedure_set *procedures = composing->in->procedures;
     for (size_t i = 0; i < procedures->count; i++)
         slots_of_procedure(composing, procedures->rows[i]);
+    for (size_t i = 0; i < composing->slot_count; i++)
+        slot_form_letter(composing, &composing->slots[i]);
 }
 
 /* Those that tell what the others stand on come last. */

@@ -260,6 +260,9 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_BOAT:
         return boat_is(composing->in->boat, condition->trait, composing->slot->space) ? TRUTH_YES
                                                                                     : TRUTH_NO;
+    case CONDITION_BREATHS:
+        return composing->in->base->drowning_breaths.value == condition->breaths ? TRUTH_YES
+                                                                                 : TRUTH_NO;
     case CONDITION_ALL:
         return judge_all(composing, condition, noting);
     case CONDITION_ANY:

@@ -1,6 +1,7 @@
 /* gear_told.c - what the record says of a piece of gear besides its place and handling, as far
- * as a crew can use it: a row a fact (room: compose). What stops a hand stands in the rows of
- * steps, all of it on the safety plan. Never tells what is the base's alone. */
+ * as a crew can use it: a row a fact (room: compose). What stops a hand, or whom a jacket does not
+ * hold up, stands in the rows of steps, all of it on the safety plan. Never tells what is the
+ * base's alone. */
 #include "compose_room.h"
 
 /* Who is told. */
@@ -22,7 +23,7 @@ struct told_fact {
 static const struct told_fact told_facts[] = {
     TOLD(electrical_ok, ANSWER_NO, NO_LIVE_ELECTRICS, ON_PLAN, EVER),
     TOLD(wearer, WEARER_ADULT, FOR_ADULTS, ON_PLAN, EVER),
-    TOLD(wearer, WEARER_CHILD, FOR_CHILDREN, ON_PLAN, EVER),
+    TOLD(wearer, WEARER_CHILD, FOR_CHILDREN, IN_ROWS, EVER),
     TOLD(kg_low, 0, FROM_KILOGRAMS, ON_PLAN, EVER),
     TOLD(kg_high, 0, TO_KILOGRAMS, ON_PLAN, EVER),
     TOLD(litres, 0, LITRES, ON_PLAN, EVER),

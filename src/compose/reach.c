@@ -45,10 +45,55 @@ enum reach gear_reach(const struct equipment *gear)
     return locker ? REACH_DECK : REACH_OPEN_DECK;
 }
 
+/* Petrol is also in the tank of an engine, gas also in a bottle whose valve nobody recorded. */
+static bool source_about(const struct boat *boat, enum item_key item)
+{
+    if (item == ITEM_petrol_stowage && boat_is(boat, TRAIT_PETROL, ZONE_NONE))
+        return true;
+    if (item == ITEM_lpg_bottle_valve && boat_is(boat, TRAIT_GAS, ZONE_NONE))
+        return true;
+    return boat_fitted(boat, item) != ANSWER_NO;
+}
+
+/* A card that lets nobody call but by handheld from deck is about vapour on every boat that
+ * it is for: what gives it may have come aboard with a guest. */
+static bool is_told_by_handheld(struct composing *composing, const struct procedure *procedure)
+{
+    for (size_t i = 0; i < procedure->call_count; i++)
+        if (procedure->calls[i].from.value == CALL_FROM_HANDHELD &&
+            condition_truth(composing, procedure->calls[i].when) != TRUTH_NO)
+            return true;
+    return false;
+}
+
+void slot_take(struct composing *composing, const struct slot *slot)
+{
+    composing->slot = slot;
+    composing->told_by_handheld = is_told_by_handheld(composing, slot->procedure);
+}
+
+bool vapour_about(const struct composing *composing)
+{
+    const struct item_values *sources = &composing->slot->procedure->vapour_from;
+    for (size_t i = 0; i < sources->count; i++)
+        if (source_about(composing->in->boat, sources->items[i].value))
+            return true;
+    return composing->told_by_handheld;
+}
+
+/* Taking a radio out of its charger may spark. */
+static bool sparks_here(const struct composing *composing, const struct equipment *gear)
+{
+    return gear->item.value == ITEM_vhf_handheld && gear->in_charger.answer != ANSWER_NO &&
+           vapour_about(composing);
+}
+
 enum reach reach_here(const struct composing *composing, const struct equipment *gear)
 {
     const struct procedure *procedure = composing->slot->procedure;
     const struct item_values *sources = &procedure->vapour_from;
+    if (sparks_here(composing, gear))
+        return REACH_BELOW;
     if (item_value_find(&procedure->despite_vapour, gear->item.value) != NULL)
         return gear_reach(gear);
     for (size_t i = 0; i < sources->count; i++) {

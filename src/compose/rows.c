@@ -110,6 +110,12 @@ static void stopped_tell(struct composing *composing, const struct equipment *ge
                         composing->slot->name);
 }
 
+/* People are where it lies: nobody is sent there. */
+static bool is_way_out(const struct equipment *gear)
+{
+    return gear->item.value == ITEM_hatch;
+}
+
 static void gear_add(struct row_list *list, const struct equipment *gear)
 {
     struct composing *composing = list->composing;
@@ -121,7 +127,7 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
     tag_add(composing, &piece, gear->tag.text);
     piece_gather(composing, group_at(list, gear), piece);
     list->below = list->below || (reach_here(composing, gear) > REACH_DECK &&
-                                  !gear_is_inside_here(composing, gear));
+                                  !is_way_out(gear) && !gear_is_inside_here(composing, gear));
     marker_add(composing, gear);
 }
 
@@ -143,10 +149,11 @@ static void piece_lacking(struct composing *composing, const struct item_use *it
 }
 
 /* Gear that lies farther than the step lets people go is not offered. A control inside the
- * burning space is shown all the same: its row says to leave it. */
+ * burning space is shown all the same: its row says to leave it; so is the way out of those who
+ * are where it lies. */
 static bool offered(const struct row_list *list, const struct equipment *gear)
 {
-    return gear_within(list->composing, gear, list->wants->within) ||
+    return gear_within(list->composing, gear, list->wants->within) || is_way_out(gear) ||
            (gear_is_inside_here(list->composing, gear) && gear->kind->class == ITEM_CONTROL);
 }
 

@@ -204,7 +204,7 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
     text_add_block(composing, sheet, BLOCK_SOURCES,
                    (struct card_text){phrase_said(composing, plan_sources(composing, others)),
                                       sheet->origin});
-    signs_make(composing, sheet, NULL, signs_joined(composing));
+    signs_make(composing, sheet, NULL, signs_joined(composing, sheet));
     cases_add_block(composing, sheet,
                     (struct card_text){
                         phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),

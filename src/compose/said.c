@@ -1,5 +1,5 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
-#include "compose_room.h"
+#include "berth.h"
 
 const struct said *said_take(struct composing *composing, const struct said_list *list)
 {
@@ -43,7 +43,9 @@ static const struct phrase *number_named(struct composing *composing, const stru
 static struct phrase_part number_part(struct composing *composing, const struct sheet *sheet,
                                       const char *name, struct place place)
 {
-    const struct phrase *number = number_named(composing, sheet, name);
+    const enum base_name fact = choice_find(base_name_words, name);
+    const struct phrase *number = fact == BASE_NAME_NONE ? number_named(composing, sheet, name)
+                                                         : base_name_phrase(composing, fact);
     if (number != NULL)
         return (struct phrase_part){name, number};
     composing->held = true;

@@ -65,7 +65,7 @@ void cases_add_block(struct composing *composing, struct sheet *sheet, struct ca
 
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet)
 {
-    composing->slot = slot;
+    slot_take(composing, slot);
     composing->held = slot->undecided;
     composing->drafted = false;
     composing->blocks = NULL;

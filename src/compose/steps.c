@@ -1,5 +1,5 @@
 /* steps.c - which case of which step, numbered (room: compose). */
-#include "compose_room.h"
+#include "step_cases.h"
 
 const struct card_step *step_by_id(const struct steps_facts *steps, const char *id)
 {
@@ -9,11 +9,9 @@ const struct card_step *step_by_id(const struct steps_facts *steps, const char *
     return NULL;
 }
 
-/* The first case that holds. Where a case cannot be decided, later ones are not
- * tried: the card waits, and a draft shows the step's own words. */
-static const struct step_case *case_take(struct composing *composing,
-                                         const struct procedure_step *step,
-                                         const struct condition **undecided)
+const struct step_case *case_take(struct composing *composing,
+                                  const struct procedure_step *step,
+                                  const struct condition **undecided)
 {
     for (size_t i = 0; i < step->case_count; i++) {
         enum truth truth = condition_judge(composing, step->cases[i].when);

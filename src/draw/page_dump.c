@@ -24,7 +24,7 @@ static const char *const page_role_words[ROLE_COUNT] = {
     [ROLE_CODE] = "code",             [ROLE_FOOTER] = "footer",
     [ROLE_SOURCE_TAG] = "source_tag", [ROLE_MARK] = "mark",
     [ROLE_PLAN_TAG] = "plan_tag",     [ROLE_PLAN_LABEL] = "plan_label",
-    [ROLE_NUMBER] = "number",
+    [ROLE_NUMBER] = "number",         [ROLE_BERTH] = "berth",
 };
 
 static const char *const face_words[FACE_COUNT] = {

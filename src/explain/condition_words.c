@@ -98,6 +98,10 @@ static void condition_words_add(struct text_builder *out, const struct condition
     case CONDITION_BOAT:
         text_add(out, trait_sentence(condition->trait));
         break;
+    case CONDITION_BREATHS:
+        text_add_format(out, "her base begins with %s breaths",
+                        choice_word(breaths_words, condition->breaths));
+        break;
     case CONDITION_SURELY:
         text_add(out, "recorded so: ");
         each_add(out, condition, " and ");

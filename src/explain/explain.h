@@ -77,6 +77,11 @@ void boxes_tell(const struct explaining *explaining);
 /* The cases of words that have any: those passed over, the one taken, the record. */
 void said_tell(const struct explaining *explaining, const struct said_list *list);
 
+/* explain_berth.c: the line on what to do in a berth and at anchor; what of it awaits sign-off, and
+ * how many that are. */
+void berth_tell(const struct explaining *explaining);
+size_t berth_practice_tell(const struct explaining *explaining);
+
 /* explain_call.c: contacts, call panel, sections of the distress card */
 void call_tell(const struct explaining *explaining);
 

@@ -15,6 +15,9 @@ static const char *const signal_rules[SIGNAL_COUNT] = {
 static const char *const section_rules[BLOCK_COUNT] = {
     [BLOCK_NATURE] = "Recommendation ITU-R M.493, the natures in its order",
     [BLOCK_PAN_PAN] = "ITU Radio Regulations 33.12",
+    [BLOCK_PHRASES] = "IMO standard phrases, as far as there is one",
+    [BLOCK_HEARD] = "ITU Radio Regulations 32.28",
+    [BLOCK_BEACON] = "no form of its own in the ITU Radio Regulations",
     [BLOCK_SPELL] = "ITU Radio Regulations, Appendix 14",
     [BLOCK_RELAY] = "ITU Radio Regulations 32.19E, 32.19F",
     [BLOCK_DOWNGRADE] = "no form of its own in the ITU Radio Regulations",
@@ -101,6 +104,14 @@ static struct place description_place(const struct explaining *explaining,
     return (struct place){0};
 }
 
+static struct place beacon_place(const struct boat *boat)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (boat->equipment[i].hex_id.text != NULL)
+            return boat->equipment[i].hex_id.place;
+    return (struct place){0};
+}
+
 /* The record that fills the line; none where the regulations give all of it. */
 static struct place script_place(const struct explaining *explaining,
                                  const struct script_line *line)
@@ -117,6 +128,8 @@ static struct place script_place(const struct explaining *explaining,
         return has_blank(line) ? none.place : boat_name_place(boat);
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
+    case ELEMENT_BEACON:
+        return beacon_place(boat);
     case ELEMENT_POSITION:
         return area_place(explaining->in->base);
     case ELEMENT_NATURE:

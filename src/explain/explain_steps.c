@@ -155,6 +155,9 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
     for (size_t i = 0; i < step->lethal_count; i++)
         placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",
                     step->lethal[i].text);
+    if (step->taken != NULL && step->taken->report.text != NULL)
+        placed_tell(explaining, INDENT_REASON, step->taken->report.place, "the call adds: %s",
+                    step->taken->report.text);
     for (size_t i = 0; i < step->condition_count; i++)
         placed_tell(explaining, INDENT_REASON, step->conditions[i].origin, "printed with it: %s",
                     text_plain(explaining->arena, step->conditions[i].text));

@@ -28,6 +28,7 @@ static void signs_tell(const struct explaining *explaining)
     const struct procedure *procedure = sheet->procedure;
     struct place signs = signs_place(sheet), calling = calling_place(explaining);
     placed_tell(explaining, INDENT_REASON, signs, "signs: %s", sheet_signs(sheet)->signs);
+    berth_tell(explaining);
     const struct cases_facts *cases = sheet_cases(sheet);
     for (size_t i = 0; i < cases->count; i++)
         placed_tell(explaining, INDENT_REASON, calling, "when to call: %s",
@@ -121,7 +122,7 @@ static bool approvals_tell(const struct explaining *explaining)
 static void sign_off_tell(const struct explaining *explaining)
 {
     line_tell(explaining, INDENT_PART, "Sign-off");
-    size_t practice = practice_tell(explaining);
+    size_t practice = berth_practice_tell(explaining) + practice_tell(explaining);
     bool approved = approvals_tell(explaining);
     if (practice == 0 && approved)
         line_tell(explaining, INDENT_REASON, "nothing awaits sign-off");

@@ -12,12 +12,13 @@
                       "the electric pumps of the hull with less (those of its zones, and one of " \
                       "each pair in other zones) and no hand pump"
 
+#define COMFORT_WHY_NOT "what is not named seems safe: pumps buy minutes, nothing more"
 #define RANGE_WHY_NOT "line of sight alone: a crew that believes it leaves the beacon off"
 
-/* The order on a card, the safest first. Flooding: which openings the pumps lose to
- * keeps a crew from trusting pumps, and names the worst as well; then where to look and
- * with which bung; the minutes last, since they start from a dry bilge and the card is
- * often taken down when the floor is wet already. */
+/* The order on a card, the safest first. Flooding: where to look and with which bung; the
+ * minutes last, since they start from a dry bilge and the card is often taken down when the
+ * floor is wet already. Which openings the pumps lose to is for the base: on a card it
+ * comforts, since what it does not name seems safe. */
 static const struct figure figures[] = {
     {.id = "beat_pumps", .title = "Openings that beat the pumps", .verdict = FIGURE_ESTIMATE,
      .reads = OPENING_FIELDS "; " PUMP_FIELDS,
@@ -25,7 +26,7 @@ static const struct figure figures[] = {
                 "may beat them, below half nothing is said",
      .source = "pump tests of boating associations, Cd of engineering tables",
      .assumed = CD_ASSUMED "; " PUMPS_ASSUMED,
-     .procedure = "flooding", .step = "seacocks", .evaluate = evaluate_beat_pumps},
+     .why_not = COMFORT_WHY_NOT, .evaluate = evaluate_beat_pumps},
     {.id = "worst_openings", .title = "Openings that let in most, and their bungs",
      .verdict = FIGURE_ESTIMATE,
      .reads = OPENING_FIELDS "; bung_mm of the worst",

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #define PANEL_LINES_USUAL 3
+#define UNDER_MOST 3          /* lines that stand below list and script, if that is lower */
 
 /* ---- left and right text on one line of a box ---- */
 
@@ -185,31 +186,7 @@ static const struct card_text *longest_find(const struct pen *pen, const struct 
     return longest;
 }
 
-/* The panel beside that script, with a list of that width, of which the last `under` lines stand
- * below both. */
-static struct laid_panel panel_try(const struct pen *pen, const struct laid_script *script,
-                                   mpt width, struct list_way way)
-{
-    struct laid_panel laid = {.size = script->size, .list = way.width, .under = way.under,
-                              .script = *script,
-                              .operate_count = sheet_call(pen->sheet)->operate_count};
-    mpt under = 0;
-    laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
-    for (size_t i = 0; i < laid.operate_count; i++) {
-        bool is_under = i + way.under >= laid.operate_count;
-        laid.operate[i] = operate_lay(pen, i, laid.size,
-                                      (is_under ? width : way.width) - 2 * PANEL_PAD);
-        *(is_under ? &under : &laid.operate_height) += paragraph_height(&laid.operate[i]);
-    }
-    laid.longest = longest_find(pen, &laid);
-    mpt said = laid.script.height, done = laid.operate_height;
-    laid.columns = PANEL_PAD_TOP + (said > done ? said : done) + PANEL_PAD_FOOT;
-    laid.height = panel_head_height(pen) + laid.columns +
-                  (way.under > 0 ? under + PANEL_PAD_TOP + PANEL_PAD_FOOT : 0);
-    return laid;
-}
-
-/* ---- the same, narrow ---- */
+/* ---- lines as wide as the panel ---- */
 
 /* Walks over the lines as they stand beside each other, of no height where there are none: gives
  * where each begins, from the corner of all; *at is the foot of the last. */
@@ -226,13 +203,51 @@ static struct point line_next(const struct laid_panel *laid, size_t index, struc
     return begins;
 }
 
-static mpt lines_height(const struct laid_panel *laid, mpt width)
+/* Of those from `first` on. */
+static mpt lines_height(const struct laid_panel *laid, size_t first, mpt width)
 {
     struct point at = {0, 0};
-    for (size_t i = 0; i < laid->operate_count; i++)
+    for (size_t i = first; i < laid->operate_count; i++)
         line_next(laid, i, &at, width);
-    return laid->operate_count > 0 ? at.y + laid->operate[laid->operate_count - 1].line_height : 0;
+    return laid->operate_count > first
+               ? at.y + laid->operate[laid->operate_count - 1].line_height : 0;
 }
+
+static void lines_place(struct pen *pen, const struct laid_panel *laid, size_t first,
+                        struct area column)
+{
+    struct point at = {0, 0};
+    for (size_t i = first; i < laid->operate_count; i++) {
+        struct point begins = line_next(laid, i, &at, column.width);
+        paragraph_place(pen, &laid->operate[i], column.x + begins.x, column.y + begins.y);
+    }
+}
+
+/* The panel beside that script, with a list of that width, of which the last `under` lines stand
+ * below both, beside each other where there is room. */
+static struct laid_panel panel_try(const struct pen *pen, const struct laid_script *script,
+                                   mpt width, struct list_way way)
+{
+    struct laid_panel laid = {.size = script->size, .list = way.width, .under = way.under,
+                              .script = *script,
+                              .operate_count = sheet_call(pen->sheet)->operate_count};
+    laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
+    for (size_t i = 0; i < laid.operate_count; i++) {
+        bool is_under = i + way.under >= laid.operate_count;
+        laid.operate[i] = operate_lay(pen, i, laid.size,
+                                      (is_under ? width : way.width) - 2 * PANEL_PAD);
+        laid.operate_height += is_under ? 0 : paragraph_height(&laid.operate[i]);
+    }
+    mpt under = lines_height(&laid, laid.operate_count - way.under, width - 2 * PANEL_PAD);
+    laid.longest = longest_find(pen, &laid);
+    mpt said = laid.script.height, done = laid.operate_height;
+    laid.columns = PANEL_PAD_TOP + (said > done ? said : done) + PANEL_PAD_FOOT;
+    laid.height = panel_head_height(pen) + laid.columns +
+                  (way.under > 0 ? under + PANEL_PAD_TOP + PANEL_PAD_FOOT : 0);
+    return laid;
+}
+
+/* ---- the same, narrow ---- */
 
 /* The lines above the script, each as wide as the panel. */
 static struct laid_panel panel_above_lay(const struct pen *pen, mpt size, mpt width)
@@ -243,7 +258,7 @@ static struct laid_panel panel_above_lay(const struct pen *pen, mpt size, mpt wi
     laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
     for (size_t i = 0; i < laid.operate_count; i++)
         laid.operate[i] = operate_lay(pen, i, size, inner);
-    laid.operate_height = lines_height(&laid, inner);
+    laid.operate_height = lines_height(&laid, 0, inner);
     laid.script = script_lay(pen, sheet_call(pen->sheet)->script, size, inner);
     laid.columns = laid.operate_height + PANEL_PAD_TOP + PANEL_PAD_FOOT;
     laid.height = panel_head_height(pen) + laid.columns + laid.script.height +
@@ -256,12 +271,8 @@ static void panel_above_place(struct pen *pen, const struct laid_panel *laid, st
     mpt top = panel.y + panel_head_height(pen), line = top + laid->columns;
     struct area column = {panel.x + PANEL_PAD, line + PANEL_PAD_TOP, 0,
                           panel.y + panel.height - line - PANEL_PAD_TOP - PANEL_PAD_FOOT};
-    struct point at = {0, 0};
-    for (size_t i = 0; i < laid->operate_count; i++) {
-        struct point begins = line_next(laid, i, &at, panel.width - 2 * PANEL_PAD);
-        paragraph_place(pen, &laid->operate[i], column.x + begins.x,
-                        top + PANEL_PAD_TOP + begins.y);
-    }
+    lines_place(pen, laid, 0, (struct area){column.x, top + PANEL_PAD_TOP,
+                                            panel.width - 2 * PANEL_PAD, 0});
     pen_line(pen, (struct point){panel.x, line}, (struct point){panel.x + panel.width, line},
              INK_BLACK, HAIR);
     script_place(pen, &laid->script, column);
@@ -274,13 +285,21 @@ static struct laid_script said_lay(const struct pen *pen, mpt size, mpt width)
     return script_lay(pen, sheet_call(pen->sheet)->script, size, width - 2 * PANEL_PAD);
 }
 
+/* What is numbered stays together; so does what one line alone says. */
+static size_t under_most(const struct call_facts *call)
+{
+    size_t after = call->operate_count - call->act_first - call->act_count;
+    size_t most = after < UNDER_MOST ? after : UNDER_MOST;
+    return call->operate_count > 1 ? most : 0;
+}
+
 /* The list is as wide as makes the panel lowest; of equals the widest, whose lines break least. */
 struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
 {
     struct laid_script none = {.size = size};
     if (says_nothing(pen))
         return panel_try(pen, &none, width, (struct list_way){width, 0});
-    size_t most = sheet_call(pen->sheet)->operate_count > 1 ? 1 : 0;
+    size_t most = under_most(sheet_call(pen->sheet));
     struct laid_panel best = {.height = 0};
     if (width < PANEL_LIST_LEAST + PANEL_SCRIPT_LEAST)
         return panel_above_lay(pen, size, width);
@@ -317,8 +336,8 @@ static void under_place(struct pen *pen, const struct laid_panel *laid, struct a
     size_t first = laid->operate_count - laid->under;
     pen_line(pen, (struct point){panel.x, top}, (struct point){panel.x + panel.width, top},
              INK_BLACK, HAIR);
-    operate_place(pen, laid, first, laid->operate_count,
-                  (struct area){panel.x + PANEL_PAD, top + PANEL_PAD_TOP, 0, 0});
+    lines_place(pen, laid, first, (struct area){panel.x + PANEL_PAD, top + PANEL_PAD_TOP,
+                                                panel.width - 2 * PANEL_PAD, 0});
 }
 
 void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel)

@@ -300,10 +300,11 @@ static void strips_place(struct pen *pen, const struct frame *frame)
         reading_end(pen, outer);
 }
 
-void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
+void head_place(struct pen *pen, const struct frame *frame, struct head_sizes sizes)
 {
     strips_place(pen, frame);
     band_place(pen, frame);
-    when_place(pen, frame, when_size);
+    when_place(pen, frame, sizes.when);
+    berth_place(pen, frame->at[AREA_BERTH], sizes.berth);
     call_cells_place(pen, frame->at[AREA_CALL_LINE]);
 }

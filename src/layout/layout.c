@@ -2,7 +2,8 @@
  *
  * Each sheet is first taken to stand whole, on one page or on as many as its template knows
  * that it needs. What all pages share is found, then each page takes the largest sizes of its
- * own. Where pages are full, what yields goes from their sheets, or they take more pages, and
+ * own. Where cards are full, the lines of the head that all share go to their floors; then, where
+ * pages are full, what yields goes from their sheets, or they take more pages, and
  * all is tried again, since the others may have room then: until nothing is full, or nothing is
  * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
 #include "boat_slots.h"
@@ -16,6 +17,7 @@ struct laying_set {
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
     struct boat_slots slots;     /* where tags stand on every card */
+    enum head_lines head_lines;
 };
 
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
@@ -27,7 +29,7 @@ static struct pen pen_for(const struct laying_set *set, const struct sheet *shee
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
 {
-    return !sheet->held || set->input->draft;
+    return !sheet->unsafe && (!sheet->held || set->input->draft);
 }
 
 /* ---- one page ---- */
@@ -60,9 +62,9 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
     const struct template_work *work = &template_works[key];
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
     pen.whole = trial.whole = laying->whole;
-    struct shared own = {shared->when_size, page_needs_of(&trial, &shared->needs)};
+    struct shared own = {shared->sizes, page_needs_of(&trial, &shared->needs)};
     struct frame frame = frame_make(pen.paper, key, &own.needs);
-    head_place(&pen, &frame, own.when_size);
+    head_place(&pen, &frame, own.sizes);
     bool fits = work->place(&pen, &trial, &own);
     laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
@@ -97,7 +99,7 @@ static struct page_list sheets_split(const struct laying_set *set)
     const struct sheet_set *sheets = set->input->set;
     const struct sheet **list = arena_array(set->arena, sheets->count * SHEET_PAGES_MOST,
                                             sizeof *list);
-    struct page_list pages = {.sheets = list};
+    struct page_list pages = {.sheets = list, .lines = set->head_lines};
     for (size_t i = 0; i < sheets->count; i++) {
         struct laying *laying = &set->laying[i];
         if (!is_laid(set, laying->whole))
@@ -113,15 +115,26 @@ static struct page_list sheets_split(const struct laying_set *set)
     return pages;
 }
 
+/* Those of them by which the cards that come about share sizes and room. */
+static struct page_list pages_kept(const struct laying_set *set, const struct page_list *all)
+{
+    const struct sheet **list = arena_array(set->arena, all->count + 1, sizeof *list);
+    struct page_list kept = {.sheets = list, .lines = all->lines};
+    for (size_t i = 0; i < set->input->set->count; i++)
+        for (size_t p = 0; p < set->laying[i].count && !set->laying[i].lost; p++)
+            list[kept.count++] = set->laying[i].sheets[p];
+    return kept;
+}
+
 static void set_try(struct laying_set *set)
 {
     set->scratch = arena_new(SCRATCH_LIMIT);
-    struct page_list pages = sheets_split(set);
+    struct page_list all = sheets_split(set), kept = pages_kept(set, &all);
     struct pen trial = pen_for(set, NULL, set->scratch);
-    struct shared shared = shared_find(&pages, &trial);
+    struct shared of_all = shared_find(&all, &trial), of_kept = shared_find(&kept, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
-            page_lay(set, &shared, &set->laying[i], p);
+            page_lay(set, set->laying[i].lost ? &of_all : &of_kept, &set->laying[i], p);
     arena_free(set->scratch);
     set->scratch = NULL;
 }
@@ -134,6 +147,33 @@ static bool is_full(const struct laying *laying)
     return false;
 }
 
+/* The line for a berth is as tall on all cards that have it: where what to say there yields on
+ * one of them, it does on all. */
+static void berth_say_agree(struct laying_set *set)
+{
+    int least = trim_nothing().least[BLOCK_BERTH_SAY];
+    for (size_t i = 0; i < set->input->set->count; i++)
+        if (!set->laying[i].lost && set->laying[i].trim.least[BLOCK_BERTH_SAY] < least)
+            least = set->laying[i].trim.least[BLOCK_BERTH_SAY];
+    for (size_t i = 0; i < set->input->set->count; i++)
+        if (!set->laying[i].lost)
+            set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
+}
+
+/* Type above its floor goes before anything that a card says. False: no card is full, or the lines
+ * of the head are at their floors. */
+static bool head_lines_lessen(struct laying_set *set)
+{
+    if (set->head_lines == HEAD_LINES_LEAST)
+        return false;
+    for (size_t i = 0; i < set->input->set->count; i++) {
+        const struct laying *laying = &set->laying[i];
+        if (is_full(laying) && !laying->lost && sheet_block(laying->whole, BLOCK_STEPS) != NULL)
+            set->head_lines = HEAD_LINES_LEAST;
+    }
+    return set->head_lines == HEAD_LINES_LEAST;
+}
+
 /* False: nothing is full, or nothing is left that yields. */
 static bool set_lessen(struct laying_set *set)
 {
@@ -143,7 +183,38 @@ static bool set_lessen(struct laying_set *set)
         if (is_full(laying))
             lessened |= template_works[laying->templates[0]].lessen(laying);
     }
+    if (lessened)
+        berth_say_agree(set);
     return lessened;
+}
+
+static void set_fit(struct laying_set *set, struct problems *problems)
+{
+    do {
+        set->problems = problems_part(problems);
+        set_try(set);
+    } while (head_lines_lessen(set) || set_lessen(set));
+}
+
+/* What all cards gave up together for one that comes about on no page is theirs again. False:
+ * there is no such card. */
+static bool lost_forgotten(struct laying_set *set)
+{
+    struct laying *again = layings_begin(set);
+    bool some = false;
+    for (size_t i = 0; i < set->input->set->count; i++) {
+        struct laying *laying = &set->laying[i];
+        for (size_t p = 0; p < laying->count; p++)
+            laying->lost = laying->lost || laying->pages[p] == NULL;
+        some = some || laying->lost;
+        if (laying->lost)
+            again[i] = *laying;
+    }
+    if (some) {
+        set->laying = again;
+        set->head_lines = HEAD_LINES_LARGE;
+    }
+    return some;
 }
 
 /* Pages that belong together are made all or not at all: without its back a front tells nothing of
@@ -182,10 +253,9 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
-    do {
-        set.problems = problems_part(problems);
-        set_try(&set);
-    } while (set_lessen(&set));
+    set_fit(&set, problems);
+    if (lost_forgotten(&set))
+        set_fit(&set, problems);
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
     return laid;
@@ -246,6 +316,27 @@ static void contact_room_tell(const struct room_note *note)
                 "it stands on the distress card", note->card);
 }
 
+/* It is told once a card. */
+static bool urgency_room_tell(const struct room_note *note)
+{
+    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
+                "shorter or fewer rows on the card make room",
+                "the words of PAN PAN find no room on the card %s: they stand on the distress card",
+                note->card);
+    return true;
+}
+
+/* All cards go without it then. */
+static bool berth_say_tell(const struct room_note *note)
+{
+    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
+                "tell the crew at the briefing what to say on the telephone; shorter or fewer "
+                "rows on the cards make room",
+                "what to say from a berth finds no room on the card %s and those like it",
+                note->card);
+    return true;
+}
+
 /* On paper of one side a card of steps has a second page only where it has no room on one. */
 static void second_side_tell(const struct laid_sheet *laid, struct problems *problems)
 {
@@ -262,9 +353,11 @@ static void second_side_tell(const struct laid_sheet *laid, struct problems *pro
 
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
 {
+    bool say_told = false;
     for (size_t i = 0; i < laid->count; i++)
         second_side_tell(&laid->sheets[i], problems);
-    for (size_t i = 0; i < laid->count; i++)
+    for (size_t i = 0; i < laid->count; i++) {
+        bool urgency_told = false;
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
             struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
                                      arena, problems};
@@ -272,5 +365,10 @@ void room_notes(const struct laid_set *laid, struct arena *arena, struct problem
                 (note.one->block == BLOCK_STEPS ? figure_room_tell : hint_room_tell)(&note);
             if (note.one->block == BLOCK_CONTACT)
                 contact_room_tell(&note);
+            if (note.one->block == BLOCK_BERTH_SAY && !say_told)
+                say_told = berth_say_tell(&note);
+            if (note.one->block == BLOCK_CALL && note.one->id == NULL && !urgency_told)
+                urgency_told = urgency_room_tell(&note);
         }
+    }
 }

@@ -182,7 +182,9 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 /* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
 mpt band_height_least(struct pen *trial);
 
-void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
+/* Sizes of lines in the head that all pages of a set share. */
+struct head_sizes { mpt when, berth; };
+void head_place(struct pen *pen, const struct frame *frame, struct head_sizes sizes);
 
 /* call_cells.c: who calls when, in a bar; and the height of a bar whose words take several lines,
  * as they may on paper of two sides, 0: they take one. */
@@ -191,6 +193,11 @@ mpt call_line_height(const struct pen *trial);
 
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
+
+/* berth_block.c: how many lines of that size the texts for a berth and at anchor take; 0: the
+ * sheet has none. */
+size_t berth_lines(const struct pen *pen, mpt size);
+void berth_place(struct pen *pen, struct area area, mpt size);
 
 /* cut_marks.c: marks along which the sheet is cut, where it is. */
 void cut_marks_place(struct pen *pen);

@@ -72,6 +72,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define STRIPE_LINE_FIRE MM(1)     /* and their width */
 #define STRIPE_LINE_RESCUE MM(0.8)
 #define STRIPE_LINE_WARNING MM(0.6)
+#define BERTH_GAP MM(4)            /* between what to do in a berth and what at anchor */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
 #define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */
@@ -126,7 +127,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define BOX_PAD_X MM(2.4)
 #define BOX_PAD_Y MM(0.9)
-#define BOX_GAP MM(1.4)            /* between two boxes */
+#define BOX_GAP MM(1.1)            /* between two boxes */
 #define BOX_SIGN_GAP MM(2)         /* from the sign of a never to its words */
 #define BOX_TAG_GAP MM(1.5)        /* from the last word to the tags of sources */
 

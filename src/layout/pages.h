@@ -7,26 +7,25 @@
 
 /* What all sheets of a set share. */
 struct shared {
-    mpt when_size;
-    struct page_needs needs;     /* heights of title band and signs */
+    struct head_sizes sizes;
+    struct page_needs needs;     /* heights of title band, signs and the line for a berth */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
 struct laying {
     const struct sheet *whole;
     struct trim trim;                       /* what of it yielded so far */
-    int wanted[PLAN_PART_COUNT];            /* pages that a part of a plan is to have; 0: as few
+    int wanted[SHEET_PARTS];                /* pages that a part of a sheet is to have; 0: as few
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
     bool call_apart;                        /* it has a leaf of its own */
     bool call_behind;                       /* of paper of one side: the call has a second */
-    bool moved;                             /* of a distress call: what may stand on its second
-                                               page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */
+    bool lost;                              /* whatever yielded, it came about on no page */
     size_t count;                           /* of the four; 0: it is not laid out */
 };
 
@@ -52,10 +51,15 @@ extern const struct template_work template_works[TEMPLATE_COUNT];
 /* Of the sheet on that paper; of its first page where its pages differ. */
 enum template_key template_of(const struct sheet *sheet, const struct paper *paper);
 
+/* How large the signs and the line for a berth are: as the line allows, or, where that leaves a
+ * card with no room for what it says, no larger than they must be. */
+enum head_lines { HEAD_LINES_LARGE, HEAD_LINES_LEAST };
+
 /* The pages of a set, in order. */
 struct page_list {
     const struct sheet **sheets;
     size_t count;
+    enum head_lines lines;
 };
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */

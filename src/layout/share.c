@@ -1,6 +1,6 @@
 /* share.c - what all sheets of a set share, so that the same blocks stand at the same place
- * on every page: the heights of the title band, of the signs and of the bar that says when to call
- * (room: layout). */
+ * on every page: the heights of the title band, of the signs, of the line for a berth and of the
+ * bar that says when to call (room: layout). */
 #include "call.h"
 #include "pages.h"
 
@@ -34,13 +34,52 @@ static bool signs_take_one_line(void *of, mpt size)
     return signs_measure(of, size) <= line_pitch(ROLE_SIGNS, size);
 }
 
+static struct size_rule head_rule(const struct sharing *sharing, enum page_role role)
+{
+    struct size_rule rule = size_rule(sharing->pen.paper, role);
+    if (sharing->list->lines == HEAD_LINES_LEAST)
+        rule.aim = rule.floor;
+    return rule;
+}
+
 /* One line for all if the floor allows it, else two. */
 static void signs_fit(struct sharing *sharing)
 {
-    mpt size = size_that_fits(size_rule(sharing->pen.paper, ROLE_SIGNS), SIZE_STEP,
-                              signs_take_one_line, sharing);
-    sharing->shared.when_size = size;
+    mpt size = size_that_fits(head_rule(sharing, ROLE_SIGNS), SIZE_STEP, signs_take_one_line,
+                              sharing);
+    sharing->shared.sizes.when = size;
     sharing->shared.needs.height[AREA_WHEN] = signs_measure(sharing, size);
+}
+
+/* Of the sheet that needs most. */
+static size_t berth_lines_most(const struct sharing *sharing, mpt size)
+{
+    size_t most = 0;
+    for (size_t i = 0; i < sharing->list->count; i++) {
+        struct pen pen = sharing_pen(sharing, i);
+        size_t own = berth_lines(&pen, size);
+        most = own > most ? own : most;
+    }
+    return most;
+}
+
+struct berth_trying { const struct sharing *sharing; size_t lines; };
+
+static bool berth_takes_no_more(void *of, mpt size)
+{
+    const struct berth_trying *trying = of;
+    return berth_lines_most(trying->sharing, size) <= trying->lines;
+}
+
+/* As few lines as the floor allows, in the largest size that takes no more. */
+static void berth_fit(struct sharing *sharing)
+{
+    struct size_rule rule = head_rule(sharing, ROLE_BERTH);
+    struct berth_trying trying = {sharing, berth_lines_most(sharing, rule.floor)};
+    mpt size = size_that_fits(rule, SIZE_STEP, berth_takes_no_more, &trying);
+    sharing->shared.sizes.berth = size;
+    sharing->shared.needs.height[AREA_BERTH] =
+        (mpt)trying.lines * line_pitch(ROLE_BERTH, size);
 }
 
 static void need_raise(struct sharing *sharing, enum page_area area, mpt height)
@@ -65,12 +104,16 @@ struct shared shared_find(const struct page_list *list, const struct pen *trial)
     struct sharing sharing = {.list = list, .pen = *trial};
     bands_fit(&sharing);
     signs_fit(&sharing);
+    berth_fit(&sharing);
     return sharing.shared;
 }
 
 struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared)
 {
     struct page_needs needs = *shared;
+    if (sheet_block(trial->sheet, BLOCK_BERTH) == NULL &&
+        sheet_block(trial->sheet, BLOCK_ANCHOR) == NULL)
+        needs.height[AREA_BERTH] = 0;
     needs.height[AREA_FOOTER] = footer_height(trial);
     needs.height[AREA_CONTACT] = contact_height(trial);
     return needs;

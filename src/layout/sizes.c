@@ -20,6 +20,7 @@ static const struct role_sizes {
     [ROLE_TITLE] = {20, 25, PT(8), PT(8), 100},
     [ROLE_BOAT] = {24, 32, PT(8), PT(8), 120},
     [ROLE_SIGNS] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_BERTH] = {24, 28, PT(8), PT(8), 115},
     [ROLE_CALL_LINE] = {24, 28, PT(8), PT(8), 120},
     [ROLE_HEADLINE] = {32, 48, PT(8), PT(8), 116},
     [ROLE_ROW] = {24, 33, PT(8), PT(8), 115},

@@ -45,6 +45,7 @@ struct area_row {
 
 #define WHEN_ROWS \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
+    {AREA_BERTH, CUT_HEAD, WHERE_NEEDED, STAYS, 0, MM(0.45), {0}}, \
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}
 
 #define MEASURE_ROW {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}

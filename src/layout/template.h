@@ -14,6 +14,7 @@ enum page_area {
     AREA_BAND,           /* title, boat and number */
     AREA_STRIPE,         /* the colour of the class below it */
     AREA_WHEN,           /* signs of what happens */
+    AREA_BERTH,          /* what to do in a berth and at anchor */
     AREA_CALL_LINE,      /* when to call */
     AREA_BODY,           /* all between head and foot */
     AREA_LEFT, AREA_RIGHT,  /* columns of the body */

@@ -106,6 +106,55 @@ static const struct section_facts *section_trimmed(int least,
     return trimmed;
 }
 
+static bool line_yields(const struct trim *trim, const struct call_facts *call)
+{
+    return call->yielding > 0 && YIELDS_POSITION >= trim->least[BLOCK_CALL];
+}
+
+/* The exit hangs on the room of the call's page, wherever it stands itself. */
+static bool urgency_yields(const struct trim *trim, const struct call_facts *call)
+{
+    return call->lesser != NULL && YIELDS_URGENCY >= trim->least[BLOCK_CALL];
+}
+
+static void line_remove(struct call_facts *call, struct arena *arena)
+{
+    struct card_text *lines = arena_array(arena, call->operate_count, sizeof *lines);
+    size_t count = 0;
+    for (size_t i = 0; i < call->operate_count; i++)
+        if (i + 1 != call->yielding)
+            lines[count++] = call->operate[i];
+    call->operate = lines;
+    call->operate_count = count;
+    call->yielding = 0;
+}
+
+static const struct call_facts *call_trimmed(const struct trim *trim,
+                                             const struct call_facts *call, struct arena *arena)
+{
+    struct call_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    *trimmed = *call;
+    if (line_yields(trim, call))
+        line_remove(trimmed, arena);
+    if (urgency_yields(trim, call)) {
+        trimmed->script = call->lesser;
+        trimmed->lesser = NULL;
+    }
+    return trimmed;
+}
+
+static const struct decision_facts *decision_trimmed(const struct sheet *whole,
+                                                     const struct trim *trim,
+                                                     const struct decision_facts *decision,
+                                                     struct arena *arena)
+{
+    struct decision_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    *trimmed = *decision;
+    if (decision->no_lesser != NULL && urgency_yields(trim, sheet_call(whole)))
+        trimmed->no = decision->no_lesser;
+    return trimmed;
+}
+
 const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,
                                   struct arena *arena)
 {
@@ -122,6 +171,10 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
             block.facts.steps = steps_trimmed(trim, block.facts.steps, arena);
         if (block.key == BLOCK_ROWS)
             block.facts.rows = list_trimmed(trim, block.facts.rows, arena);
+        if (block.key == BLOCK_CALL)
+            block.facts.call = call_trimmed(trim, block.facts.call, arena);
+        if (block.key == BLOCK_DECISION)
+            block.facts.decision = decision_trimmed(whole, trim, block.facts.decision, arena);
         if (facts_kind_of(block.key) == FACTS_SECTION)
             block.facts.section = section_trimmed(trim->least[block.key], block.facts.section,
                                                   arena);
@@ -160,6 +213,10 @@ int yields_highest(const struct sheet *sheet)
     const struct steps_facts *steps = sheet_steps(sheet);
     const struct rows_facts *rows = sheet_rows(sheet);
     int most = rows_yield(rows->rows, rows->count);
+    if (sheet_block(sheet, BLOCK_CALL) != NULL && sheet_call(sheet)->yielding > 0)
+        most = highest(most, YIELDS_POSITION);
+    if (sheet_block(sheet, BLOCK_CALL) != NULL && sheet_call(sheet)->lesser != NULL)
+        most = highest(most, YIELDS_URGENCY);
     for (size_t i = 0; i < sheet->block_count; i++)
         most = highest(most, highest(sheet->blocks[i].yields, hints_yield(&sheet->blocks[i])));
     for (size_t i = 0; i < steps->figure_count; i++)
@@ -221,6 +278,38 @@ static void hints_yielded(struct yielding *yielding, const struct block *block,
     }
 }
 
+static void call_yielded(struct yielding *yielding, const struct call_facts *call,
+                         const struct trim *trim)
+{
+    if (!line_yields(trim, call))
+        return;
+    const struct card_text *line = &call->operate[call->yielding - 1];
+    yielded_add(yielding, (struct yielded){BLOCK_CALL, "radio position_read_at", line->text,
+                                           YIELDED_TO_OTHERS, line->origin});
+}
+
+static bool script_has(const struct script *script, const struct script_line *line)
+{
+    for (size_t i = 0; i < script->count; i++)
+        if (script->lines[i].pieces == line->pieces)
+            return true;
+    return false;
+}
+
+/* Each piece of what is no longer said. */
+static void urgency_yielded(struct yielding *yielding, const struct call_facts *call,
+                            const struct trim *trim)
+{
+    if (!urgency_yields(trim, call))
+        return;
+    for (size_t i = 0; i < call->script->count; i++) {
+        const struct script_line *line = &call->script->lines[i];
+        for (size_t p = 0; p < line->count && !script_has(call->lesser, line); p++)
+            yielded_add(yielding, (struct yielded){BLOCK_CALL, NULL, line->pieces[p].text,
+                                                   YIELDED_TO_OTHERS, call->origin});
+    }
+}
+
 size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct arena *arena,
                     const struct yielded **list)
 {
@@ -233,6 +322,10 @@ size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct a
                                                     .origin = whole->origin});
     for (size_t i = 0; i < whole->block_count; i++)
         hints_yielded(&yielding, &whole->blocks[i], trim);
+    if (sheet_block(whole, BLOCK_CALL) != NULL)
+        call_yielded(&yielding, sheet_call(whole), trim);
+    if (sheet_block(whole, BLOCK_CALL) != NULL)
+        urgency_yielded(&yielding, sheet_call(whole), trim);
     figures_yielded(&yielding, steps, trim);
     for (size_t i = 0; i < steps->count; i++)
         rows_yielded(&yielding, BLOCK_STEPS, steps->items[i].rows, steps->items[i].row_count,

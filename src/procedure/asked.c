@@ -93,6 +93,7 @@ static void condition_note(struct asking *asking, const struct condition *condit
         fact_note(asking, condition->item, GEAR_from_cockpit);
         break;
     case CONDITION_BOAT:
+    case CONDITION_BREATHS:
         break;
     case CONDITION_SURELY:
     case CONDITION_ALL:

@@ -91,7 +91,7 @@ static bool is_mapping(const struct condition_reading *reading, struct gathering
     return false;
 }
 
-/* ---- fitted, not_fitted, boat ---- */
+/* ---- fitted, not_fitted, boat, breaths ---- */
 
 /* One condition an item: a list is asked as "all of them". */
 static void condition_items_read(const struct condition_reading *reading,
@@ -125,6 +125,14 @@ void boat_type_read(const struct condition_reading *reading, const struct yaml_n
     enum trait trait = known_scalar(reading, into, node, trait_words, "kind of boat");
     if (trait != TRAIT_NONE)
         condition_gather(reading, into, CONDITION_BOAT, node->place)->trait = trait;
+}
+
+void breaths_read(const struct condition_reading *reading, const struct yaml_node *node,
+                  struct gathering *into)
+{
+    enum breaths breaths = known_scalar(reading, into, node, breaths_words, "number of breaths");
+    if (breaths != BREATHS_NONE)
+        condition_gather(reading, into, CONDITION_BREATHS, node->place)->breaths = breaths;
 }
 
 /* ---- inside, cuts, reach, is ---- */

@@ -103,6 +103,8 @@ static const struct {
                              "she has: cooking, gas, dsc, diesel, petrol, petrol_tank, electric, "
                              "outboard, generator, two_engines; of a card of one engine space, "
                              "what is there"},
+    {"breaths", breaths_read, "{breaths: 5}: so many first breaths for a drowned person, as her "
+                              "base records; not recorded is neither"},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "
                             "holds no card: the next case must be the safe one"},
     {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping"},
@@ -122,7 +124,7 @@ static void unknown_tell(const struct condition_reading *reading, const struct y
     condition_fail(reading, into, pair->key_place,
                    text_nearest_remedy(reading->arena, pair->key, names, CONDITION_KEY_COUNT,
                                        "a condition knows fitted, not_fitted, inside, is, cuts, "
-                                       "reach, beyond, boat, surely, all, any and none"),
+                                       "reach, beyond, boat, breaths, surely, all, any and none"),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 

@@ -43,6 +43,8 @@ void beyond_read(const struct condition_reading *reading, const struct yaml_node
                  struct gathering *into);
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                     struct gathering *into);
+void breaths_read(const struct condition_reading *reading, const struct yaml_node *node,
+                  struct gathering *into);
 
 /* The keys of a condition, and of each how it is written and what it asks; NULL past the
  * last. */

@@ -63,7 +63,9 @@ bool procedure_needs(const struct procedure *procedure, enum item_key item)
                  condition_needs(procedure->when, item);
     for (size_t i = 0; !needs && i < procedure->step_count; i++)
         needs = step_needs(&procedure->steps[i], item);
-    return needs || said_needs(&procedure->call_when, item) ||
+    return needs || said_needs(&procedure->more_signs, item) ||
+           said_needs(&procedure->berth, item) || said_needs(&procedure->anchor, item) ||
+           said_needs(&procedure->call_when, item) ||
            said_needs(&procedure->decision.yes, item) ||
            said_needs(&procedure->decision.no, item) ||
            warnings_need(procedure->nevers, procedure->never_count, item) ||

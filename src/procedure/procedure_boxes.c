@@ -1,5 +1,6 @@
-/* procedure_boxes.c - what stands beside the steps (room: procedure): who calls when, the
- * decision, nevers and cautions, with their texts. Never words anything itself. */
+/* procedure_boxes.c - what stands beside the steps (room: procedure): what to do in a berth
+ * and at anchor, who calls when, the decision, nevers and cautions, with their texts. Never words
+ * anything itself. */
 #include "procedure_texts.h"
 
 #include "text.h"
@@ -16,7 +17,7 @@ static bool is_alone(const struct entries_value *list)
 struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into)
 {
-    struct wanted_text wanted = {.field = *row, .naming = NAMES_STEPS_AND_CARDS};
+    struct wanted_text wanted = {.field = *row, .naming = into->naming};
     wanted.field.required = true;
     wanted.field.kind = is_alone(logic) ? FIELD_TEXT : FIELD_NODE;
     if (is_alone(logic))
@@ -26,8 +27,7 @@ struct wanted_text said_wanted(const struct field *row, const struct entries_val
     return wanted;
 }
 
-/* What follows words without `when` would never be printed; and a boat that none fits
- * still needs words. */
+/* What follows words without `when` would never be printed. */
 static void said_order_check(const struct procedure_reading *reading, const struct said *items,
                              size_t count, const char *what)
 {
@@ -36,15 +36,22 @@ static void said_order_check(const struct procedure_reading *reading, const stru
             problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
                         "make it the last, or give it a when",
                         "a case of %s has no when, so those after it never come", what);
-    if (count > 0 && items[count - 1].when != NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
+}
+
+/* A boat that none of the cases fits still needs words. */
+static void said_end_check(const struct procedure_reading *reading,
+                           const struct said_list *said, const char *what)
+{
+    const struct said *last = said->count == 0 ? NULL : &said->items[said->count - 1];
+    if (last != NULL && last->when != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, last->place,
                     "write a last case without when",
                     "%s says nothing to a boat that fits none of its cases", what);
 }
 
 /* Each of several has its words under its id. */
 static void said_texts_read(struct procedure_reading *reading, struct said *items, size_t count,
-                            const struct texts_at *texts, const char *what)
+                            const struct said_texts *texts, const char *what)
 {
     const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
     struct wanted_list list = {0};
@@ -57,17 +64,17 @@ static void said_texts_read(struct procedure_reading *reading, struct said *item
             continue;
         }
         struct wanted_text wanted = text_by_id(reading, &items[i].id, &items[i].say);
-        wanted.naming = NAMES_STEPS_AND_CARDS;
+        wanted.naming = texts->naming;
         want(reading, &list, wanted);
     }
     ids_check(reading, ids, count, "its cases");
-    texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
+    texts_read(reading, &texts->several, "a set of texts by case", list.rows, list.count);
 }
 
-/* `what` is the whole in messages. */
-static struct said_list said_read(struct procedure_reading *reading,
-                                  const struct entries_value *list,
-                                  const struct said_texts *texts, const char *what)
+/* Words for some boats; another has none. `what` is the whole in messages. */
+static struct said_list said_for_some_read(struct procedure_reading *reading,
+                                           const struct entries_value *list,
+                                           const struct said_texts *texts, const char *what)
 {
     const struct said_entry *entries = list->items;
     struct said *items = arena_array(reading->arena, list->count, sizeof *items);
@@ -79,9 +86,25 @@ static struct said_list said_read(struct procedure_reading *reading,
     if (is_alone(list))
         items[0].say = texts->one;
     else
-        said_texts_read(reading, items, list->count, &texts->several, what);
+        said_texts_read(reading, items, list->count, texts, what);
     said_order_check(reading, items, list->count, what);
     return (struct said_list){items, list->count};
+}
+
+/* Words for every boat. */
+static struct said_list said_read(struct procedure_reading *reading,
+                                  const struct entries_value *list,
+                                  const struct said_texts *texts, const char *what)
+{
+    struct said_list said = said_for_some_read(reading, list, texts, what);
+    said_end_check(reading, &said, what);
+    return said;
+}
+
+void more_signs_read(struct procedure_reading *reading, const struct entries_value *list,
+                     const struct said_texts *texts)
+{
+    reading->procedure->more_signs = said_for_some_read(reading, list, texts, "the sign more");
 }
 
 void call_when_read(struct procedure_reading *reading, const struct entries_value *list,
@@ -91,10 +114,33 @@ void call_when_read(struct procedure_reading *reading, const struct entries_valu
         said_read(reading, list, texts, "the line that says when to call");
 }
 
+/* What people do where help is near stands on something, as what they do at a step does. */
+static struct said_list ashore_read(struct procedure_reading *reading,
+                                    const struct entries_value *list,
+                                    const struct said_texts *texts, const char *what)
+{
+    struct said_list said = said_read(reading, list, texts, what);
+    for (size_t i = 0; i < said.count; i++)
+        basis_check(reading, &said.items[i].basis, FOOTING_STEP, said.items[i].place, what);
+    return said;
+}
+
+void berth_read(struct procedure_reading *reading, const struct entries_value *list,
+                const struct said_texts *texts)
+{
+    reading->procedure->berth = ashore_read(reading, list, texts, "the line for a berth");
+}
+
+void anchor_read(struct procedure_reading *reading, const struct entries_value *list,
+                 const struct said_texts *texts)
+{
+    reading->procedure->anchor = ashore_read(reading, list, texts, "the line for an anchorage");
+}
+
 static void exits_read(struct procedure_reading *reading, const struct decision_entry *entry,
                        const struct texts_at *texts, struct decision *decision)
 {
-    struct said_texts yes = {0}, no = {0};
+    struct said_texts yes = {.naming = NAMES_STEPS_AND_CARDS}, no = yes;
     struct wanted_list list = {0};
     want(reading, &list, text_under(&decision_texts.fields[DECISION_ASK], &decision->ask));
     if (entry->yes.count > 0)

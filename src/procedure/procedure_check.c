@@ -179,6 +179,20 @@ static void must_know_check(const struct procedure_reading *reading)
                         item_word(items->items[i].value));
 }
 
+/* What no message says is reported to nobody. */
+static void reports_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    for (size_t i = 0; procedure->call_count == 0 && i < procedure->step_count; i++)
+        for (size_t k = 0; k < procedure->steps[i].case_count; k++) {
+            const struct text_value *report = &procedure->steps[i].cases[k].report;
+            if (report->text != NULL)
+                problem_add(reading->problems, SEVERITY_ERROR, report->place,
+                            "take it out, or write calls: with the message",
+                            "report: the procedure has no call that could say it");
+        }
+}
+
 static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
@@ -199,5 +213,7 @@ void procedure_check(const struct procedure_reading *reading)
     from_record_check(reading);
     step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
+    reports_check(reading);
     must_know_check(reading);
+    over_check(reading);
 }

@@ -5,6 +5,7 @@
 
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
+const char *const base_name_words[] = {BASE_NAME_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
@@ -33,7 +34,9 @@ const struct stray_key logic_keys[] = {
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
     {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
-    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {NULL, NULL}};
+    {"hazards", IN_LOGIC}, {"does", IN_LOGIC},     {"guards", IN_LOGIC},  {"over", IN_LOGIC},
+    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {"report", IN_LOGIC},
+    {NULL, NULL}};
 
 #define AT_ITS_GEAR "name the state with each piece of gear, as {seacock: shut}, torch"
 
@@ -64,6 +67,13 @@ static const struct field case_rows[] = {
              .about = "gear shown where it is recorded, if other"),
     CASE_KEY("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if other: ids of texts"),
+    CASE_KEY("report", step_case.report, FIELD_TEXT,
+             .about = "what the radio messages add where it is taken, in English"),
+    CASE_KEY("does", step_case.does, FIELD_CHOICES, .choices = act_words,
+             .about = "what else its gear does not tell"),
+    CASE_KEY("guards", guards, FIELD_ENTRIES,
+             ENTRIES_OF(struct guard_said, .table = &guard_table),
+             .about = "more lines of its own"),
     CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear, if other"),
     CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,
@@ -89,6 +99,11 @@ static const struct field step_rows[] = {
              .about = "its gear as a table"),
     STEP_KEY("lethal", step.lethal_ids, FIELD_LIST,
              .about = "what kills here, printed with it: up to two ids of texts"),
+    STEP_KEY("does", step.does, FIELD_CHOICES, .choices = act_words,
+             .about = "what people do by it, as far as its gear does not tell"),
+    STEP_KEY("guards", guards, FIELD_ENTRIES,
+             ENTRIES_OF(struct guard_said, .table = &guard_table),
+             .about = "which of its lines makes it harmless"),
     STEP_KEY("within", step.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
     STEP_KEY("cases", cases, FIELD_ENTRIES,
@@ -115,9 +130,20 @@ static const struct field call_when_rows[] = {SAID_ID, SAID_WHEN};
 static const struct field exit_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
+    SAID_KEY("over", said.over, FIELD_CHOICES, .choices = hazard_words,
+             .about = "hazards that this answer rules out for the steps after it"),
 };
+static const struct field place_line_rows[] = {
+    SAID_ID, SAID_WHEN,
+    SAID_KEY("sources", said.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    SAID_KEY("practice", said.basis.practice, FIELD_ANSWER,
+             .about = "it stands on trade practice, to be signed off"),
+};
+static const struct field_table place_line_table =
+    LOGIC_TABLE("the line for a berth or an anchorage", place_line_rows);
 static const struct field_table call_when_table =
     LOGIC_TABLE("the line that says when to call", call_when_rows);
+static const struct field_table more_signs_table = LOGIC_TABLE("a sign more", call_when_rows);
 static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
 
 #define ONE_OR_MANY(of) ENTRIES_OF(struct said_entry, .table = &(of), .one_or_many = true)
@@ -151,6 +177,8 @@ static const struct field never_rows[] = {
     WARNING_ID,
     WARNING_KEY("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
+    WARNING_KEY("forbids", warning.forbids, FIELD_CHOICES, .choices = act_words,
+                .about = "what it forbids, on cards that exits lead to as well"),
     WARNING_REST,
 };
 static const struct field caution_rows[] = {WARNING_ID, WARNING_REST};
@@ -185,6 +213,11 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
               .high = 99000, .whole = true,
               .about = "the card's number, fixed for good: printed cards name each other by it"),
+    LOGIC_KEY("form_of", procedure.form_of, FIELD_TEXT,
+              .about = "the procedure that it is another form of, for other boats: it has its "
+                       "number"),
+    LOGIC_KEY("form_letter", procedure.form_letter, FIELD_TEXT,
+              .about = "of another form: the letter after its number where a boat has both"),
     LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
               .about = "card, if left out; the distress call; where everything is"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
@@ -194,8 +227,19 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
               .about = "colour of the stripe"),
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
+    LOGIC_KEY("more_signs", more_signs, FIELD_ENTRIES, ONE_OR_MANY(more_signs_table),
+              .about = "one more sign, on some boats: {when: ...}, or a list of cases"),
+    LOGIC_KEY("berth", berth, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
+              .about = "what people do who can step ashore: {practice: yes}, or a list of cases"),
+    LOGIC_KEY("anchor", anchor, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
+              .about = "what people do who lie at anchor: the same"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
+    LOGIC_KEY("hazards", procedure.hazards, FIELD_CHOICES, .choices = hazard_words,
+              .about = "what kills while the card is followed; its exits hand it on"),
+    LOGIC_KEY("hazards_if", hazards_if, FIELD_ENTRIES,
+              ENTRIES_OF(struct hazard_entry, .table = &hazard_case_table),
+              .about = "the same, of some boats alone"),
     LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
               .about = "the zone where it burns or leaks: hatched on the plan"),
     LOGIC_KEY("vapour_from", procedure.vapour_from, FIELD_CHOICES, .choices = item_key_list,
@@ -293,6 +337,12 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
+    [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, TEXTS_BY_ID,
+                                .about = "one sign more: one text, or texts by id"),
+    [HEAD_BERTH] = TEXT_KEY("berth", FIELD_NODE, TEXTS_BY_ID,
+                            .about = "what to do in a berth: one text, or texts by id"),
+    [HEAD_ANCHOR] = TEXT_KEY("anchor", FIELD_NODE, TEXTS_BY_ID,
+                             .about = "what to do at anchor: the same"),
     [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
                                .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),

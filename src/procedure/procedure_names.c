@@ -7,6 +7,9 @@
 
 #include "text.h"
 
+/* Letters that engine spaces and pages have not. */
+#define FORM_LETTERS "TUVWXYZ"
+
 /* A {name} in a text: the name, and how long it is with its braces. */
 struct braced {
     const char *name;
@@ -51,7 +54,8 @@ static bool braces_check(const struct procedure_reading *reading, const struct w
     if (row->naming == NAMES_NOTHING && strpbrk(text->text, "{}") != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write it without { }: numbers are filled in only in act, lethal, "
-                    "call_when, yes and no", "%s holds a brace", row->field.key);
+                    "signs, berth, anchor, call_when, yes and no", "%s holds a brace",
+                    row->field.key);
     else if (has_stray_brace(text->text))
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write {id}, with the id of a step or the name of a procedure in small "
@@ -68,6 +72,8 @@ void names_note(struct procedure_reading *reading, const struct wanted_text *row
         return;
     const char *at = text->text;
     for (struct braced braced; (braced = braced_next(reading->arena, &at)).length > 0;) {
+        if (row->naming == NAMES_BASE_TOO && choice_find(base_name_words, braced.name) > 0)
+            continue;
         reading->names = arena_grow(reading->arena, reading->names, reading->name_count,
                                     &reading->name_room, sizeof *reading->names);
         reading->names[reading->name_count++] =
@@ -176,11 +182,50 @@ static void leads_check(const struct procedure_set *set, const struct procedure 
     }
 }
 
+/* ---- forms of one card ---- */
+
+static bool is_form_of(const struct procedure *form, const struct procedure *of)
+{
+    return form->form_of.text != NULL && text_equal(form->form_of.text, of->key.text);
+}
+
+bool procedures_are_forms(const struct procedure *one, const struct procedure *other)
+{
+    return is_form_of(one, other) || is_form_of(other, one);
+}
+
+/* Another form has the number of a card of the set, and a letter that no engine space's card
+ * and no second page has. */
+static void form_check(const struct procedure_set *set, const struct procedure *procedure,
+                       struct problems *problems)
+{
+    const struct text_value *of = &procedure->form_of;
+    const struct procedure *same = NULL;
+    for (size_t i = 0; of->text != NULL && i < set->count; i++)
+        if (is_form_of(procedure, set->rows[i]))
+            same = set->rows[i];
+    if (of->text != NULL && same == NULL)
+        problem_add(problems, SEVERITY_ERROR, of->place, "write the key of a procedure",
+                    "form_of: no procedure is called %s", of->text);
+    else if (same != NULL && same->number.milli != procedure->number.milli)
+        problem_add(problems, SEVERITY_ERROR, procedure->number.place,
+                    "give both one number", "%s is a form of %s and has another number",
+                    procedure->key.text, of->text);
+    if (of->text != NULL && (procedure->form_letter.text == NULL ||
+                             strspn(procedure->form_letter.text, FORM_LETTERS) != 1 ||
+                             procedure->form_letter.text[1] != '\0'))
+        problem_add(problems, SEVERITY_ERROR, of->place,
+                    "write form_letter: with one of " FORM_LETTERS,
+                    "another form of a card needs a letter of its own");
+}
+
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
                          struct problems *all)
 {
     struct problems *problems = problems_part(all);
-    for (size_t i = 0; i < set->count; i++)
+    for (size_t i = 0; i < set->count; i++) {
         leads_check(set, set->rows[i], arena, problems);
+        form_check(set, set->rows[i], problems);
+    }
     return problems_settle(all, problems);
 }

@@ -82,7 +82,7 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 /* Where the texts of the parts stand. */
 struct part_texts {
-    struct said_texts call_when;
+    struct said_texts more_signs, berth, anchor, call_when;
     struct texts_at steps, decision, never, cautions, calls;
 };
 
@@ -104,11 +104,21 @@ static void own_texts_want(const struct procedure_reading *reading,
     want(reading, list, text_under(&head_texts.fields[HEAD_TITLE], &procedure->title));
     want(reading, list, text_under(&head_texts.fields[HEAD_SUBJECT], &procedure->subject));
     want(reading, list, (struct wanted_text){.field = head_texts.fields[HEAD_SIGNS],
-                                             .list = &procedure->signs});
+                                             .list = &procedure->signs,
+                                             .naming = NAMES_STEPS_AND_CARDS});
     want(reading, list, text_under(&head_texts.fields[HEAD_ROWS_BELOW], &procedure->rows_below));
     if (logic->when.node != NULL)
         want(reading, list,
              text_under(&head_texts.fields[HEAD_WHEN_REASON], &procedure->when_reason));
+}
+
+/* Words of which one is taken, where the logic has any. */
+static void said_want(const struct procedure_reading *reading, enum head_text row,
+                      const struct entries_value *logic, struct said_texts *into,
+                      struct wanted_list *list)
+{
+    if (logic->count > 0)
+        want(reading, list, said_wanted(&head_texts.fields[row], logic, into));
 }
 
 /* Of each part, the texts are wanted where the logic has something to be said. */
@@ -116,9 +126,10 @@ static void part_texts_want(const struct procedure_reading *reading,
                             const struct procedure_logic *logic, struct part_texts *head,
                             struct wanted_list *list)
 {
-    if (logic->call_when.count > 0)
-        want(reading, list,
-             said_wanted(&head_texts.fields[HEAD_CALL_WHEN], &logic->call_when, &head->call_when));
+    said_want(reading, HEAD_MORE_SIGNS, &logic->more_signs, &head->more_signs, list);
+    said_want(reading, HEAD_BERTH, &logic->berth, &head->berth, list);
+    said_want(reading, HEAD_ANCHOR, &logic->anchor, &head->anchor, list);
+    said_want(reading, HEAD_CALL_WHEN, &logic->call_when, &head->call_when, list);
     if (logic->steps.count > 0)
         want(reading, list, texts_under(&head_texts.fields[HEAD_STEPS], &head->steps));
     if (logic->decision.given)
@@ -135,11 +146,16 @@ static void procedure_parts_read(struct procedure_reading *reading,
                                  const struct procedure_logic *logic)
 {
     const struct texts_at roots = text_files_open(reading);
-    struct part_texts head = {0};
+    struct part_texts head = {.more_signs.naming = NAMES_STEPS_AND_CARDS,
+                              .berth.naming = NAMES_BASE_TOO, .anchor.naming = NAMES_BASE_TOO,
+                              .call_when.naming = NAMES_STEPS_AND_CARDS};
     struct wanted_list list = {0};
     own_texts_want(reading, logic, &list);
     part_texts_want(reading, logic, &head, &list);
     texts_read(reading, &roots, head_texts.what, list.rows, list.count);
+    more_signs_read(reading, &logic->more_signs, &head.more_signs);
+    berth_read(reading, &logic->berth, &head.berth);
+    anchor_read(reading, &logic->anchor, &head.anchor);
     call_when_read(reading, &logic->call_when, &head.call_when);
     steps_read(reading, &logic->steps, &head.steps);
     decision_read(reading, logic, &head.decision);
@@ -193,6 +209,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
         procedure->kind.value = SHEET_CARD;
     title_sign_check(reading);
     procedure->when = when_read(reading, &logic.when);
+    hazard_cases_read(reading, &logic.hazards_if);
     procedure_parts_read(reading, &logic);
     procedure_check(reading);
     voice_words_check(root, NULL, reading->arena, reading->problems);

@@ -61,6 +61,8 @@ static struct step_case case_read(const struct procedure_reading *reading,
     struct step_case step_case = entry->step_case;
     step_case.place = entry->place;
     step_case.when = when_read(reading, &entry->when);
+    english_check("report", &step_case.report, reading->problems);
+    step_case.guards = guards_of(&entry->guards);
     lethal_check(reading, &step_case.lethal_ids);
     states_check(reading, &step_case.uses);
     states_check(reading, &step_case.also);
@@ -107,12 +109,14 @@ static void step_read(const struct procedure_reading *reading, const struct step
     if (step->id.text == NULL)
         step->id.text = "?";
     step->when = when_read(reading, &entry->when);
+    step->guards = guards_of(&entry->guards);
     lethal_check(reading, &step->lethal_ids);
     states_check(reading, &step->uses);
     states_check(reading, &step->also);
     basis_check(reading, &step->basis, FOOTING_STEP, step->place,
                 text_format(reading->arena, "step %s", step->id.text));
     cases_read(reading, &entry->cases, work);
+    step_guards_check(reading, step);
 }
 
 /* ---- the texts ---- */

@@ -11,8 +11,9 @@ struct texts_at {
     const struct yaml_node **nodes;
 };
 
-/* Whether {id} may stand in a text for the number of a step or of another card. */
-enum naming { NAMES_NOTHING, NAMES_STEPS_AND_CARDS };
+/* Whether {id} may stand in a text for the number of a step or of another card; and for a fact of
+ * the base besides. */
+enum naming { NAMES_NOTHING, NAMES_STEPS_AND_CARDS, NAMES_BASE_TOO };
 
 /* A key that the logic wants in a mapping of texts, and where its value goes: one of
  * `text`, `list` and `inside`, or nowhere where it must be `same`. */
@@ -63,6 +64,7 @@ extern const struct stray_key logic_keys[];
 /* What stands in the texts for words of which one is taken: one text where the logic has
  * one only, else texts by id. */
 struct said_texts {
+    enum naming naming;
     struct text_value one;
     struct texts_at several;
 };
@@ -74,8 +76,14 @@ void steps_read(struct procedure_reading *reading, const struct entries_value *l
                 const struct texts_at *texts);
 void decision_read(struct procedure_reading *reading, const struct procedure_logic *logic,
                    const struct texts_at *texts);
+void more_signs_read(struct procedure_reading *reading, const struct entries_value *list,
+                     const struct said_texts *texts);
 void call_when_read(struct procedure_reading *reading, const struct entries_value *list,
                     const struct said_texts *texts);
+void berth_read(struct procedure_reading *reading, const struct entries_value *list,
+                const struct said_texts *texts);
+void anchor_read(struct procedure_reading *reading, const struct entries_value *list,
+                 const struct said_texts *texts);
 void nevers_read(struct procedure_reading *reading, const struct entries_value *list,
                  const struct texts_at *texts);
 void cautions_read(struct procedure_reading *reading, const struct entries_value *list,

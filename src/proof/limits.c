@@ -20,6 +20,7 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_TITLE] = {"title", TIER_TITLE, POINTS_OF(32), POINTS_OF(40), 8.0, 1600, 0, true},
     [ROLE_BOAT] = {"boat and number", TIER_TEXT, POINTS_OF(12), POINTS_OF(16), 0, 0, 500, true},
     [ROLE_SIGNS] = {"signs", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_BERTH] = {"berth line", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
     [ROLE_CALL_LINE] = {"call line", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
     [ROLE_HEADLINE] = {"headline", TIER_HEADLINE, POINTS_OF(16), POINTS_OF(20), 0, 800, 0, false},
     [ROLE_ROW] = {"row", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},

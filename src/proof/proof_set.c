@@ -16,16 +16,25 @@
  * lower left corner. */
 enum fixed_corner { CORNER_OF_FIRST, CORNER_OF_ALL, CORNER_AT_FOOT };
 
+/* Which pages have a block at one place: all, or those that have the line for a berth above it,
+ * and those that have not. */
+enum fixed_among { AMONG_ALL, AMONG_THOSE_WITH_IT };
+
 /* Blocks of every card, and those of cards with steps only. */
 static const struct fixed_block {
     enum block_key key;
     enum fixed_corner corner;
     bool with_steps;
-} fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false},   {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false},
-             {BLOCK_TITLE, CORNER_OF_FIRST, false},  {BLOCK_SIGNS, CORNER_OF_FIRST, false},
-             {BLOCK_CALL_LINE, CORNER_OF_FIRST, false}, {BLOCK_CALL, CORNER_AT_FOOT, true},
-             {BLOCK_FOOTER, CORNER_AT_FOOT, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
-             {BLOCK_PLAN, CORNER_OF_ALL, true}};
+    enum fixed_among among;
+} fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false, AMONG_ALL},
+             {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false, AMONG_ALL},
+             {BLOCK_TITLE, CORNER_OF_FIRST, false, AMONG_ALL},
+             {BLOCK_SIGNS, CORNER_OF_FIRST, false, AMONG_ALL},
+             {BLOCK_CALL_LINE, CORNER_OF_FIRST, false, AMONG_THOSE_WITH_IT},
+             {BLOCK_CALL, CORNER_AT_FOOT, true, AMONG_ALL},
+             {BLOCK_FOOTER, CORNER_AT_FOOT, false, AMONG_ALL},
+             {BLOCK_STEPS, CORNER_OF_ALL, true, AMONG_THOSE_WITH_IT},
+             {BLOCK_PLAN, CORNER_OF_ALL, true, AMONG_THOSE_WITH_IT}};
 
 static struct area corner_of(const struct proof_block *block, const struct page_item *first,
                              enum fixed_corner corner)
@@ -68,27 +77,42 @@ static bool are_alike(const struct proofing *a, const struct proofing *b)
            (a->sheet->kind == b->sheet->kind && a->page_index == b->page_index);
 }
 
+/* Where the first page has a block that must stand there on the others too; page NULL: none has
+ * yet. */
+struct fixed_model { const char *page; struct area corner; };
+
+static void corner_judge(struct proofing *p, const struct fixed_block *row,
+                         struct fixed_model *model)
+{
+    const struct page_item *first;
+    struct area own;
+    if ((row->with_steps && sheet_steps(p->whole)->count == 0) ||
+        !block_corner(p, row, &own, &first))
+        return;
+    proof_measured(p, 1);
+    if (model->page == NULL)
+        *model = (struct fixed_model){p->page->id, own};
+    else if (areas_apart(own, model->corner) > PLACE_SLACK)
+        proof_found(p, RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
+                    block_word(row->key), mm_words(p->arena, areas_apart(own, model->corner)),
+                    model->page);
+}
+
+static bool has_berth_line(const struct proofing *p)
+{
+    return sheet_block(p->sheet, BLOCK_BERTH) != NULL ||
+           sheet_block(p->sheet, BLOCK_ANCHOR) != NULL;
+}
+
 /* Of the pages that are laid out as that one is. */
 static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row,
                         const struct proofing *like)
 {
-    const char *model_card = NULL;
-    struct area model = {0, 0, 0, 0}, own;
+    struct fixed_model with = {NULL}, without = {NULL};
     for (size_t i = 0; i < count; i++) {
-        const struct page_item *first;
-        if (!are_alike(all[i], like) ||
-            (row->with_steps && sheet_steps(all[i]->whole)->count == 0) ||
-            !block_corner(all[i], row, &own, &first))
-            continue;
-        proof_measured(all[i], 1);
-        if (model_card == NULL) {
-            model = own;
-            model_card = all[i]->page->id;
-        } else if (areas_apart(own, model) > PLACE_SLACK) {
-            proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
-                        block_word(row->key), mm_words(all[i]->arena, areas_apart(own, model)),
-                        model_card);
-        }
+        bool apart = row->among == AMONG_THOSE_WITH_IT && has_berth_line(all[i]);
+        if (are_alike(all[i], like))
+            corner_judge(all[i], row, apart ? &with : &without);
     }
 }
 

@@ -78,7 +78,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "upon has its own height", "CR-177605"},
     [RULE_MEASURE] = {"G6", "a line is not longer than the eye can follow back",
         "55 characters", "break the line", PROOF_NOTE, PROOF_PAGE,
-        "what is one line by itself needs no way back: WHEN, the call line, rescue centre, "
+        "what is one line by itself needs no way back: WHEN, berth, the call line, rescue centre, "
         "footer, strips, rows of gear, phrases of the call", HOUSE},
     [RULE_TEXT_CONTRAST] = {"G7", "words stand out from what lies under them, in white light, "
         "as a grey print and in red light", "7:1; 4.5:1 from 18 pt, or 14 pt bold",
@@ -109,8 +109,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "colour vision of readers"},
     [RULE_CAPITALS] = {"G12", "capitals are kept for what must be found at once",
         "3 words in a row; a headline's command 6", "use sentence case", PROOF_NOTE, PROOF_PAGE,
-        "title, boat, strips, heads of blocks, call line; the radio script is in capitals, as "
-        "it is spoken word by word", "CAP 676; CR-177605"},
+        "title, boat, strips, heads of blocks, berth line, call line; the radio script is in "
+        "capitals, as it is spoken word by word", "CAP 676; CR-177605"},
     [RULE_ITALIC] = {"G12", "no letters lean", "0 degrees", "take an upright face", PROOF_ERROR,
         PROOF_PAGE, "underlines cannot be set at all", "CR-177605"},
     [RULE_TABS] = {"G12", "no tabs or control characters are printed", "none",
@@ -254,8 +254,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_ELSEWHERE, "tests/cli/determinism.sh prints twice, in other orders and locales",
         HOUSE},
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
-        "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer; of a distress "
-        "call the call before all else",
+        "title, WHEN, berth, anchor, call line, steps, plan, boxes, rescue centre, call, footer; "
+        "of a distress call the call before all else",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
         "the words of the PDF itself are read back by tests/cli/proof.sh in the same order",
         "usability studies of cognitive aids"},

@@ -113,14 +113,21 @@ static bool check_bits_fit(const char *message)
     return left == 0;
 }
 
-/* Bit 25 tells whether the message is a long one. */
+/* Bit 25 tells whether the message is a long one; a receiver shows a short one either as
+ * it is or filled up with zeros to the digits of a long one. */
+static bool length_fits(const char *message, size_t digits)
+{
+    if (beacon_bits(message, 1, 1) != 0)
+        return digits == LONG_MESSAGE_DIGITS;
+    return strspn(message + SHORT_MESSAGE_DIGITS, "0") == digits - SHORT_MESSAGE_DIGITS;
+}
+
 static void message_take(struct beacon *beacon, const struct digit_list *list)
 {
-    bool framed = list->count == FRAMED_MESSAGE_DIGITS;
-    const char *message = list->digits + (framed ? FRAME_DIGITS : 0);
-    bool is_long = list->count != SHORT_MESSAGE_DIGITS;
+    size_t frame = list->count == FRAMED_MESSAGE_DIGITS ? FRAME_DIGITS : 0;
+    const char *message = list->digits + frame;
     beacon_fault_add(beacon, BEACON_FAULT_WHOLE_MESSAGE);
-    if ((framed && !frame_known(list->digits)) || (beacon_bits(message, 1, 1) != 0) != is_long)
+    if ((frame > 0 && !frame_known(list->digits)) || !length_fits(message, list->count - frame))
         beacon_fault_add(beacon, BEACON_FAULT_FRAME);
     if (!check_bits_fit(message))
         beacon_fault_add(beacon, BEACON_FAULT_CHECK_BITS);

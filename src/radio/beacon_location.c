@@ -11,7 +11,7 @@
 
 enum position_layout { LAYOUT_NONE, LAYOUT_STANDARD, LAYOUT_NATIONAL, LAYOUT_RETURN_LINK };
 
-enum { IDENTITY_LAST_BIT = 85, RETURN_LINK_MMSI = 15 };
+enum { IDENTITY_LAST_BIT = 85, RETURN_LINK_MMSI = 15, RETURN_LINK_APPROVAL_HIGHEST = 948 };
 
 /* Where the position begins, and what stands there when there is none: north and
  * east (0), degrees all ones, minutes zero. */
@@ -76,6 +76,16 @@ static void return_link_mmsi_read(struct beacon *beacon, uint64_t type)
         snprintf(beacon->number, sizeof beacon->number, "%s", type == 0 ? "0" : "1");
 }
 
+/* What a certificate counts from is the kind's; the number within it is not 0, nor one that
+ * no approval is given. */
+static void return_link_certificate_read(struct beacon *beacon, unsigned from)
+{
+    unsigned number = (unsigned)beacon_message_bits(beacon, 43, 52);
+    beacon->certificate = from + number;
+    if (number == 0 || number > RETURN_LINK_APPROVAL_HIGHEST || beacon->serial == 0)
+        beacon_fault_add(beacon, BEACON_FAULT_NOT_NUMBERED);
+}
+
 static void return_link_read(struct beacon *beacon)
 {
     uint64_t type = beacon_message_bits(beacon, 41, 42);
@@ -87,8 +97,7 @@ static void return_link_read(struct beacon *beacon)
     beacon->kind = return_links[type].kind;
     serial_take(beacon, 53, 66);
     if (type != TYPE_TEST)
-        beacon->certificate = return_links[type].certificates_from +
-                              (unsigned)beacon_message_bits(beacon, 43, 52);
+        return_link_certificate_read(beacon, return_links[type].certificates_from);
 }
 
 /* ---- the table ---- */

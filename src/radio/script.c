@@ -7,35 +7,42 @@
 #include "promise.h"
 #include "text.h"
 
-/* Counts and order: RR 32.13C and D, 33.12, 33.35, 32.19E and F, 32.53. The
- * downgrade has no form of its own there: help once asked for is told to be
- * no longer needed. */
+/* Counts and order: RR 32.13C and D, 33.12, 33.35, 32.28, 32.19E and F, 32.53. Danger that is
+ * over and a beacon that went off by mistake have no form of their own there. */
 static const struct form_shape form_shapes[] = {
     [SCRIPT_MAYDAY] = {
         .signal = "MAYDAY", .signal_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
         .message_signal = "MAYDAY", .position = true, .takes_nature = true,
-        .nature_lead = "I", .nature_blank = "nature",
+        .nature_lead = "PROBLEM", .nature_blank = "nature",
         .assistance = "I REQUIRE IMMEDIATE ASSISTANCE",
         .asks = true, .persons = true, .end = SPOKEN_OVER},
     [SCRIPT_PAN_PAN] = {
-        .signal = "PAN PAN", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
+        .signal = "PAN PAN", .signal_times = 3, .called_times = 3, .name_times = 3,
         .mmsi = MMSI_AFTER_URGENCY, .position = true, .takes_nature = true,
-        .nature_lead = "I", .nature_blank = "problem", .asks = true, .persons = true,
+        .nature_lead = "PROBLEM", .nature_blank = "problem", .asks = true, .persons = true,
         .end = SPOKEN_OVER},
     [SCRIPT_SECURITE] = {
-        .signal = "SECURITE", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
+        .signal = "SECURITE", .signal_times = 3, .called_times = 3, .name_times = 3,
         .mmsi = MMSI_NEVER, .takes_nature = true, .nature_blank = "warning", .end = "OUT"},
+    [SCRIPT_RECEIPT] = {
+        .signal = "MAYDAY", .signal_times = 1, .name_times = 1, .mmsi = MMSI_NEVER,
+        .answered = "their name and call sign", .end = "RECEIVED MAYDAY"},
     [SCRIPT_RELAY] = {
-        .signal = "MAYDAY RELAY", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
-        .mmsi = MMSI_AFTER_ALERT, .message_signal = "MAYDAY", .of_another = true,
-        .position = true, .nature_blank = "nature", .persons = true, .end = SPOKEN_OVER},
+        .signal = "MAYDAY RELAY", .signal_times = 3, .called_times = 3, .name_times = 3,
+        .to_centre = true, .mmsi = MMSI_AFTER_ALERT, .message_signal = "MAYDAY", .of_another = true,
+        .position = true, .nature_lead = "THEIR PROBLEM", .nature_blank = "nature",
+        .persons = true, .end = SPOKEN_OVER},
     [SCRIPT_DOWNGRADE] = {
-        .signal = "MAYDAY", .signal_times = 1, .all_stations_times = 1, .name_times = 1,
-        .mmsi = MMSI_NEVER, .nature_blank = "what happened",
+        .signal = "MAYDAY", .signal_times = 1, .called_times = 3, .name_times = 3,
+        .mmsi = MMSI_NEVER, .nature_lead = "DANGER IS OVER", .nature_blank = "what has ended",
         .assistance = "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE", .end = SPOKEN_OVER},
     [SCRIPT_CANCEL] = {
-        .all_stations_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
-        .plea = "PLEASE CANCEL MY DISTRESS ALERT OF"},
+        .called_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
+        .plea = "PLEASE CANCEL MY DISTRESS ALERT OF", .end = SPOKEN_OVER},
+    [SCRIPT_CANCEL_BEACON] = {
+        .called_times = 3, .name_times = 3, .to_centre = true, .mmsi = MMSI_NEVER,
+        .beacon = true, .position = true, .plea = "IT SENT AN ALERT BY MISTAKE AT",
+        .assistance = "I REQUIRE NO ASSISTANCE", .end = SPOKEN_OVER},
 };
 
 bool dsc_ready(const struct boat *boat)
@@ -113,10 +120,20 @@ static bool speaker_read(struct telling *telling, const struct boat *boat,
     uint32_t bad = 0;
     telling->name = spoken_name(boat, telling->arena, problems);
     bool sound = call_sign_sound(call_sign, telling->arena, problems);
+    telling_beacon_set(telling, boat);
     if (sound && call_sign_given(call_sign))
         telling->call_sign = spell(telling->arena, call_sign->text, &bad);
     telling->description = description_of(boat, telling->arena);
     return telling->name != NULL && sound;
+}
+
+/* Who is called first. */
+static const char *called_of(const struct telling *telling)
+{
+    const struct base_record *base = telling->base;
+    if (!telling->shape->to_centre || base == NULL || text_empty(base->centre_call.text))
+        return SPOKEN_ALL_STATIONS;
+    return text_upper(telling->arena, base->centre_call.text);
 }
 
 static void telling_turn_to(struct telling *telling, const struct script_request *request,
@@ -125,6 +142,7 @@ static void telling_turn_to(struct telling *telling, const struct script_request
     promise(request->form < sizeof form_shapes / sizeof form_shapes[0]);
     telling->request = request;
     telling->shape = &form_shapes[request->form];
+    telling->called = called_of(telling);
     if (telling->call_sign == NULL && boat->radio.call_sign.text == NULL)
         telling->call_sign = request->unrecorded;
     telling->mmsi = mmsi_said(request, boat, telling->arena);

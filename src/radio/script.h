@@ -17,19 +17,23 @@ enum mmsi_use {
 /* How a form is spoken. What a form does not have is 0 or NULL. */
 struct form_shape {
     const char *signal;
-    int signal_times, all_stations_times, name_times;
+    int signal_times, called_times, name_times;
+    const char *answered;        /* a receipt: the blank for whom it answers */
+    bool to_centre;              /* the rescue centre is called, where its call is recorded; else,
+                                    and of other forms, all stations */
     enum mmsi_use mmsi;
     const char *message_signal;  /* said again where the message begins, with the name */
     bool of_another;             /* relay: the message is about another vessel */
     bool position;
+    bool beacon;                 /* about a beacon: which, and its identity */
     bool takes_nature;           /* the request may word what is wrong */
     const char *nature_lead;     /* the word before a nature that is filled in by hand */
     const char *nature_blank;    /* that blank's name; NULL: this form tells no nature */
     const char *assistance;      /* what is said when the request does not say */
     bool asks;                   /* the request may word the assistance */
     bool persons;
-    const char *plea;            /* ends in the time meant */
-    const char *end;             /* OVER or OUT */
+    const char *plea;            /* ends in the time meant; its position then has none */
+    const char *end;             /* OVER, OUT, or what a receipt ends with */
 };
 
 /* One form being told by one boat. */
@@ -39,6 +43,8 @@ struct telling {
     const struct base_record *base;       /* NULL: hemispheres are circled by hand */
     struct arena *arena;
     const char *name, *call_sign, *mmsi;  /* as spoken; NULL: none to be said */
+    const char *called;                   /* ALL STATIONS, or the rescue centre's call */
+    const char *beacon, *beacon_identity; /* EPIRB; its identity spelled, NULL: filled in by hand */
     const char *description;              /* WHITE SAILING YACHT, 12.6 METRES; or NULL */
     bool beside_other;                    /* two forms share one card: kept short */
 };
@@ -60,5 +66,12 @@ const char *hemisphere_word(char letter);
 #define BLANK_LATITUDE_MINUTES "latitude minutes"
 #define BLANK_LONGITUDE_DEGREES "longitude degrees"
 #define BLANK_LONGITUDE_MINUTES "longitude minutes"
+
+/* The blanks of a time, by the clock that is meant. */
+#define BLANK_TIME_UTC "time UTC"
+#define BLANK_TIME_LOCAL "local time"
+
+/* script_beacon.c: which beacon of hers is told to be silenced, and its identity. */
+void telling_beacon_set(struct telling *telling, const struct boat *boat);
 
 #endif

@@ -1,6 +1,9 @@
-/* script_position.c - a script with its position filled in, for the screen (room:
- * radio). Cards never have one: they are printed before it is known. */
+/* script_position.c - a script with its position and its time filled in, for the screen; and
+ * the other way to say where the boat is (room: radio). Cards never have either filled in: they
+ * are printed before it is known. */
 #include "script.h"
+
+#include "script_draft.h"
 
 #include "text.h"
 
@@ -59,6 +62,45 @@ static void line_fill(struct script_line *line, const struct position *position,
         }
     }
     line->pieces = pieces;
+}
+
+static bool is_time(const struct script_piece *piece)
+{
+    return piece->kind == PIECE_BLANK && (text_equal(piece->text, BLANK_TIME_UTC) ||
+                                          text_equal(piece->text, BLANK_TIME_LOCAL));
+}
+
+const struct script *script_timed(const struct script *script, const char *digits,
+                                  struct arena *arena)
+{
+    struct script *timed = arena_alloc(arena, sizeof *timed);
+    struct script_line *lines = arena_array(arena, script->count, sizeof *lines);
+    for (size_t i = 0; i < script->count; i++) {
+        lines[i] = script->lines[i];
+        struct script_piece *pieces = arena_array(arena, lines[i].count, sizeof *pieces);
+        for (size_t k = 0; k < lines[i].count; k++)
+            pieces[k] = is_time(&lines[i].pieces[k]) ? strong(digits) : lines[i].pieces[k];
+        lines[i].pieces = pieces;
+    }
+    *timed = (struct script){.lines = lines, .count = script->count};
+    return timed;
+}
+
+/* Direction by its name: a compass bearing is magnetic, and nobody turns it round in a hurry. */
+const struct script *script_landmark(struct arena *arena)
+{
+    struct script *script = arena_alloc(arena, sizeof *script);
+    struct script_line *line = arena_alloc(arena, sizeof *line);
+    struct telling telling = {.arena = arena};
+    struct line_draft draft = {.count = 0};
+    draft_blank(&draft, "how far", WIDTH_TWO_DIGITS);
+    draft_add(&draft, PIECE_WORDS, "MILES");
+    draft_blank(&draft, "direction: NORTH, NORTH EAST ...", WIDTH_MINUTES);
+    draft_add(&draft, PIECE_WORDS, "OF");
+    draft_blank(&draft, "a place on the chart", WIDTH_WORDS);
+    *line = draft_line(&telling, ELEMENT_POSITION, &draft);
+    *script = (struct script){.lines = line, .count = 1};
+    return script;
 }
 
 const struct script *script_placed(const struct script *script, const struct position *position,

@@ -96,3 +96,19 @@ const char *mmsi_in_threes(struct arena *arena, const char *mmsi)
     }
     return grouped.at;
 }
+
+const char *mmsi_spelled(struct arena *arena, const char *mmsi)
+{
+    struct text_builder spelled = text_builder_in(arena);
+    char digit[2] = {0};
+    uint32_t bad = 0;
+    for (const char *at = mmsi_in_threes(arena, mmsi); *at != '\0'; at++) {
+        digit[0] = *at;
+        if (*at == ' ')
+            text_add(&spelled, ",");
+        else
+            text_add_format(&spelled, "%s%s", spelled.length > 0 ? " " : "",
+                            spell(arena, digit, &bad));
+    }
+    return spelled.at;
+}

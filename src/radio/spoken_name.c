@@ -30,6 +30,12 @@ static void nameless_tell(const struct boat *boat, struct problems *problems)
 const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems)
 {
     const struct boat_facts *facts = &boat->facts;
+    struct name_doubt doubt;
+    if (name_doubted(facts, arena, &doubt)) {
+        problem_add(problems, SEVERITY_ERROR, doubt.value->place, doubt.remedy, "name `%s`: %s",
+                    doubt.value->text, doubt.words);
+        return NULL;
+    }
     if (!text_empty(facts->name_spoken.text))
         return name_said(&facts->name_spoken, arena, problems);
     if (!text_empty(latin_or_painted(facts)->text))

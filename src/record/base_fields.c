@@ -24,12 +24,24 @@ static const struct field centre_rows[] = {
          .readers = READ_DISTRESS, .about = "what it is called on the radio"),
     BASE("channel", centre_channel, FIELD_TEXT, .required = true,
          .readers = READ_PANEL, .about = "its working channel, two digits"),
-    BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT,
+    BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT | READ_PANEL,
           .about = "its telephone number"),
+    BASE("epirb_cancel", beacon_cancel, FIELD_CHOICE, .choices = beacon_cancel_words,
+         .readers = READ_DISTRESS,
+         .about = "a beacon that went off by mistake: which is first, off or telling them"),
     BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
          .readers = READ_FIGURE, .about = "height of its aerial above the sea, in metres"),
     BASE("checked_on", centre_checked_on, FIELD_DATE, .readers = READ_CHECK,
           .about = "when this was last checked"),
+};
+
+static const struct field ashore_rows[] = {
+    BASE("fire_phone", fire_phone, FIELD_TEXT, .required = true, .readers = READ_BERTH,
+         .about = "the number that brings the fire brigade to the berths"),
+    BASE("marina", marina, FIELD_TEXT, .any_word = true, .readers = READ_BERTH,
+         .about = "what the fire brigade calls the harbour of the berths"),
+    BASE("berth", berth, FIELD_TEXT, .any_word = true, .readers = READ_BERTH,
+         .about = "where in it they are, such as pontoon C"),
 };
 
 static const struct field area_rows[] = {
@@ -43,6 +55,12 @@ static const struct field area_rows[] = {
           .about = "magnetic variation, such as 4 E"),
     BASE("variation_on", variation_on, FIELD_DATE, .readers = READ_CALL | READ_FIGURE,
           .about = "the date it is true for"),
+};
+
+static const struct field first_aid_rows[] = {
+    BASE("drowning_breaths", drowning_breaths, FIELD_CHOICE, .choices = breaths_words,
+         .readers = READ_CASE,
+         .about = "with how many breaths one begins on a drowned person, as it is taught here"),
 };
 
 static const struct field date_rows[] = {
@@ -63,13 +81,23 @@ static const struct field shelter_rows[] = {
     ROW(struct shelter, position, FIELD_TEXT, .required = true,
         .readers = READ_FIGURE, .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
 };
+static const struct field clock_rows[] = {
+    ROW(struct clock, offset, FIELD_TEXT, .required = true,
+        .readers = READ_DISTRESS,
+        .about = "hours that it is ahead of UTC, such as +2 or -3:30"),
+    ROW(struct clock, from, FIELD_DATE, .readers = READ_DISTRESS, .about = "the first day"),
+    ROW(struct clock, to, FIELD_DATE, .readers = READ_DISTRESS, .about = "the last day"),
+};
 static const struct field_table date_table = TABLE("the section dates", date_rows);
 static const struct field_table interval_table = TABLE("an interval", interval_rows);
+static const struct field_table clock_table = TABLE("a clock", clock_rows);
 static const struct field_table shelter_table = TABLE("a shelter", shelter_rows);
 
 static const struct field_table base_table = TABLE("a base", base_rows);
 static const struct field_table centre_table = TABLE("a rescue centre", centre_rows);
+static const struct field_table ashore_table = TABLE("the section ashore", ashore_rows);
 static const struct field_table area_table = TABLE("a cruising area", area_rows);
+static const struct field_table first_aid_table = TABLE("the section first_aid", first_aid_rows);
 
 static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .readers = READ_FOOT,
@@ -90,6 +118,8 @@ static const struct field local_rule_rows[] = {
         .readers = READ_RULE, .about = "the rule, in few words"),
     ROW(struct local_rule, source, FIELD_TEXT, .required = true, .readers = READ_RULE,
         .about = "who made the rule"),
+    ROW(struct local_rule, does, FIELD_CHOICES, .choices = act_words, .required = true,
+        .readers = READ_CHECK, .about = "what it has people do of these, [] if nothing"),
 };
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
 static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
@@ -106,11 +136,17 @@ static const struct field base_file_rows[] = {
     BASE_SECTION(rescue_centre, centre_table, .required = true,
                  .about = "the rescue centre that answers here"),
     BASE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
+    BASE_SECTION(first_aid, first_aid_table, .about = "what the base's own doctor settles"),
+    BASE_SECTION(ashore, ashore_table, .about = "who comes to a boat in her berth"),
     BASE_SECTION(dates, date_table, .about = "how dates of gear are read"),
     BASE_ENTRIES(intervals, struct interval, interval_table,
                  .about = "the base's own service intervals: an entry each, or none"),
     BASE_ENTRIES(shelters, struct shelter, shelter_table,
                  .about = "harbours to run for: an entry each, or none"),
+    BASE_FILE(clocks, FIELD_ENTRIES,
+              ENTRIES_OF(struct clock, .table = &clock_table,
+                         .refused = offsetof(struct clock, refused)),
+                 .about = "the clock on board against UTC: an entry for each part of the season"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
           .readers = READ_RUN, .about = "languages of the cards"),
     KEYED(struct base_file, "paper", record.paper, FIELD_CHOICE, .choices = paper_words,

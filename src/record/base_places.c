@@ -83,5 +83,5 @@ void base_places_settle(struct base_record *base, struct problems *problems)
 
 bool base_beyond_a1(const struct base_record *base)
 {
-    return base->sea_area.value > SEA_AREA_A1;
+    return base->sea_area.value != SEA_AREA_A1;
 }

@@ -45,6 +45,14 @@ static bool is_international(const char *number)
            number[1] != '0' && all_digits(number + 1);
 }
 
+/* What begins with a code that is no country's: as long as any number, or, where a short code may
+ * stand, as short as one. */
+static bool is_reserved(const char *number, size_t short_code_most)
+{
+    bool is_short = strlen(number) <= short_code_most + 1 && all_digits(number + 1);
+    return text_begins(number, "+999") && (is_short || is_international(number));
+}
+
 /* Whether it is a specimen was given, and refused: that is told, and numbers are not judged. */
 static bool specimen_refused(const struct base_reading *reading)
 {
@@ -64,7 +72,7 @@ static void phone_check(const struct base_reading *reading, const char *key,
     bool specimen = reading->base->specimen.answer == ANSWER_YES;
     bool is_short = strlen(number) >= 2 && strlen(number) <= short_code_most &&
                     all_digits(number);
-    if (specimen && !(reserved && is_international(number)))
+    if (specimen && !is_reserved(number, short_code_most))
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
                     "write a number that nobody can have, such as +999 000 0000",
                     "%s of a specimen must begin with +999, which is no country's", key);
@@ -190,11 +198,14 @@ static struct base_record *record_take(struct base_file *file, const struct sour
         .arena = arena, .problems = problems};
     base->source = source;
     base->centre_place = named_at(&file->rescue_centre, source);
+    base->ashore_place = named_at(&file->ashore, source);
     base->area_place = named_at(&file->cruising_area, source);
     entries_take(base, file);
     base_places_settle(base, problems);
     shelters_take(base, &file->shelters, problems);
+    clocks_take(base, &file->clocks, arena, problems);
     phone_check(&reading, "phone_24h", &base->phone_24h, 0);
+    phone_check(&reading, "fire_phone", &base->fire_phone, LONGEST_SHORT_CODE);
     phone_check(&reading, "phone", &base->centre_phone, LONGEST_SHORT_CODE);
     channel_check(&reading);
     languages_check(&reading);

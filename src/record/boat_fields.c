@@ -64,6 +64,19 @@ static const struct field_table from_table = TABLE("the place from which gear is
                                                    from_rows);
 static const struct field_table handle_table = TABLE("the place of a handle", handle_rows);
 
+/* A second handset. */
+static const struct field second_station_rows[] = {
+    GEAR_SPOT_ROW(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
+                  .readers = READ_PANEL | READ_DISTRESS,
+                  .about = "the part of the boat it is in"),
+    GEAR_SPOT_ROW(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips,
+                  .readers = READ_PANEL | READ_DISTRESS, .about = "which side, facing the bow"),
+    GEAR_SPOT_ROW(spot, FIELD_WORDING, .readers = READ_PANEL | READ_DISTRESS,
+                  .about = "where exactly, in a few words"),
+};
+static const struct field_table second_station_table = TABLE("the place of a second handset",
+                                                             second_station_rows);
+
 #define GEAR_ROW(key, member, field_kind, who, ...) \
     KEYED(struct equipment, #key, member, field_kind, __VA_ARGS__),
 static const struct field gear_rows[] = {GEAR_FIELD_LIST(GEAR_ROW)};

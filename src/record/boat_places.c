@@ -218,6 +218,7 @@ void places_settle(struct boat_reading *reading)
         spot_settle(reading, &reading->gear[i].handle);
         other_zones_check(reading, &reading->gear[i]);
     }
+    spot_settle(reading, &reading->boat->radio.second_station);
 }
 
 /* Two stops on one panel are told apart by the engine they serve. */

@@ -37,6 +37,20 @@ bool tag_parse(const char *text, struct tag *tag)
     return at > 1 && text[at] == '\0';
 }
 
+bool has_tag_form(const char *text)
+{
+    struct tag tag;
+    return tag_parse(text, &tag);
+}
+
+const struct equipment *gear_of_tag(const struct boat *boat, const char *tag)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (tag != NULL && text_equal(boat->equipment[i].tag.text, tag))
+            return &boat->equipment[i];
+    return NULL;
+}
+
 static void ledger_mark(struct tag_ledger *ledger, const char *text)
 {
     struct tag tag;

@@ -253,6 +253,19 @@ static struct trait_fact has_gas(const struct boat *boat)
                                                                       : boat->gas_place};
 }
 
+/* Of a set without its MMSI the key sends nothing. */
+static struct trait_fact has_red_key(const struct boat *boat)
+{
+    struct trait_fact fixed = by_gear(boat, ITEM_vhf_dsc);
+    const struct answer_value *dsc = &boat->radio.dsc;
+    const struct answer_value *programmed = &boat->radio.mmsi_programmed;
+    const struct answer_value *decides = dsc->answer != ANSWER_YES ? dsc : programmed;
+    if (fixed.recorded == ANSWER_NO)
+        return fixed;
+    return (struct trait_fact){decides->answer, decides->answer == ANSWER_NOT_RECORDED
+                                                    ? boat->radio_place : decides->place};
+}
+
 /* By the fixed set or by a handheld. */
 static struct trait_fact can_alert(const struct boat *boat)
 {
@@ -267,6 +280,25 @@ static struct trait_fact can_alert(const struct boat *boat)
             return (struct trait_fact){ANSWER_YES, gear->place};
     }
     return fixed;
+}
+
+/* Of several dinghies one must hold all: they are not launched together. */
+static struct trait_fact dinghy_for_all(const struct boat *boat)
+{
+    const struct number_value *most = &boat->facts.persons_max;
+    struct trait_fact holds = by_gear(boat, ITEM_dinghy);
+    if (holds.recorded == ANSWER_YES)
+        holds.recorded = ANSWER_NO;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        if (gear->item.value != ITEM_dinghy)
+            continue;
+        if (!gear->persons.given || !most->given)
+            holds = (struct trait_fact){ANSWER_NOT_RECORDED, gear->place};
+        else if (gear->persons.milli >= most->milli)
+            return (struct trait_fact){ANSWER_YES, gear->place};
+    }
+    return holds;
 }
 
 struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zone_key space)
@@ -288,6 +320,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return has_gas(boat);
     case TRAIT_DSC:
         return can_alert(boat);
+    case TRAIT_RED_KEY:
+        return has_red_key(boat);
     case TRAIT_DIESEL:
         return has_diesel(boat, space);
     case TRAIT_PETROL:
@@ -306,6 +340,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return has_generator(boat, space);
     case TRAIT_GENERATOR_ALONE:
         return has_generator_alone(boat, space);
+    case TRAIT_DINGHY_FOR_ALL:
+        return dinghy_for_all(boat);
     case TRAIT_OTHER_ENGINE:
         return other_engine(boat, space);
     case TRAIT_TWO_ENGINES:

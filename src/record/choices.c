@@ -23,6 +23,8 @@ const char *const lanyard_words[] = {LANYARD_LIST(CHOICE_WORD) NULL};
 const char *const latitude_words[] = {LATITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
 const char *const longitude_words[] = {LONGITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
 const char *const sea_area_words[] = {SEA_AREA_LIST(CHOICE_WORD) NULL};
+const char *const breaths_words[] = {BREATHS_LIST(CHOICE_WORD) NULL};
+const char *const beacon_cancel_words[] = {BEACON_CANCEL_LIST(CHOICE_WORD) NULL};
 const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 
@@ -45,6 +47,8 @@ WORDS_CHECK(gas_words, GAS_COUNT);
 WORDS_CHECK(wearer_words, WEARER_COUNT);
 WORDS_CHECK(lanyard_words, LANYARD_COUNT);
 WORDS_CHECK(sea_area_words, SEA_AREA_COUNT);
+WORDS_CHECK(breaths_words, BREATHS_COUNT);
+WORDS_CHECK(beacon_cancel_words, BEACON_CANCEL_COUNT);
 WORDS_CHECK(nature_words, NATURE_COUNT);
 WORDS_CHECK(facing_words, FACING_COUNT);
 WORDS_CHECK(paper_words, PAPER_COUNT);

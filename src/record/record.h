@@ -97,8 +97,8 @@ void absences_inherit(struct inheriting *inheriting);
 /* A base's file as its tables read it. */
 struct base_file {
     struct base_record record;
-    struct section_value base, rescue_centre, cruising_area, dates;
-    struct entries_value intervals, shelters, approvals, local_rules;
+    struct section_value base, rescue_centre, ashore, cruising_area, first_aid, dates;
+    struct entries_value intervals, shelters, clocks, approvals, local_rules;
 };
 
 /* ---- base_places.c ---- */
@@ -107,6 +107,10 @@ struct base_file {
  * one, or lies outside the cruising area's hemispheres, is an error, and the number
  * stays not given. The cruising area must have been read. */
 void base_places_settle(struct base_record *base, struct problems *problems);
+/* base_clocks.c: reads the offsets of the clocks, and holds their days against each other. */
+void clocks_take(struct base_record *base, const struct entries_value *entries,
+                 struct arena *arena, struct problems *problems);
+
 void shelter_settle(const struct base_record *base, struct shelter *shelter,
                     struct problems *problems);
 

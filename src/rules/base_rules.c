@@ -49,6 +49,20 @@ static void centre_contact_check(const struct rule_run *run)
               phone ? "" : "phone", centre_words(base), call || phone ? "is" : "are");
 }
 
+/* The crew rings at night, in a harbour whose name they may never have read. */
+static void berth_name_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    bool marina = base->marina.text != NULL, berth = base->berth.text != NULL;
+    if (!marina || !berth)
+        rule_tell(run, CHECK_berth_unnamed, base->ashore_place,
+                  "ask the harbour office what the fire brigade knows, then write marina and berth "
+                  "in\nthe section ashore:",
+                  "%s%s%s of the base's own berths %s not recorded: cards cannot tell what to say",
+                  marina ? "" : "marina", marina || berth ? "" : " and ", berth ? "" : "berth",
+                  marina || berth ? "is" : "are");
+}
+
 static void sea_area_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
@@ -57,7 +71,30 @@ static void sea_area_check(const struct rule_run *run)
                   place_else(base->sea_area.place, base->area_place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
                   "A4 in\nthe section cruising_area:",
-                  "the radio sea area is not recorded: the cards take it for A1");
+                  "the radio sea area is not recorded: the cards take it for one where VHF may not "
+                  "be heard");
+}
+
+/* Once the clocks have changed, a card that knows the last season's alone tells nobody UTC. */
+static void clocks_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    struct date days[] = {run->in->today, run->in->to};
+    if (base->clock_count == 0)
+        rule_tell(run, CHECK_clock_unrecorded, base->area_place,
+                  "write how far the clock on board is ahead of UTC, with the days between which\n"
+                  "it is, such as clocks: [{offset: +2, from: 2027-03-28, to: 2027-10-30}]",
+                  "the clock on board against UTC is not recorded: calls give LOCAL TIME");
+    for (size_t i = 0; base->clock_count > 0 && i < sizeof days / sizeof *days; i++) {
+        if (base_clock_on(base, days[i]) != NULL)
+            continue;
+        rule_tell(run, CHECK_clock_lapsed, base->clocks[base->clock_count - 1].place,
+                  "add the clock of that part of the season: offset, from and to; then print "
+                  "the\ndistress call anew",
+                  "no clock of the base holds on %s: the card tells UTC for other days alone",
+                  date_text(run->arena, days[i]));
+        return;
+    }
 }
 
 static void approval_dates_check(const struct rule_run *run)
@@ -112,7 +149,9 @@ void base_rules(const struct rule_run *run)
 {
     centre_date_check(run);
     centre_contact_check(run);
+    berth_name_check(run);
     sea_area_check(run);
+    clocks_check(run);
     approval_dates_check(run);
     intervals_use_check(run);
 }

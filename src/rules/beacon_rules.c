@@ -44,7 +44,7 @@ static const struct {
     {BEACON_FAULT_MMSI_RANGE, CHECK_beacon_impossible,
      "what it codes is longer than an MMSI", READ_LABEL},
     {BEACON_FAULT_NOT_NUMBERED, CHECK_beacon_impossible,
-     "its certificate or serial number is 0, which no beacon has", READ_LABEL},
+     "its certificate or serial number is one that no beacon has", READ_LABEL},
     {BEACON_FAULT_AIS_RANGE, CHECK_beacon_impossible,
      "the AIS number it codes is over 9999", READ_LABEL},
     {BEACON_FAULT_DEVICE_IDENTITY, CHECK_beacon_device_identity,

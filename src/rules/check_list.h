@@ -12,6 +12,8 @@
     X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
       "maydeck") \
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
+    X(leads_into_hazard, ERROR, "a card, or a chain of cards, leads into its own hazard", \
+      "the rows of src/prove/forbid_list.h") \
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
     X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
     X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck") \
@@ -226,6 +228,14 @@
       "trade practice") \
     X(handheld_charge_unrecorded, NOTE, \
       "whether a handheld radio is kept charged is not recorded", "trade practice") \
+    X(handheld_in_charger, NOTE, "a handheld radio is kept in its charger", \
+      "trade practice") \
+    X(handheld_charger_unrecorded, NOTE, \
+      "whether a handheld radio is kept in its charger is not recorded", "trade practice") \
+    X(handheld_mmsi_unrecorded, NOTE, \
+      "a handheld radio has DSC, and its MMSI is not recorded", "ITU-R M.585") \
+    X(position_tag_unknown, DEFICIENCY, \
+      "the position is to be read on a tag that is on no piece", "trade practice") \
     /* what cards print where it is recorded; one note for all pieces */ \
     X(side_unrecorded, NOTE, "on which side gear is, is not recorded", "trade practice") \
     X(side_beside_sided, NOTE, \
@@ -253,7 +263,11 @@
       "the rescue centre's channel and number were checked more than 12 months ago", "judged") \
     X(centre_contact_unrecorded, DEFICIENCY, \
       "the rescue centre's number, or what to call it, is not recorded", "trade practice") \
+    X(berth_unnamed, NOTE, "harbour or place of the berths is not recorded", "HM Coastguard") \
     X(sea_area_unrecorded, NOTE, "the radio sea area is not recorded", "sea areas of the IMO") \
+    X(clock_unrecorded, NOTE, "what UTC is by the clock on board is not recorded", "judged") \
+    X(clock_lapsed, DEFICIENCY, "no clock of the base holds today or when the charter ends", \
+      "judged") \
     /* MMSI */ \
     X(mmsi_damaged, ERROR, "the MMSI is not made of digits alone", "ITU-R M.585") \
     X(mmsi_length, ERROR, "the MMSI has not nine digits", "ITU-R M.585") \
@@ -300,6 +314,11 @@
       "ICAO Doc 9303-3") \
     X(name_roman, DEFICIENCY, "the name holds a numeral that can be said in two ways", \
       "judged") \
+    X(name_figures, ERROR, "the name has figures, which can be called out in two ways", "judged") \
+    X(name_signal, ERROR, "the name is heard as a signal or a word of procedure", \
+      "ITU Radio Regulations 32 and 33; judged") \
+    X(name_letters, ERROR, "the name is heard as letters, since its words are code words", \
+      "ITU Radio Regulations, Appendix 14") \
     X(name_apostrophe, NOTE, "the name has an apostrophe that is on no keyboard", "judged") \
     X(name_long, NOTE, "the name is longer than AIS can show", "ITU-R M.1371") \
     /* how it is written */ \

@@ -101,6 +101,17 @@ static const struct fact facts[] = {
     {.check = CHECK_handheld_charge_unrecorded, .item = ITEM_vhf_handheld, .field = GEAR_charged,
      .says = "may be flat: whether it is kept charged is not recorded",
      .remedy = "switch it on, and look for its charger; then write charged: yes or charged: no"},
+    {.check = CHECK_handheld_in_charger, .item = ITEM_vhf_handheld, .field = GEAR_in_charger,
+     .value = ANSWER_YES,
+     .says = "stands in its charger: taking it out may spark, and no card fetches it from there "
+             "where there is gas",
+     .remedy = "keep it out of the charger under way, charge it in the berth, then write "
+               "in_charger: no"},
+    {.check = CHECK_handheld_charger_unrecorded, .item = ITEM_vhf_handheld,
+     .field = GEAR_in_charger,
+     .says = "may stand in its charger: that is not recorded, so no card fetches it where there "
+             "is gas",
+     .remedy = "look where it is kept under way; then write in_charger: yes or in_charger: no"},
 };
 
 /* Is there another piece of the kind that does what this one does not? */

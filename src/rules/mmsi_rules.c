@@ -122,9 +122,15 @@ static void handhelds_check(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
-        if (gear->kind != NULL && gear->kind->item == ITEM_vhf_handheld &&
-            !text_empty(gear->mmsi.text))
+        if (gear->kind == NULL || gear->kind->item != ITEM_vhf_handheld)
+            continue;
+        if (!text_empty(gear->mmsi.text))
             handheld_check(run, &gear->mmsi);
+        else if (gear->dsc.answer == ANSWER_YES)
+            rule_tell(run, CHECK_handheld_mmsi_unrecorded,
+                      place_else(gear->mmsi.place, gear->dsc.place), HANDHELD_REMEDY,
+                      "the handheld %s has DSC, and its MMSI is not recorded: no card speaks of "
+                      "its red key", gear->tag.text == NULL ? "" : gear->tag.text);
     }
 }
 

@@ -1,7 +1,7 @@
 /* name_rules.c - can the boat's name be called out and spelled, and is it the licence's
  * (room: rules). A name in other letters than A to Z holds the boat back until the
- * licence's spelling, or at least how it is said, is recorded: a spelling is proposed,
- * never printed. */
+ * licence's spelling, or at least how it is said, is recorded, and so does a name that would
+ * be heard as something else: a spelling is proposed, never printed. */
 #include "rules_room.h"
 
 #include <string.h>
@@ -102,6 +102,20 @@ static void roman_check(const struct rule_run *run, const struct text_value *val
               "name `%s`: %s can be said as a number or as letters", value->text, name.roman);
 }
 
+/* What would be heard as something else is called out by nobody until it is recorded how. */
+static void doubt_check(const struct rule_run *run)
+{
+    static const enum check_name checks[] = {
+        [NAME_DOUBT_FIGURES] = CHECK_name_figures,
+        [NAME_DOUBT_SIGNAL] = CHECK_name_signal,
+        [NAME_DOUBT_LETTERS] = CHECK_name_letters,
+    };
+    struct name_doubt doubt;
+    if (name_doubted(&run->in->boat->facts, run->arena, &doubt))
+        rule_tell(run, checks[doubt.kind], doubt.value->place, doubt.remedy, "name `%s`: %s",
+                  doubt.value->text, doubt.words);
+}
+
 static void spelled_check(const struct rule_run *run, const struct text_value *value)
 {
     struct name name;
@@ -128,5 +142,6 @@ void name_rules(const struct rule_run *run)
     painted_check(run);
     latin_check(run);
     roman_check(run, first_name_given(&facts->name_spoken, licence));
+    doubt_check(run);
     spelled_check(run, licence);
 }

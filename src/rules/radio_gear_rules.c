@@ -89,8 +89,21 @@ static void aerial_check(const struct rule_run *run)
                                                                  : "not recorded");
 }
 
+/* "E9", "C40": a tag, and no place in words. */
+static void position_tag_check(const struct rule_run *run)
+{
+    const struct text_value *value = &run->in->boat->radio.position_read_at;
+    if (!has_tag_form(value->text) || gear_of_tag(run->in->boat, value->text) != NULL)
+        return;
+    rule_tell(run, CHECK_position_tag_unknown, value->place,
+              "write the tag of the piece that shows the position, or where it is read in a few "
+              "words,\nsuch as position_read_at: plotter at the wheel",
+              "position_read_at: no piece of this boat has the tag %s", value->text);
+}
+
 void radio_gear_rules(const struct rule_run *run)
 {
+    position_tag_check(run);
     const struct boat *boat = run->in->boat;
     if (boat_fitted(boat, ITEM_vhf_dsc) != ANSWER_YES)
         return;

@@ -24,7 +24,7 @@ static void epirb_missing_check(const struct rule_run *run)
     if (boat_fitted(boat, ITEM_epirb) != ANSWER_NO)
         return;
     struct place place = place_not_fitted(boat, ITEM_epirb, ZONE_NONE);
-    if (base != NULL && base_beyond_a1(base))
+    if (base != NULL && base->sea_area.value > SEA_AREA_A1)
         rule_tell(run, CHECK_beacon_missing_beyond_a1, place, remedy,
                   "epirb is not fitted, and the base sails in sea area %s, where coast stations "
                   "may not hear VHF", choice_word(sea_area_words, base->sea_area.value));

@@ -84,9 +84,11 @@ struct section_fact {
 static const struct section_fact of_boat[] = {{.boat = BOAT_looks}};
 static const struct section_fact of_radio[] = {
     {.radio = RADIO_spot},
+    {.radio = RADIO_position_read_at},
     {.radio = RADIO_power_from_cockpit, .on_deck = true},
     {.radio = RADIO_nature_steps, .dsc = true},
-    {.radio = RADIO_urgency_steps, .dsc = true}};
+    {.radio = RADIO_urgency_steps, .dsc = true},
+    {.radio = RADIO_silence_steps, .dsc = true}};
 
 static const struct field *fact_row(const struct section_fact *fact)
 {

@@ -77,11 +77,15 @@ void section_value_read(struct field_reading *reading, const struct field *field
 static void entry_read(struct field_reading *reading, const struct field *field,
                        const struct yaml_node *node, void *record)
 {
+    size_t errors = problems_count(reading->problems, SEVERITY_ERROR);
     *(struct place *)(void *)((char *)record + field->part->place) = node->place;
     if (node->kind == YAML_SCALAR && field->part->lone != NULL)
         lone_read(reading, field, node, record);
     else
         part_read(reading, field->part->table, node, record);
+    if (field->part->refused > 0)
+        *((bool *)record + field->part->refused) =
+            problems_count(reading->problems, SEVERITY_ERROR) > errors;
 }
 
 static void list_due_tell(struct field_reading *reading, const struct field *field,

@@ -111,21 +111,23 @@ with_beacon() {
 fault base alder 's/channel: "67"/channel: "70"/'
 fault record alder 's/loa_m: 10.2/loa_m: wide/'
 fault cards alder '/item: fuel_shutoff_diesel,/s/, inside: \[\]//' --all
+fault leads_into_hazard alder '/^radio:/,/zone:/s/zone: navigation_station/zone: engine_space/' --all
 long=$(printf 'behind the third panel from the left %.0s' 1 2 3 4 5 6)
 fault page alder "/item: fuel_shutoff_diesel,/s/side: port,/&  spot: $long,/" --all
 fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
 change alder 's/bilge_to_sole_l: 300,//'
 expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
-provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
+provokes figure_without_room each-figure_without_room "$(told tests/fleet --all --boat samphire)"
 provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
 expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
-# A boat of long words, whose set is worked in many steps.
+# A boat of long words, whose set is worked in many steps and does not know the position.
 rm -rf "$bad"
 cp -R tests/islands "$bad"
 sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
     -e 's/looks: .*/looks: white motor yacht with grey top, two masts, red funnel and yellow boot top/' \
     -e 's/nature_steps: .*/nature_steps: [press the DISTRESS MENU key on the left, turn the big knob to the nature of distress, press the knob once, wait for the screen to show it]\
-  urgency_steps: [press the MENU key on the left, turn the big knob to URGENCY, press the knob once, choose ALL STATIONS, choose channel 16, press SEND and wait for the beep]/' \
+  manual_position_steps: [press the MENU key on the left, turn the big knob to POSITION, press the knob once, enter latitude and longitude, press ENTER]/' \
+    -e 's/gnss: yes/gnss: no/' \
     tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
 provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
@@ -154,6 +156,9 @@ fault centre_unchecked alder '/checked_on:/d'
 fault centre_check_old alder 's/checked_on: .*/checked_on: 2025-11-19/'
 fault centre_contact_unrecorded alder '/^  call:/d'
 fault centre_phone_short birch '/^  specimen: yes/d; s/"+999 00 000 000"/"+44 20 7946 0000"/; s/"+999 00 000 001"/"112"/'
+fault berth_unnamed alder '/^ashore:/s/, marina.*}/}/'
+fault clock_unrecorded alder '/^clocks:/,/offset/d'
+fault clock_lapsed alder 's/{offset: +4}/{offset: +4, from: 2026-03-29, to: 2026-10-24}/'
 fault sea_area_unrecorded alder 's/ sea_area: A1,//'
 
 # ---- dates ----
@@ -284,6 +289,10 @@ fault spare_aerial_missing tamarisk '/^  emergency_aerial:/d'
 fault handheld_out_of_reach alder '/item: vhf_handheld,/s/from_cockpit: yes/from_cockpit: no/'
 fault handheld_not_charged alder 's/charged: yes/charged: no/'
 fault handheld_charge_unrecorded alder 's/, charged: yes//'
+fault handheld_in_charger alder 's/in_charger: no/in_charger: yes/'
+fault handheld_charger_unrecorded alder 's/, in_charger: no//'
+fault handheld_mmsi_unrecorded alder '/item: vhf_handheld,/s/charged/dsc: yes, charged/'
+fault position_tag_unknown alder 's/^  position_read_at:.*/  position_read_at: C99/'
 
 # ---- what cards print where it is recorded; tags ----
 
@@ -334,6 +343,9 @@ fault name_unspeakable birch 's/name: Alder/name: Nº 1/'
 fault name_latin_missing birch 's/name: Alder/name: Öre, name_spoken: Orray/'
 fault name_latin_differs birch 's/name: Alder/name: Alder, name_latin: Elder/'
 fault name_roman birch 's/name: Alder/name: Alder II/'
+fault name_figures birch 's/name: Alder/name: Alder 45/'
+fault name_signal birch 's/name: Alder/name: Mayday/'
+fault name_letters birch 's/name: Alder/name: Mike Two/'
 fault name_apostrophe birch 's/name: Alder/name: L’Exemple/'
 fault name_long birch 's/name: Alder/name: Alder of the Long Marsh/'
 fault without_quotes birch 's/name: Alder/name: Off/'

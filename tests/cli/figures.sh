@@ -70,7 +70,7 @@ for record in tests/fleet/boats/*.yaml; do
         'L/min|pumps (cope|hold|keep up)|will float|sinks? in|surviv|drifts? [0-9]|[0-9]+ hours' \
         "$scratch/$boat.words")"
 done
-[ "$shown" -ge 8 ] && ok figures-shown || not_ok figures-shown "$shown figures on cards"
+[ "$shown" -ge 5 ] && ok figures-shown || not_ok figures-shown "$shown figures on cards"
 [ "$yielded" -ge 1 ] && ok figures-yielded || not_ok figures-yielded 'no page was short of room'
 [ "$hidden" -ge 6 ] && ok figures-hidden || not_ok figures-hidden "$hidden figures for the office"
 
@@ -91,7 +91,7 @@ expect_equal figures-one 1 "$(grep -c '^Figure ' "$scratch/one")"
 for part in '^   verdict: A' '^   formula: ' '^   source: pump tests of boating associations' \
     '^   assumed, so estimated: Cd 0.80' '^   result: pumps 119.2 L/min' '^   rounded: ' \
     '^   read: seacock C15 bore_mm = 38 at tests/fleet/boats/tamarisk.yaml:[0-9]*$' \
-    '^   on the card 7 FLOODING: '; do
+    '^   on no card: what is not named seems safe'; do
     grep -q "$part" "$scratch/one" && ok figures-one-tells || not_ok figures-one-tells "$part"
 done
 line=$(sed -n 's/.*seacock C15 bore_mm = 38 at .*:\([0-9]*\)$/\1/p' "$scratch/one")
@@ -127,38 +127,36 @@ grep -q '^   on no card: they start from the berths' "$scratch/stdout" &&
 
 # ---- an input taken away ----
 
-# gone WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
+# gone BOAT WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
 # loses the words, and check notes the field without failing for it.
 gone() {
+    boat=$1
+    shift
     rm -rf "$scratch/fleet" "$scratch/now"
     cp -R tests/fleet "$scratch/fleet"
-    sed "$2" tests/fleet/boats/tamarisk.yaml >"$scratch/fleet/boats/tamarisk.yaml"
-    ! cmp -s tests/fleet/boats/tamarisk.yaml "$scratch/fleet/boats/tamarisk.yaml" ||
+    sed "$2" "tests/fleet/boats/$boat.yaml" >"$scratch/fleet/boats/$boat.yaml"
+    ! cmp -s "tests/fleet/boats/$boat.yaml" "$scratch/fleet/boats/$boat.yaml" ||
         not_ok "figures-gone-$1-changed"
-    maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
-    page_words "$scratch/dumps/tamarisk-$4.dump" | grep -qF "$5" ||
+    maydeck print "$scratch/fleet" --boat "$boat" --dump --date "$print_date" -o "$scratch/now"
+    page_words "$scratch/dumps/$boat-$4.dump" | grep -qF "$5" ||
         not_ok "figures-gone-$1-before" "$5"
-    page_words "$scratch/now/tamarisk-$4.dump" >"$scratch/page"
+    page_words "$scratch/now/$boat-$4.dump" >"$scratch/page"
     ! grep -qF "$5" "$scratch/page" && ok "figures-gone-$1" || not_ok "figures-gone-$1" "$5"
     expect_equal "figures-gone-$1-steps" \
-        "$(grep -c 'role=number' "$scratch/dumps/tamarisk-$4.dump")" \
-        "$(grep -c 'role=number' "$scratch/now/tamarisk-$4.dump")"
-    maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
+        "$(grep -c 'role=number' "$scratch/dumps/$boat-$4.dump")" \
+        "$(grep -c 'role=number' "$scratch/now/$boat-$4.dump")"
+    maydeck check "$scratch/fleet" --boat "$boat" --date "$print_date"
     cp "$scratch/problems" "$scratch/notes"
     grep -q "note: $6 is not recorded: the figures\{0,1\} .*$3.* waits\{0,1\} for it" \
         "$scratch/notes" || not_ok "figures-gone-$1-note" "$(cat "$scratch/notes")"
     grep -q "then record ${6%% *} (" "$scratch/notes" || not_ok "figures-gone-$1-remedy"
 }
 
-gone bore '/tag: C15/s/bore_mm: 38, //' beat_pumps flooding 'Pumps lose to' \
-    'bore_mm of seacock C15'
-gone pump 's/, rated_lph: 12000//' beat_pumps flooding 'Pumps lose to' \
-    'rated_lph of bilge_pump_electric C9'
-gone shaft '/tag: C32,/s/bore_mm: 30, //' worst_openings flooding 'Most water' \
-    'bore_mm of shaft_seal C32'
-gone speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
-gone seconds '/tag: F1,/s/discharge_s: 9, //' discharge engine_fire 'lasts 9 s' \
-    'discharge_s of engine_extinguisher F1'
+gone bramble bore '/tag: C12,/s/bore_mm: 25, //' worst_openings flooding 'Most water' \
+    'bore_mm of seacock C12'
+gone tamarisk speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
+gone tamarisk seconds '/tag: F3,/s/discharge_s: 9, //' discharge galley_fire 'lasts 9 s' \
+    'discharge_s of fire_extinguisher F3'
 
 # ---- no room ----
 
@@ -179,21 +177,19 @@ tight() {
     expect_status "figures-$1-check" 0
 }
 
-# A small pump loses to many: the words take two lines, and still stand.
-loses='Pumps lose to C13, C15, C17, C18, shaft seal, maybe C11, C12, C14 (estimated).'
+# Whether the pumps win stands on no card: what is not named there would seem safe. `why` tells it.
 tight tight 's/rated_lph: 12000/rated_lph: 6000/'
-grep -qF "$loses" "$scratch/page" && ok figures-tight-first || not_ok figures-tight-first "$(cat "$scratch/page")"
-grep -qF 'Most water' "$scratch/page" && ok figures-tight-second ||
-    not_ok figures-tight-second "$(cat "$scratch/page")"
+expect_empty figures-comfort-none "$(cat "$scratch"/dumps/*.dump "$scratch/page" | grep -i 'pumps.* lose')"
+maydeck why --figure beat_pumps "$scratch/fleet" --boat tamarisk --date "$print_date"
+grep -qE '^   rounded: more than the pumps move: .*C13.*C15' "$scratch/stdout" && ok figures-comfort-why ||
+    not_ok figures-comfort-why "$(cat "$scratch/stdout")"
+maydeck why --figure worst_openings tests/fleet --boat tamarisk --date "$print_date"
+grep -q '^   on the card 7 FLOODING: ' "$scratch/stdout" && ok figures-on-card ||
+    not_ok figures-on-card "$(cat "$scratch/stdout")"
 
-# With places of many words beside them the figures yield, each is told, and only they.
-tight tighter 's/rated_lph: 12000/rated_lph: 6000/
-    s/zone: navigation_station, spot: panel/zone: navigation_station, spot: behind the folding door of the whole chart table/'
-for figure in 'beat_pumps Pumps lose' 'worst_openings Most water'; do
-    ! grep -qF "${figure#* }" "$scratch/page" && ok "figures-tighter-${figure%% *}" ||
-        not_ok "figures-tighter-${figure%% *}" "$(cat "$scratch/page")"
-    grep -q "note: the figure ${figure%% *} finds no room on the card 7 FLOODING" "$scratch/problems" &&
-        ok "figures-tighter-${figure%% *}-note" ||
-        not_ok "figures-tighter-${figure%% *}-note" "$(cat "$scratch/problems")"
-done
+# With places of many words beside it the figure yields, and that is told.
+tight tighter 's/zone: navigation_station, spot: panel/zone: navigation_station, spot: behind the folding door of the whole chart table/'
+! grep -qF 'Most water' "$scratch/page" && ok figures-tighter || not_ok figures-tighter "$(cat "$scratch/page")"
+grep -q 'note: the figure worst_openings finds no room on the card 7 FLOODING' "$scratch/problems" &&
+    ok figures-tighter-note || not_ok figures-tighter-note "$(cat "$scratch/problems")"
 exit $failures

@@ -30,17 +30,17 @@ BEGIN {
         "rooms [saloon, galley, navigation_station, forward_cabin, forward_heads, aft_heads, aft_cabin]|" \
         "mounted {zone: saloon, faces: bow}|locker_drains overboard|call_sign QTRN7|" \
         "mmsi \"200012350\"|tag E1|power_switch breaker VHF|power_from_cockpit no|" \
-        "distress_key Lift the red lid|second_station at the wheel|" \
+        "distress_key Lift the red lid|second_station {zone: cockpit, side: port, spot: at the wheel}|position_read_at plotter at the wheel|" \
         "emergency_aerial plug at the set|mmsi_programmed yes|dsc yes|gnss yes|hold_s 5|" \
-        "antenna_m 15|nature_steps [press MENU]|urgency_steps [press CALL]|" \
+        "antenna_m 15|nature_steps [press MENU]|silence_steps [press ENT]|urgency_steps [press CALL]|" \
         "manual_position_steps [press POS]|fuel diesel|drive shaft|spot aft face|how pull up|" \
         "inside []|cuts []|from_cockpit yes|count 1|agent powder|rating 8A 34B|kg 2|litres 10|" \
         "persons 6|bore_mm 25|depth_m 0.4|leads_to engine|works freely|bung_mm 25|discharge_s 9|" \
         "length_m 25|rated_lph 3000|measured_lpm 30|stroke_l 0.8|protects_m3 2|fed_by battery|" \
         "gas butane|wearer adult|lanyard stowed|kg_low 40|kg_high 120|service_due 2030-04|" \
         "expires 2030-04|serviced 2026-04|made 2026-04|installed 2026-04|valve yes|fits_port yes|" \
-        "electrical_ok yes|fails_shut yes|charged yes|automatic no|handle beside it|" \
-        "painter foredeck cleat|release pull the pin|vents_to the deck|kind lever|stop mechanical|" \
+        "electrical_ok yes|fails_shut yes|charged yes|in_charger no|automatic no|handle beside it|" \
+        "painter foredeck cleat|release pull the pin|vents_to the deck|vents_overboard yes|kind lever|stop mechanical|" \
         "space saloon|hex_id \"990D0 00134 00001\"|serves [engine_space_port, engine_space_starboard]|reach_inverted yes|zone navigation_station|name sink", \
         rows, "|")
     for (i = 1; i <= count; i++) {

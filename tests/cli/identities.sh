@@ -238,7 +238,7 @@ maydeck call "$fleet" --boat alder --spell
 expect_equal identity-licence-spelled 'NAME ALDER: ALFA LIMA DELTA ECHO ROMEO' \
     "$(grep '^NAME' "$scratch/stdout")"
 maydeck call "$fleet" --boat alder
-if grep -q 'OLDER OLDER OLDER' "$scratch/stdout"; then
+if grep -q 'OLDER, OLDER, OLDER' "$scratch/stdout"; then
     ok identity-spoken-said
 else
     not_ok identity-spoken-said "$(cat "$scratch/stdout")"

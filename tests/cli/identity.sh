@@ -144,7 +144,7 @@ expect_equal identity-much-code 1 "$(cat "$scratch/much"/alder-safety_plan*.dump
 day=2032-01-15
 dumped later "$gear"
 expect_status identity-later 0
-grep -q 'OUT OF DATE' "$scratch/later/alder-engine_fire.dump" && ok identity-later-told ||
+grep -q 'PAST ITS DATE' "$scratch/later/alder-engine_fire.dump" && ok identity-later-told ||
     not_ok identity-later-told 'no card says that gear is out of date'
 expect_equal identity-later-codes "$(codes much)" "$(codes later)"
 

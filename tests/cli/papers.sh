@@ -50,6 +50,24 @@ else
     not_ok older-paper-is-told "$(cat "$scratch/stdout")"
 fi
 
+# ---- on one side ----
+
+# two_sided FOLDER PAPER: cards of steps whose call stands on the back, which then all have one.
+two_sided() {
+    maydeck check "$1" --date "$print_date" --paper "$2"
+    cat "$scratch/stdout" "$scratch/stderr" | grep -o 'the card .* has no room on one side'
+}
+
+for of in fleet islands unusual hazard; do
+    expect_empty "$of-stands-on-one-side-of-a4" "$(two_sided "tests/$of" a4)"
+done
+# a page that is lower has no room for some
+if [ -n "$(two_sided tests/fleet letter)" ]; then
+    ok the-back-is-told
+else
+    not_ok the-back-is-told 'no card is told to be on two sides'
+fi
+
 # ---- front and back ----
 
 # numbers_of FILE: what each page says it is, a line each; "-" of a blank one.

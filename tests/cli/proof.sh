@@ -14,13 +14,13 @@ cp "$scratch/stdout" "$scratch/audit"
 maydeck print tests/fleet --date "$print_date" -o "$out" --dump
 cards=$(folder_list "$out" | grep -c '\.dump$')
 expect_equal proof-fleet-cards "$cards" "$(grep -c ': clean; ' "$scratch/audit")"
-expect_equal proof-fleet-least 49 "$cards"
+expect_equal proof-fleet-least 55 "$cards"
 expect_empty proof-fleet-errors "$(grep '^  error  \|held back by' "$scratch/audit")"
 expect_empty proof-fleet-notes \
     "$(sed -n 's/^\(.*\): clean; \([0-9]*\) notes*, .*/\2 \1/p' "$scratch/audit" | awk '$1 > 3')"
 expect_empty proof-fleet-measured \
     "$(sed -n 's/^\(.*\): clean; .* \([0-9]*\) things measured$/\2 \1/p' "$scratch/audit" |
-        awk '$1 < 1000')"
+        awk '$1 < 800')"
 expect_equal proof-fleet-people 1 "$(grep -c '^left to people: G24 ' "$scratch/audit")"
 
 # Without --page nothing of it is told.
@@ -31,7 +31,7 @@ expect_equal proof-quiet 0 "$(grep -c 'things measured' "$scratch/stdout")"
 
 maydeck check --page tests/fleet --boat tamarisk --card gas_leak --date "$print_date"
 expect_equal proof-card-alone 1 "$(grep -c 'things measured$' "$scratch/stdout")"
-grep -q '^tamarisk gas_leak: clean; 0 notes, [0-9]* below aim, [0-9]* things measured$' \
+grep -q '^tamarisk gas_leak: clean; [01] notes*, [0-9]* below aim, [0-9]* things measured$' \
     "$scratch/stdout" && ok proof-card-head || not_ok proof-card-head "$(cat "$scratch/stdout")"
 grep -q '^  aim    G4   "[^"]*": row [0-9.]* pt, read to 0\.[5-9][0-9]* m, aim 14\.00 pt$' \
     "$scratch/stdout" || not_ok proof-card-aim "$(cat "$scratch/stdout")"
@@ -97,7 +97,7 @@ held() {
 # A rule of the base's own with a sentence of 21 words; with 20 it is printed.
 rule() {
     changed base.yaml "s/^local_rules:.*/local_rules:\\
-  - {card: diesel_leak, rule: \"$1\", source: Harbour office}/"
+  - {card: diesel_leak, rule: \"$1\", source: Harbour office, does: []}/"
 }
 words='Keep one hand for her and one for you as the ferry leaves a wash at the quay each'
 rule "$words day."

@@ -60,8 +60,11 @@ scripts_said() {
 # What may stand on a page as it is in every language: names of the record, the list of sources,
 # what is said on the radio.
 facts_list() {
+    # the longer names first: one may begin as another does
+    sed -n 's/^ashore: {.*marina: \([^,]*\), berth: \([^,}]*\)}/name \1\nname \2/p' "$fleet/base.yaml"
     sed -n 's/^  name: *//p; s/^  - {name: \([^,]*\),.*/\1/p' "$fleet/base.yaml" "$fleet"/boats/*.yaml |
         sed 's/^/name /'
+    echo 'spoken MILES'       # of a position told by a bearing, in the sheet's blanks alone
     sed -n 's/^  - {key: //p' procedures/sources.yaml |
         grep -oE '(issuer|id|tag): ("[^"]*"|[^,}]*)' |
         sed 's/^[a-z]*: //; s/^"\(.*\)"$/\1/; s/^/source /'

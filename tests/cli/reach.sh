@@ -60,10 +60,10 @@ lost battery-locker iris battery_fire 'Grab bag' "$battery"
 lost battery-abandon iris abandon_fire 'Grab bag' "$battery"
 says raft-by-petrol iris abandon_fire 'Aft locker' \
     '/item: liferaft/s/zone: coachroof/zone: lazarette/'
-expect_equal raft-with-words 1 "$(grep -c 'In smoke or gas? Leave it' "$scratch/after")"
+expect_equal raft-with-words 1 "$(grep -c 'In smoke or gas? Don’t touch it' "$scratch/after")"
 
 # A battery in the engine space by its zone is in it, whatever its space is called.
-says battery-by-zone iris engine_fire 'Battery gas is poison' \
+says battery-by-zone iris engine_fire 'Battery gas can explode' \
     '/item: anchor_main/{p;s/.*/  - {item: lithium_bank, tag: C30, zone: engine_space, side: port, space: aft_cabin, vents_to: transom}/;}
 /^   /s/lithium_bank, //'
 
@@ -83,12 +83,12 @@ lost blanket-beyond iris galley_fire 'Fire blanket' \
     '/item: fire_blanket/s/zone: galley/zone: forward_cabin/'
 
 # Some pieces in reach, some not: the others are not passed over in silence.
-says jackets-mixed iris engine_fire 'Only these:' \
+says jackets-mixed iris engine_fire 'Take only these jackets.' \
     '/item: lifejacket/{p;s/E1,/E30,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 bottle='/item: lpg_bottle_valve/{p;s/C10,/C30,/;s/zone: gas_locker/zone: forepeak/;}'
-says bottles-mixed iris gas_leak 'One is out of reach: leave it. It is open.' "$bottle"
-says bottles-mixed-galley iris galley_fire 'One is out of reach.' "$bottle"
-says cans-mixed iris petrol_leak 'One is out of reach: leave it.' \
+says bottles-mixed iris gas_leak 'One you cannot reach: don’t touch it. It is open.' "$bottle"
+says bottles-mixed-galley iris galley_fire 'One you cannot reach.' "$bottle"
+says cans-mixed iris petrol_leak 'One you cannot reach: don’t touch it.' \
     '/item: petrol_stowage/{p;s/C18,/C30,/;s/zone: lazarette/zone: pushpit/;}'
 
 # The knife is taken along where it lies below, and is not looked for at the end.

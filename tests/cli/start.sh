@@ -19,7 +19,9 @@ grep -q 'base.yaml:[0-9:]* error: "phone_24h" has no value' "$scratch/problems" 
     not_ok start-check-names "$(cat "$scratch/problems")"
 expect_equal start-check-lacks-have-lines 'base.yaml:14: deficiency: when channel and
 base.yaml:14: deficiency: call and phone
-base.yaml:23: note: the radio sea' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
+base.yaml:24: note: the radio sea
+base.yaml:24: note: the clock on
+base.yaml:36: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
 
 # Nothing that is there is changed.
 maydeck start "$base" --boat tern
@@ -63,7 +65,7 @@ expect_empty start-same-bytes "$(diff -r "$scratch/first" "$scratch/twin")"
 # for stands in the file.
 sed -i -e 's/^  phone_24h: .*/  phone_24h: "+44 20 7946 0000"/' -e 's/^  channel: .*/  channel: "67"/' \
     -e 's/^  latitude: .*/  latitude: north/' -e 's/^  longitude: .*/  longitude: east/' \
-    -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
+    -e 's/^  fire_phone: .*/  fire_phone: "112"/' -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
 for file in "$base/boats/tern.yaml" "$base/boats/sea_rose.yaml"; do
     sed -i -e 's/^  name: .*/  name: Tern/' -e 's/^  rig: .*/  rig: sail/' -e 's/^  loa_m: .*/  loa_m: 12/' \
         -e 's/^  beam_m: .*/  beam_m: 4.1/' -e 's/^  persons_max: .*/  persons_max: 8/' "$file"
@@ -93,7 +95,8 @@ grep -q "^tern  *$items of [0-9]* *[0-9]* of [0-9]* " "$scratch/stdout" ||
     not_ok start-recorded "$(cat "$scratch/stdout")"
 expect_empty start-nothing-left "$(grep 'not recorded either' "$scratch/stdout")"
 expect_equal start-not-hers \
-    'tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.' \
+    'tern: no card 3 OUTBOARD FIRE: Only where an outboard drives her can one catch fire.
+tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.' \
     "$(grep '^tern: no card ' "$scratch/stdout")"
 
 # What check lists can be pasted: with zones filled in, all of it is gear.

@@ -10,11 +10,11 @@ shut the diesel|tamarisk|ENGINE FIRE|SHUT the fuel|Cockpit locker, PORT, aft fac
 stop the engine|tamarisk|ENGINE FIRE|STOP the engine|Cockpit, STARBOARD, by the wheel|C1 Engine stop|hold STOP
 find the extinguisher|tamarisk|GALLEY FIRE|USE this|Cockpit locker, STARBOARD|F3 Extinguisher
 shut the gas|tamarisk|GALLEY FIRE|SHUT the gas|Gas locker, PORT|C8|turn right: SHUT|Galley, STARBOARD, under sink|C24|across: SHUT
-say what is wrong|tamarisk|DISTRESS CALL|breaker VHF|PRESS the red key 5 s|Channel 16|MAYDAY MAYDAY MAYDAY|THIS IS TAMARISK|LAT|LONG|UTC|PERSONS ON BOARD
+say what is wrong|tamarisk|DISTRESS CALL|breaker VHF|PRESS the red key 5 s|VHF 16|MAYDAY, MAYDAY, MAYDAY|THIS IS TAMARISK|LAT|LONG|UTC|PERSONS ON BOARD
 find the EPIRB from another card|tamarisk|FLOODING|EPIRB E3 on
 find the EPIRB by the index|tamarisk|SAFETY PLAN, ON DECK|EPIRB|E3|Companionway, PORT
-shut the outlet of the aft toilet|tamarisk|FLOODING|CLOSE seacocks|STARB’D: across = SHUT|Aft toilet|C17 outlet
-shut the seacock of the port hull|samphire|FLOODING|CLOSE seacocks|PORT: across = SHUT|Port hull|C27 sink drain|STARB’D: across = SHUT|Starboard hull|C28 deck wash
+shut the outlet of the aft toilet|tamarisk|FLOODING|CLOSE the seacocks|STARB’D: across = SHUT|Aft toilet|C17 outlet
+shut the seacock of the port hull|samphire|FLOODING|CLOSE the seacocks|PORT: across = SHUT|Port hull|C27 sink drain|STARB’D: across = SHUT|Starboard hull|C28 deck wash
 throw the lifebuoy|tamarisk|MAN OVERBOARD|THROW all that floats|Pushpit, PORT|E11 Lifebuoy, on the rail
 turn the electric pump off|tamarisk|DIESEL LEAK|TURN OFF the electric pump|Chart table, panel|C9 Electric pump|down: OFF|TURN ON|C9 Electric pump|up: ON
 turn the inverter off|samphire|FLOODING|Bridge deck, PORT, chart table|C17 Inverter|hold 3 s: OFF

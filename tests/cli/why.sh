@@ -107,9 +107,10 @@ function holds_words(    words, plain) {
 function is_texts() { return file ~ /\/words\/[a-z]+\// }
 # Words with numbers filled in: up to the first of them, as the file has it.
 # From its start on, or from that of a further case of who calls.
-function holds_filled(    words, plain, at) {
+function holds_filled(    words, rest, plain, at) {
     words = $0; sub(/^ *(yes|no|when to call|[0-9]+\.):? /, "", words); sub(/ at [^ ]+$/, "", words)
-    sub(/[0-9].*/, "", words); sub(/ Card $/, "", words)
+    rest = substr(words, 2)                     # "3 OR MORE" begins with a number of its own
+    sub(/[0-9].*/, "", rest); words = substr(words, 1, 1) rest; sub(/ Card $/, "", words)
     plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
     at = index(plain, words)
     return is_texts() && words != "" && (at == 1 || (at > 2 && substr(plain, at - 2, 2) == "| "))
@@ -133,6 +134,8 @@ function holds_engine() {
 function holds_trait() {
     if (/cooking gas: /) return said ~ "^gas:.*carried: " $6
     if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
+    if (/red key of her fixed set/) return section == "radio:" && said ~ /^  (dsc|mmsi_programmed): /
+    if (/her dinghy holds all/) return said ~ /item: dinghy,|^  - dinghy$|^  persons_max: /
     if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
     if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
     if (/she has rooms below: /) return said ~ /^  rooms: \[[a-z]/ || $6 == "no"
@@ -141,7 +144,7 @@ function holds_trait() {
     return 0
 }
 function holds_record() {
-    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|people|two engines|diesel) /) return holds_trait()
+    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|her dinghy|the red key|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")
@@ -172,7 +175,7 @@ function holds_record() {
         if (said !~ /^ +- \{?id: /) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
-        if (said !~ /^ +- (id|when|uses|also|lethal|practice): /) tell("no case begins there")
+        if (said !~ /^ +- ((id|when|uses|also|lethal|practice|report|sources|does|guards|forbids):( |$)|\{\}$)/) tell("no case begins there")
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
@@ -189,7 +192,7 @@ function holds_record() {
         if (!holds("id: " $2)) tell("not called so")
     } else if (/^ +only where: /) {
         conditions++
-        if (said !~ /(fitted|inside|is|cuts|reach|boat|surely|all|any|none): /) tell("asks nothing")
+        if (said !~ /(fitted|inside|is|cuts|reach|boat|breaths|surely|all|any|none): /) tell("asks nothing")
     }
 }
 / at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }

@@ -168,7 +168,7 @@ hex_id|1DC4073B5EFFBFF||
 hex_id|1DC4073B4057041|beacon_copied|the identity is 1DC40 73B40 FFBFF
 hex_id|1DC5E84800FFBFF|beacon_impossible|longer than an MMSI
 hex_id|1DCC4B09A4FFBFF||
-hex_id|1DCC0009A4FFBFF|beacon_impossible|serial number is 0
+hex_id|1DCC0009A4FFBFF|beacon_impossible|serial number is one that no beacon has
 hex_id|1DCE4B09A4FFBFF|beacon_other_kind|personal beacon, not of an EPIRB
 hex_id|1DC84B09A4FFBFF|beacon_wrong_kind|for an aircraft
 hex_id|1DC6006072FFBFF|beacon_wrong_kind|for an aircraft
@@ -259,7 +259,10 @@ name|Anna X|name_roman|name_spoken: ANNA TEN
 name|Anna I|name_roman|name_spoken: ANNA ONE
 name|Anna III.|name_roman|name_spoken: ANNA THREE.
 name|Henry VIII Rose|name_roman|name_spoken: HENRY EIGHT ROSE
-name|Anna 2||
+name|Anna 2|name_figures|name_spoken: ANNA TWO
+name|Anna 45|name_figures|name_spoken: ANNA FORTY-FIVE`, or `name_spoken: ANNA FOUR FIVE
+name|Pan Pan|name_signal|name_spoken: YACHT PAN PAN
+name|Sierra Two|name_letters|heard as S2
 name|L'Ami||
 name|L’Ami|name_apostrophe|U+2019
 name|Sea & Sun||

@@ -54,7 +54,7 @@ const struct gear_row gear_rows[] = {
     {"sart", 'E', FACT(CABIN), 0, 15, 0, ROLE(DOOR) | ROLE(CHART), {"pull the pin"}, {0},
      "expires: {far}, lanyard: stowed", REACHED, 0},
     {"vhf_handheld", 'E', 0, 0, 80, 15, ROLE(DOOR) | ROLE(COCKPIT) | ROLE(HELM) | ROLE(CHART), {0},
-     {0}, "dsc: no, charged: yes, antenna_m: 2", REACHED | INVERTED, 0},
+     {0}, "dsc: no, charged: yes, in_charger: no, antenna_m: 2", REACHED | INVERTED, 0},
     {"flares", 'E', 0, 0, 90, 15, ANYWHERE_ON_DECK | ROLE(HELM) | ROLE(SALOON), {0}, {0},
      "expires: {due}, count: 6", REACHED | INVERTED, 0},
     {"grab_bag", 'E', 0, FACT(OPEN), 70, 0, ROLE(DOOR) | ANYWHERE_ON_DECK | ROLE(BERTH), {0}, {0},

@@ -11,6 +11,7 @@ static const char *const red_keys[] = {
     "Lift the red lid", "Flip the red flap", "Slide the red cover up", NULL};
 static const char *const nature_keys[] = {
     "press MENU, choose DISTRESS, turn to the nature", "press CALL, choose the nature", NULL};
+static const char *const screens[] = {"plotter at the wheel", "plotter, chart table", NULL};
 static const char *const aerials[] = {"bag at the set", "drawer below the set", NULL};
 
 /* Q, three letters by the number of the boat, a figure. */
@@ -55,7 +56,9 @@ void radio_write(struct boat_draw *boat, int index)
     if (draw_happens(&boat->draw, 50))
         fprintf(boat->file, "  emergency_aerial: %s\n", draw_text(&boat->draw, aerials));
     if (draw_happens(&boat->draw, 40))
-        fprintf(boat->file, "  second_station: handset at the wheel\n");
+        fprintf(boat->file, "  second_station: {zone: cockpit, spot: at the wheel}\n");
+    if (draw_happens(&boat->draw, 60))
+        fprintf(boat->file, "  position_read_at: %s\n", draw_text(&boat->draw, screens));
     if (draw_happens(&boat->draw, 75)) {
         boat->facts |= FACT(DSC);
         dsc_write(boat);

@@ -105,6 +105,7 @@ function file_begin() {
     sub(/.*\//, "", name); sub(/\.dump$/, "", name)
     boat = name; sub(/-.*/, "", boat)
     card = name; sub(/^[^-]*-/, "", card)
+    sub(/_[0-9]+$/, "", card)                   # its sides are one card
     step = ""; table = divide = 0; last_block = ""
 }
 

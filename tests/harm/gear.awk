@@ -45,14 +45,26 @@ function row_judge(rule, how, i, tag, n) {
     else if (how == "pump_feed") pump_feed(rule, i, tag)
     else if (how == "ladder" && kind_of[boat, tag] == "boarding_ladder" &&
              !step_says(number[i], "flat water, engine off")) wrong(rule, words[i])
-    else if (how == "back_in" && below[boat, tag] && number[i] > step_with("shut hatches"))
+    else if (how == "back_in" && below[boat, tag] && number[i] > step_with("SHUT hatches"))
         wrong(rule, tag " is below: " words[i])
+    else if (how == "shore_power" && kind_of[boat, tag] == "shore_power_inlet")
+        wrong(rule, words[i])
+    else if (how == "upwind_deck" && below[boat, tag] && head_of(number[i]) ~ /^STAND UPWIND/)
+        wrong(rule, tag " is below: " words[i])
+    else if (how == "jackets_worn" && kind_of[boat, tag] == "lifejacket" &&
+             !step_says(number[i], "([Jj]ackets on|JACKETS ON|these jackets)")) wrong(rule, words[i])
+    else if (how == "gas_clear" && kind_of[boat, tag] == "lpg_bottle_valve" &&
+             !step_says(number[i], "(outside the smoke|NO SMOKE)")) wrong(rule, words[i])
+    else if (how == "hot_space" && hot[boat, tag] && kind_of[boat, tag] ~ /^fuel_shutoff/ &&
+             words[i] !~ /inside: DON.*T TOUCH$/)
+        wrong(rule, tag " is in the engine space: " words[i])
     else if (how == "extinguisher" && tag ~ /^F/) wrong(rule, words[i])
     else if (how == "shut_in" && kind_of[boat, tag] ~ /vent_closure|fire_port|engine_ext|bucket/)
         wrong(rule, words[i])
 }
 function below_after_deck(rule, i, tag,    s, after) {
-    if (!below[boat, tag] || words[i] ~ /inside: LEAVE IT$/) return
+    if (!below[boat, tag] || words[i] ~ /inside: DON.*T TOUCH$/) return
+    if (kind_of[boat, tag] == "hatch" && step_says(number[i], "blocked\\? Through the hatch")) return
     for (s = 1; s <= number[i]; s++)
         if (step_says(s, card == "galley_fire" ? "GO ON DECK" : "[Oo]n deck|ON DECK")) after = 1
     if (!after && card == "galley_fire" && !near_galley(tag))

@@ -50,8 +50,11 @@ function gear_add(item, tag, line,    zone, place) {
     stop_of[boat, tag] = fact(line, "stop")
     fed_of[boat, tag] = fact(line, "fed_by")
     space_of[boat, tag] = fact(line, "space")
+    persons_of[boat, tag] = fact(line, "persons")
     name_of[boat, tag] = fact(line, "name")
+    charger_of[boat, tag] = fact(line, "in_charger")
     from = fact(line, "from_cockpit")
+    hot[boat, tag] = (zone " " fact(line, "inside")) ~ /engine_space/
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
                        place == line && fact(line, "below") == "yes" || handle_below(line)
     arm[boat, tag] = below[boat, tag] && from == "yes" && !handle_below(line)
@@ -61,7 +64,10 @@ function gear_add(item, tag, line,    zone, place) {
         in_locker[boat, tag] = zone_family[zone]
         locker_side[boat, tag] = zone_side[zone] == "none" ? side_of[boat, tag] : zone_side[zone]
     }
-    if (item == "lithium_bank") lithium[boat, fact(line, "space")] = 1
+    if (item == "lithium_bank") {
+        lithium[boat, fact(line, "space")] = 1
+        if (fact(line, "vents_overboard") != "yes") unvented[boat] = 1
+    }
     if (item == "vhf_handheld" && fact(line, "dsc") == "yes") alert[boat] = 1
 }
 
@@ -74,9 +80,15 @@ function boat_begin() {
 
 function radio_end() {
     if (section == "radio" && radio ~ /tag: /) {
+        if (match(radio, /second_station: *\{[^}]*\}/)) {
+            second_deck[boat] = zone_level[fact(substr(radio, RSTART, RLENGTH), "zone")] != "BELOW"
+            sub(/second_station: *\{[^}]*\}/, "", radio)
+        }
         gear_add("vhf_dsc", fact(radio, "tag"), radio)
         switch_of[boat] = fact(radio, "power_switch")
         if (fact(radio, "dsc") != "no") alert[boat] = 1
+        natured[boat] = radio ~ /nature_steps: *\[ *[^] ]/
+        keyed[boat] = fact(radio, "dsc") == "yes"
     }
     radio = ""
 }
@@ -103,11 +115,22 @@ function vapour_beside(tag,    n, other, part, one, two) {
     }
     return ""
 }
+# May something aboard give vapour?
+function vapour_aboard() {
+    return !gas_none[boat] || !engines_given[boat] || burns_petrol[boat] ||
+           !((boat, "petrol_stowage") in none) || !((boat, "lithium_bank") in none)
+}
+# A radio that is taken out of its charger may spark.
+function sparks(tag) {
+    if (kind_of[boat, tag] != "vhf_handheld" || charger_of[boat, tag] == "no") return 0
+    return card ~ /^(gas_leak|petrol_leak|battery_fire)$/ || lithium_here() ||
+           card == "abandon_fire" && vapour_aboard()
+}
 # Is one reached on deck, on the card that is judged?
 function on_deck(item,    n, t, part) {
     n = split(tags_of[boat], part, " ")
     for (t = 1; t <= n; t++)
-        if (kind_of[boat, part[t]] == item && !below[boat, part[t]] &&
+        if (kind_of[boat, part[t]] == item && !below[boat, part[t]] && !sparks(part[t]) &&
             vapour_beside(part[t]) == "") return 1
     return 0
 }
@@ -120,6 +143,7 @@ function engine_add(line,    fuel, drive, space) {
     engines_of[boat]++
     drive_of[boat, drive] = 1
     if (drive != "generator") driven[boat] = 1
+    if (fuel == "petrol") burns_petrol[boat] = 1
     if (drive == "outboard") return
     if (fuel == "petrol") petrol_inside[boat] = 1
     if (fuel != "electric") burns_in[boat, space] = burns_in[boat, space] " " fuel
@@ -162,6 +186,10 @@ function is_boat(word) {
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
+    if (word == "lithium_unvented") return lithium_here() && unvented[boat]
+    if (word == "key") return keyed[boat]
+    if (word == "natured") return natured[boat]
+    if (word == "hulls") return hull_of[boat] ~ /maran$/
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
     if (word == "engine") return !engines_given[boat] || driven[boat]
@@ -220,6 +248,9 @@ mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
 }
 mode == "boat" && section == "boat" && match($0, /rig: *[a-z]+/) {
     rig_of[boat] = fact(" " $0, "rig")
+}
+mode == "boat" && section == "boat" && match($0, /persons_max: *[0-9]+/) {
+    persons_max[boat] = fact(" " $0, "persons_max")
 }
 mode == "boat" && section == "boat" && match($0, /hull: *[a-z]+/) {
     hull_of[boat] = fact(" " $0, "hull")

@@ -9,8 +9,8 @@ function wrong(rule, words) { printf "%d %s %s: %s\n", rule, boat, card, words }
 function procedure_of(key) { sub(/_(port|starboard|[0-9]+)$/, "", key); return key }
 function card_in(words) {
     gsub(/vapour/, "gas_leak petrol_leak battery_fire abandon_fire", words)
-    gsub(/burning/, "engine_fire galley_fire cabin_fire", words)
-    gsub(/steps/, "engine_fire galley_fire cabin_fire battery_fire flooding man_overboard " \
+    gsub(/burning/, "engine_fire outboard_fire galley_fire cabin_fire", words)
+    gsub(/steps/, "engine_fire outboard_fire galley_fire cabin_fire battery_fire flooding man_overboard " \
         "gas_leak diesel_leak petrol_leak abandon_ship abandon_fire", words)
     return words == "all" || index(" " words " ", " " procedure_of(card) " ") > 0
 }
@@ -27,6 +27,37 @@ function pattern_judge(rule,    i, met) {
         }
     }
     if (must[rule] == "must" && !met) wrong(rule, "nowhere: " pattern[rule])
+}
+
+# Behind "A => B": a step whose headline says A says B too, there or in its lines.
+function with_judge(rule,    i, part) {
+    split(pattern[rule], part, " => ")
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "head" && words[i] ~ part[1] && !step_says(number[i], part[2]))
+            wrong(rule, words[i])
+}
+# "A < B": both are steps of the card, A the earlier.
+function before_judge(rule,    part, first, then) {
+    split(pattern[rule], part, " < ")
+    first = step_with(part[1]); then = step_with(part[2])
+    if (!first || !then || first >= then) wrong(rule, "steps " first ", " then ": " pattern[rule])
+}
+# A step whose headline says so names the gear and its place, and not only such as nobody touches.
+function rows_under(rule,    i, n, found) {
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "head" || words[i] !~ pattern[rule]) continue
+        found = 0
+        for (n = 1; n <= lines; n++)
+            if (number[n] == number[i] && what[n] ~ /^(row|cell)$/ && words[n] !~ /DON.*T TOUCH$/)
+                found = 1
+        if (!found) wrong(rule, words[i])
+    }
+}
+# A step whose headline says so shows no gear but such as nobody touches.
+function bare_judge(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] ~ /^(row|cell)$/ && head_of(number[i]) ~ pattern[rule] &&
+            words[i] !~ /DON.*T TOUCH$/) wrong(rule, head_of(number[i]) " " words[i])
 }
 
 # ---- rules that are reckoned ----
@@ -82,7 +113,7 @@ function wanted_by(headline) {
 function leave(rule,    i, part, after, call, tie, cut) {
     call = step_with("MAYDAY|PHONE|CALL|beacon|SIGNAL")
     tie = step_with("^TIE the raft")
-    cut = step_with("CUT\\.|UNTIE\\.")
+    cut = step_with("CUT the line\\.|UNTIE\\.")
     for (i = 1; i <= lines; i++) {
         if (what[i] == "ask" && match(words[i], /step [0-9]+/))
             after = substr(words[i], RSTART + 5, RLENGTH - 5) + 0
@@ -104,10 +135,10 @@ function leave(rule,    i, part, after, call, tie, cut) {
 function cut_counted(rule,    i) {
     for (i = 1; i <= lines; i++)
         if (what[i] ~ /^(head|lethal|yes|no)$/ && words[i] ~ /(^|[^A-Za-z])(CUT|[Cc]ut)[^A-Za-z]/ &&
-            words[i] !~ /COUNT\. CUT\./) wrong(rule, words[i])
+            words[i] !~ /COUNT\. CUT the line\./) wrong(rule, words[i])
 }
 function raft_order(rule,    tie, free, cut) {
-    tie = step_with("^TIE the raft"); free = step_with("^FREE"); cut = step_with("CUT\\.")
+    tie = step_with("^TIE the raft"); free = step_with("^FREE"); cut = step_with("CUT the line\\.")
     if (!tie || !free || !cut || tie >= free || free >= cut)
         wrong(rule, "tie " tie ", free " free ", cut " cut)
 }
@@ -121,12 +152,14 @@ function subject_said(said, subject) {
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head|signs|bar)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
         match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
         split(found, part, " / ")
         for (key in part) {
+            # the words of PAN PAN stand on a page of the distress call
+            if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in page_at) continue
             if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
@@ -159,10 +192,11 @@ function switch_named(rule,    i, name) {
         if (what[i] ~ /^(head|lethal|row|set|panel|bar)$/ && index(words[i], name) &&
             (what[i] !~ /^(set|panel)$/ || card_in("vapour"))) wrong(rule, words[i])
 }
-function set_first(rule,    i) {
+function set_first(rule,    i, first) {
+    first = second_deck[boat] ? "second handset" : "handheld"
     for (i = 1; i <= lines; i++)
         if (what[i] == "set") {
-            if (words[i] !~ /^Alone\? Stay on deck: handheld/) wrong(rule, words[i])
+            if (index(words[i], "Alone? Stay on deck: " first) != 1) wrong(rule, words[i])
             return
         }
     wrong(rule, "no line of how to call")
@@ -186,6 +220,66 @@ function has_verb(said,    part, n, i) {
     n = split(said, part, " ")
     for (i = 1; i <= n; i++) if (part[i] in verb) return 1
     return 0
+}
+
+# ---- a fire that is left as it is ----
+
+# Who is missing is known before powder goes in and before hatches are shut.
+function count_first(rule,    count) {
+    count = step_with("^COUNT\\.")
+    if (!count || count > step_with("^FIGHT|^STAY ON DECK") || count > step_with("SHUT hatches"))
+        wrong(rule, "counted in step " count)
+}
+function shut_counted(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "lethal" && words[i] ~ /[Ss]hut hatches/ && head_of(number[i]) !~ /Count\./)
+            wrong(rule, words[i])
+}
+# What the steps leave running or open, the call says.
+function reported(rule,    i, script) {
+    for (i = 1; i <= lines; i++) if (what[i] == "script") script = script " " words[i]
+    if (script == "") return
+    if (step_with("fuel: fire is|fuel stays on|outside the fire|TOUCH the fuel\\.") &&
+        script !~ /FUEL IS ON/) wrong(rule, "the call does not say that the fuel is on")
+    if (step_with("(engine|generator) runs on") && script !~ /(ENGINE|GENERATOR) RUNS/)
+        wrong(rule, "the call does not say that it runs")
+}
+
+# Where all radios stand below, one calls on the way to the deck, and never goes back for it.
+function no_return(rule,    n, t, part, i) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] ~ /^vhf_/ && (!below[boat, part[t]] || arm[boat, part[t]])) return
+    for (i = 1; i <= lines; i++)
+        if ((what[i] == "bar" || what[i] == "no") &&
+            words[i] !~ /[Oo]n the way|Call[.] Go on deck/) wrong(rule, words[i])
+}
+
+# ---- in a berth, at anchor ----
+
+function card_said(rule, kind, wanted,    i) {
+    for (i = 1; i <= lines; i++) if (what[i] == kind && words[i] ~ wanted) return
+    wrong(rule, "nowhere: " wanted)
+}
+
+# Is every piece of the item reached on deck, and is there one?
+function all_on_deck(item,    n, t, part) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == item && below[boat, part[t]]) return 0
+    return on_deck(item)
+}
+# People are sent into a dinghy that holds all of them, with their jackets on.
+function dinghy_holds(rule,    i, n, t, part, most) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == "dinghy" && !below[boat, part[t]] &&
+            persons_of[boat, part[t]] + 0 > most) most = persons_of[boat, part[t]] + 0
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "anchor" || words[i] !~ /DINGHY/) continue
+        if (most < persons_max[boat] + 0 || !persons_max[boat]) wrong(rule, words[i])
+        if (!all_on_deck("lifejacket")) wrong(rule, words[i] ": jackets are below")
+    }
 }
 
 # ---- all cards of a boat ----
@@ -218,6 +312,7 @@ function set_judge(rule,    name, part, n, i) {
         card_hers(rule, "petrol_leak", !engines_given[boat] || is_boat("petrol_inside") ||
                                        is_boat("outboard") || count[boat, "petrol_stowage"] > 0)
         engine_cards_judge(rule, "engine_fire", ".")
+        card_hers(rule, "outboard_fire", is_boat("outboard"))
         engine_cards_judge(rule, "diesel_leak", "diesel")
     }
 }
@@ -233,6 +328,15 @@ function reckon(rule) {
     else if (how[rule] == "switch_named") switch_named(rule)
     else if (how[rule] == "set_first") set_first(rule)
     else if (how[rule] == "verbs") verbs(rule)
+    else if (how[rule] == "count_first") count_first(rule)
+    else if (how[rule] == "shut_counted") shut_counted(rule)
+    else if (how[rule] == "reported") reported(rule)
+    else if (how[rule] == "dinghy_holds") dinghy_holds(rule)
+    else if (how[rule] == "no_return") no_return(rule)
+    else if (how[rule] == "ashore_said") card_said(rule, "berth", "^IN A BERTH[?] GO ASHORE")
+    else if (how[rule] == "phone_said") card_said(rule, "berth", "PHONE [+]999 .*[0-9]")
+    else if (how[rule] == "anchor_said")
+        card_said(rule, "anchor", "^AT ANCHOR[?] (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind)")
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {
@@ -240,6 +344,10 @@ function card_judge(    rule) {
         if (!(rule in cards_of) || !card_in(cards_of[rule]) || !boat_fits(fits[rule])) continue
         applied[rule]++
         if (must[rule] == "reckon") reckon(rule)
+        else if (must[rule] == "with") with_judge(rule)
+        else if (must[rule] == "before") before_judge(rule)
+        else if (must[rule] == "rows") rows_under(rule)
+        else if (must[rule] == "bare") bare_judge(rule)
         else pattern_judge(rule)
     }
 }
@@ -261,7 +369,7 @@ mode == "cards" {
     all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
     all_words[all] = $5; all_tags[all] = $6
     seen[$1, $2] = 1
-    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2] }
+    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2]; page_at[$1, part[2]] = 1 }
     if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
 }
 function lines_end() { if (lines) card_judge(); lines = 0 }
@@ -269,9 +377,9 @@ END {
     radio_end()
     for (key in number_of) {
         split(key, part, SUBSEP)
-        card_at[part[1], number_of[key]] = part[2]
         subject_at[part[1], number_of[key]] = title[key]
     }
+    for (key in page_at) card_at[key] = 1       # a distress call has several
     for (n = 1; n <= all; n++) {
         if (all_boat[n] != boat || all_card[n] != card) lines_end()
         boat = all_boat[n]; card = all_card[n]

@@ -13,13 +13,20 @@
 #include "card_fixture.h"
 #include "text.h"
 
+/* The whole set, which knows the position. */
+#define SET_RADIO CASE_RADIO "  gnss: yes\n"
 #define HANDHELD \
     "  - {item: vhf_handheld, tag: E4, zone: companionway, side: port, spot: charger, " \
     "from_cockpit: yes}\n"
 #define HANDHELD_BELOW \
     "  - {item: vhf_handheld, tag: E4, zone: saloon, side: port, from_cockpit: no}\n"
 #define HANDHELD_DECK \
-    "  - {item: vhf_handheld, tag: E4, zone: cockpit, side: port, from_cockpit: yes}\n"
+    "  - {item: vhf_handheld, tag: E4, zone: cockpit, side: port, from_cockpit: yes, " \
+    "in_charger: no}\n"
+#define HANDHELD_KEY \
+    "  - {item: vhf_handheld, tag: E4, zone: cockpit, side: port, from_cockpit: yes, " \
+    "in_charger: no, dsc: yes, mmsi: \"899990123\"}\n"
+#define STATION ", second_station: {zone: cockpit, side: port, spot: at the wheel}"
 #define DECK_PLACE "Cockpit, port"
 #define EPIRB_DECK "  - {item: epirb, tag: E3, zone: cockpit, side: starboard}\n"
 #define EPIRB \
@@ -77,17 +84,40 @@ static inline const char *mayday_only(const char *what)
     return words_fill(test.words, test.arena, WORD_MAYDAY_ONLY, "what", what, NULL);
 }
 
-static inline const char *no_answer(const char *first, const char *second)
+/* What is done where nobody answers, from the word after "Say it again at once" on. */
+static inline const char *no_answer(const char *ways)
 {
-    return text_format(test.arena, "%s%s%s%s%s.", word(WORD_NO_ANSWER),
-                       text_empty(first) ? "" : ", ", first, text_empty(second) ? "" : ", ",
-                       second);
+    return text_format(test.arena, "%s%s%s.", word(WORD_NO_ANSWER), text_empty(ways) ? "" : ", ",
+                       ways);
 }
 
-static inline const char *no_answer_with(enum word first, const char *tag, enum word second,
-                                  const char *second_tag)
+#define PHONE "phone +999 00 000 001"
+
+static inline const char *instead(enum word cause, const char *act)
 {
-    return no_answer(tagged(first, tag, ""), tagged(second, second_tag, ""));
+    return words_fill(test.words, test.arena, cause, "act", act, NULL);
+}
+
+static inline const char *instead_handheld(enum word cause, const char *place)
+{
+    return instead(cause, tagged(WORD_USE_HANDHELD, "E4", place));
+}
+
+static inline const char *first_tried(enum word word_, const char *means)
+{
+    return words_fill(test.words, test.arena, word_, "means", means, NULL);
+}
+
+static inline const char *alone(enum word word_, const char *beacon, const char *tag,
+                                const char *place)
+{
+    return words_fill(test.words, test.arena, word_, "beacon", beacon, "tag", tag, "place",
+                      place, NULL);
+}
+
+static inline const char *phone(enum word word_)
+{
+    return words_fill(test.words, test.arena, word_, "number", "+999 00 000 001", NULL);
 }
 
 static inline void expect_lines(const struct call_facts *call, const char *const *lines)

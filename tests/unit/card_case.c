@@ -199,7 +199,7 @@ void case_procedures(struct card_case *card_case, const char *const *texts)
     card_case->procedures = (struct procedure_set){rows, count};
 }
 
-static struct compose_input input_of(const struct card_case *card_case, bool draft)
+struct compose_input case_input(const struct card_case *card_case, bool draft)
 {
     return (struct compose_input){card_case->boat, card_case->base, &card_case->procedures,
                                   card_case->authorities, card_case->words, {0}, card_case->today,
@@ -208,7 +208,7 @@ static struct compose_input input_of(const struct card_case *card_case, bool dra
 
 const struct sheet_set *case_compose(struct card_case *card_case, bool draft)
 {
-    struct compose_input input = input_of(card_case, draft);
+    struct compose_input input = case_input(card_case, draft);
     card_case->problems = problems_new(card_case->arena);
     const struct sheet_set *set = compose_set(&input, card_case->arena, card_case->problems);
     assert_non_null(set);

@@ -36,6 +36,9 @@ const struct base_record *case_base(struct card_case *card_case, const char *tex
  * NULL-ended. */
 void case_procedures(struct card_case *card_case, const char *const *texts);
 
+/* What that set is composed from. */
+struct compose_input case_input(const struct card_case *card_case, bool draft);
+
 /* The set of the case's boat; problems of an earlier set are forgotten. */
 const struct sheet_set *case_compose(struct card_case *card_case, bool draft);
 

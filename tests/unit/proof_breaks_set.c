@@ -35,6 +35,12 @@ static void steps_lower(struct proof_try *try, bool broken)
     block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
 }
 
+/* The bar stands below the line for a berth on cards that have it, and without it on others. */
+static void bar_lower(struct proof_try *try, bool broken)
+{
+    block_move(try, BLOCK_CALL_LINE, 0, broken ? MM(0.6) : MM(0.4));
+}
+
 /* The first tag of the plan, elsewhere than on the cards before this one. */
 static void tag_moved(struct proof_try *try, mpt right, mpt down)
 {
@@ -76,6 +82,8 @@ static const struct proof_break rows[] = {
     {RULE_BLOCKS_SET, "mark to the right", "flooding", mark_to_the_right},
     {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
     {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
+    {RULE_BLOCKS_SET, "bar lower", "flooding", bar_lower},
+    {RULE_BLOCKS_SET, "bar lower without a line for a berth", "abandon_ship", bar_lower},
     {RULE_PLAN_SAME, "farther aft", "flooding", tag_farther_aft},
     {RULE_PLAN_SAME, "farther out", "abandon_fire", tag_farther_out},
     {RULE_PLAN_SAME, "catamaran", "samphire galley_fire", tag_farther_aft},

@@ -25,6 +25,11 @@ static void signs_small(struct proof_try *try, bool broken)
     item_resize(try, try_text(try, BLOCK_SIGNS, ROLE_SIGNS, 0), broken ? PT(11.5) : PT(12));
 }
 
+static void berth_small(struct proof_try *try, bool broken)
+{
+    item_resize(try, try_text(try, BLOCK_ANCHOR, ROLE_BERTH, 0), broken ? PT(11.9) : PT(12));
+}
+
 static void call_line_small(struct proof_try *try, bool broken)
 {
     item_resize(try, try_text(try, BLOCK_CALL_LINE, ROLE_CALL_LINE, 0), broken ? PT(11.9) : PT(12));
@@ -231,6 +236,7 @@ static const struct proof_break rows[] = {
     {RULE_SIZE_FLOOR, "title", "engine_fire", title_small},
     {RULE_SIZE_FLOOR, "boat", "engine_fire", boat_small},
     {RULE_SIZE_FLOOR, "signs", "engine_fire", signs_small},
+    {RULE_SIZE_FLOOR, "berth and anchor", "engine_fire", berth_small},
     {RULE_SIZE_FLOOR, "call line", "engine_fire", call_line_small},
     {RULE_SIZE_FLOOR, "headline", "engine_fire", headline_small},
     {RULE_SIZE_FLOOR, "row", "engine_fire", row_small},
@@ -239,7 +245,7 @@ static const struct proof_break rows[] = {
     {RULE_SIZE_FLOOR, "script", "engine_fire", script_small},
     {RULE_SIZE_FLOOR, "footer", "engine_fire", footer_small},
     {RULE_SIZE_FLOOR, "code", "engine_fire", code_small},
-    {RULE_SIZE_FLOOR, "source", "engine_fire", source_small},
+    {RULE_SIZE_FLOOR, "source", "galley_fire", source_small},
     {RULE_SIZE_FLOOR, "strip", "engine_fire", strip_small},
     {RULE_SIZE_FLOOR, "tag on the plan", "engine_fire", plan_tag_small},
     {RULE_SIZE_FLOOR, "name on the plan", "engine_fire", plan_name_small},

@@ -265,7 +265,7 @@ static const struct proof_break rows[] = {
     {RULE_TAG_RECORDED, "no tag", "engine_fire", row_without_tag},
     {RULE_TAG_RECORDED, "strange tag in the table", "samphire flooding", table_tag_of_no_gear},
     {RULE_WARNING_SOURCE, "no source", "engine_fire", never_without_source},
-    {RULE_WARNING_SOURCE, "source on no page", "engine_fire", source_on_no_page},
+    {RULE_WARNING_SOURCE, "source on no page", "galley_fire", source_on_no_page},
     {RULE_WARNING_SOURCE, "no signal word", "engine_fire", caution_without_signal_word},
     {RULE_LETHAL, "after its rows", "engine_fire", lethal_after_its_rows},
     {RULE_LETHAL, "with another step", "engine_fire", lethal_with_another_step},

@@ -33,6 +33,11 @@ bool world_set(struct world *world, const char *path, const char *key, const cha
  * have, and no other. */
 void world_gear_set(struct world *world, enum item_key item, const char *key, const char *value);
 
+/* The parts as a file of that name. */
+struct source;
+const struct source *world_source(const struct world *world, const struct world_part *parts,
+                                  const char *name);
+
 /* What every reader says of a world; all NULL where its files have errors: `fault` then tells
  * the first. */
 struct readings { const char *said[READER_COUNT], *fault; };

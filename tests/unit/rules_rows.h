@@ -36,10 +36,11 @@
     ", call: SKERRY COASTGUARD, channel: \"67\", phone: \"+999 00 000 001\"" day
 #define CENTRE CENTRE_DATED(", checked_on: 2026-11-02")
 /* Lines 1 to 3; `centre` and `area` begin with a comma, `rest` is whole lines. */
+#define CLOCK "clocks:\n  - {offset: +2}\n"
 #define BASE_WITH(centre, area, rest) \
     "base: {name: Lee, specimen: yes, phone_24h: \"+999 00 000 000\"}\n" \
     "rescue_centre: {name: Skerry Sound" centre "}\n" \
-    "cruising_area: {latitude: north, longitude: east" area "}\n" rest
+    "cruising_area: {latitude: north, longitude: east" area "}\n" rest CLOCK
 #define BASE BASE_WITH(CENTRE, ", sea_area: A1", "")
 
 /* ---- rows ---- */

@@ -10,6 +10,8 @@ static bool sound;
 #define AREA "cruising_area: {latitude: north, longitude: both, sea_area: A1}\n"
 #define REAL "base: {name: Quay, phone_24h: +44 20 7946 0000}\n"
 
+#define INVENTED "base: {name: Quay, specimen: yes, phone_24h: +999 555 0100}\n"
+
 static const struct base_record *base_of(const char *text)
 {
     return base_read(file_of("base.yaml", text), test.arena, test.problems, &sound);
@@ -27,7 +29,7 @@ static void a_whole_base_is_read(void **state)
         "  - {card: engine_fire, initials: AB, qualification: surveyor, date: 2026-10,"
         " until: 2027-10}\n"
         "local_rules:\n"
-        "  - {card: flooding, rule: Call the harbour too., source: Harbour order 3}\n");
+        "  - {card: flooding, rule: Call the harbour too., source: Harbour order 3, does: []}\n");
     expect_errors(0);
     assert_true(sound);
     assert_string_equal(base->name.text, "Quay");
@@ -98,7 +100,7 @@ static void local_rules_send_nobody_to_channel_70(void **state)
 {
     (void)state;
     base_of(REAL CENTRE AREA "local_rules:\n"
-            "  - {card: flooding, rule: Call the harbour on channel 70., source: Order 3}\n");
+            "  - {card: flooding, rule: Call them on channel 70., source: Order 3, does: []}\n");
     expect_errors(1);
     expect_error(5, "channel 70 carries data only: nobody can be heard there", NULL);
 }
@@ -144,6 +146,36 @@ static void channels_have_two_digits(void **state)
     }
 }
 
+#define ASHORE(number) "ashore: {fire_phone: \"" number "\"}\n"
+
+/* What brings the fire brigade is short in many lands; of a specimen it is short and nobody's. */
+static void the_fire_brigade_may_have_a_short_number(void **state)
+{
+    (void)state;
+    base_of(REAL CENTRE AREA ASHORE("112"));
+    expect_errors(0);
+    assert_string_equal(base_of(REAL CENTRE AREA ASHORE("+44 20 7946 0001"))->fire_phone.text,
+                        "+44 20 7946 0001");
+    expect_errors(0);
+    base_of(REAL CENTRE AREA ASHORE("the porter"));
+    expect_errors(1);
+    expect_error(4, "fire_phone is not an international number", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(REAL CENTRE AREA ASHORE("+999 02"));
+    expect_errors(1);
+    expect_error(4, "fire_phone begins with +999, which is no country's", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(INVENTED CENTRE AREA ASHORE("+999 02"));
+    expect_errors(0);
+    base_of(INVENTED CENTRE AREA ASHORE("112"));
+    expect_errors(1);
+    expect_error(4, "fire_phone of a specimen must begin with +999, which is no country's", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(REAL CENTRE AREA "ashore: {marina: Quay}\n");
+    expect_errors(1);
+    expect_error_with(4, "fire_phone", "ashore");
+}
+
 static void nobody_talks_on_70(void **state)
 {
     (void)state;
@@ -173,11 +205,11 @@ static void a_card_has_two_local_rules_at_most(void **state)
     (void)state;
     base_of(REAL CENTRE AREA
             "local_rules:\n"
-            "  - {card: flooding, rule: One., source: A}\n"
-            "  - {card: flooding, rule: Two., source: A}\n"
-            "  - {card: gas_leak, rule: One., source: A}\n"
-            "  - {card: flooding, rule: Three., source: A}\n"
-            "  - {card: engine_fire, rule: No source.}\n");
+            "  - {card: flooding, rule: One., source: A, does: []}\n"
+            "  - {card: flooding, rule: Two., source: A, does: []}\n"
+            "  - {card: gas_leak, rule: One., source: A, does: []}\n"
+            "  - {card: flooding, rule: Three., source: A, does: []}\n"
+            "  - {card: engine_fire, rule: No source., does: []}\n");
     expect_errors(2);
     expect_error(8, "card flooding has more than 2 local rules", "keep the two that matter most");
     expect_error_with(9, "source", "local rule");
@@ -222,6 +254,7 @@ int main(void)
         TEST(a_specimen_has_only_reserved_numbers),
         TEST(a_centre_may_have_a_short_number),
         TEST(channels_have_two_digits),
+        TEST(the_fire_brigade_may_have_a_short_number),
         TEST(nobody_talks_on_70),
         TEST(what_is_required_is_asked_for),
         TEST(a_card_has_two_local_rules_at_most),

@@ -186,15 +186,37 @@ static void return_link_by_serial(void **state)
     };
     for (int i = 0; i < ROUNDS; i++) {
         unsigned type = (unsigned)chance(3), certificate = (unsigned)chance(960);
-        unsigned serial = (unsigned)chance(16384);
+        unsigned serial = (unsigned)chance(i % 10 == 0 ? 2 : 16384);
+        bool numbered = certificate > 0 && certificate < 949 && serial > 0;
         begin("0");
         put_bits(&coder, "1101");
         put_number(&coder, type, 2);
         put_number(&coder, certificate, 10);
         put_number(&coder, serial, 14);
         struct beacon beacon = located(NONE_RETURN_LINK);
-        expect(&beacon, BEACON_RETURN_LINK, types[type].kind, types[type].faults);
+        expect(&beacon, BEACON_RETURN_LINK, types[type].kind,
+               types[type].faults | (numbered ? 0 : BIT(BEACON_FAULT_NOT_NUMBERED)));
         expect_serial(&beacon, serial, types[type].from + certificate);
+    }
+}
+
+static void a_return_link_has_an_approval_and_a_serial_number(void **state)
+{
+    (void)state;
+    static const struct { unsigned certificate, serial; bool numbered; } rows[] = {
+        {1, 1, true}, {948, 16383, true}, {42, 77, true},
+        {0, 1, false}, {949, 1, false}, {959, 1, false}, {42, 0, false}, {0, 0, false},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        begin("0");
+        put_bits(&coder, "1101" "01");
+        put_number(&coder, rows[i].certificate, 10);
+        put_number(&coder, rows[i].serial, 14);
+        struct beacon beacon = located(NONE_RETURN_LINK);
+        expect(&beacon, BEACON_RETURN_LINK, BEACON_EPIRB,
+               rows[i].numbered ? 0 : BIT(BEACON_FAULT_NOT_NUMBERED));
+        if (!rows[i].numbered)
+            assert_false(beacon_decodable(&beacon));
     }
 }
 
@@ -258,6 +280,37 @@ static void whole_messages(void **state)
     }
 }
 
+/* Which digits a short message is filled up to does not make it a long one; what is no
+ * filling does. A long one is not short because its end is missing. */
+static void the_length_is_told_by_the_message(void **state)
+{
+    (void)state;
+    static const struct { const char *frame, *flag, *end; bool fits; } rows[] = {
+        {"", "0", "", true}, {"", "0", "00000000", true}, {"FFFE2F", "0", "00000000", true},
+        {"FFFED0", "0", "00000000", true}, {"FFFE2E", "0", "00000000", false},
+        {"", "0", "00000001", false}, {"", "0", "80000000", false},
+        {"FFFE2F", "0", "00001000", false}, {"", "1", "", false}, {"", "1", "00000000", true},
+        {"FFFE2F", "1", "12345678", true},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct coder message = {.count = 0};
+        char text[64];
+        begin("1");
+        put_bits(&coder, "011" "010" "0");
+        put_number(&coder, 8193, 20);
+        put_bits(&coder, "00000000000000000000" "01");
+        put_bits(&message, rows[i].flag);
+        put_bits(&message, coder.bits);
+        put_check_bits(&message);
+        put_bits(&message, "000000");
+        snprintf(text, sizeof text, "%s%s%s", rows[i].frame, coder_hex(&message), rows[i].end);
+        struct beacon beacon = beacon_decode(text);
+        expect(&beacon, BEACON_USER_SERIAL, BEACON_EPIRB_FLOAT_FREE,
+               BIT(BEACON_FAULT_WHOLE_MESSAGE) | (rows[i].fits ? 0 : BIT(BEACON_FAULT_FRAME)));
+        assert_string_equal(beacon.identity, coder_hex(&coder));
+    }
+}
+
 /* Nothing that has the right digits is refused for them, or decodes to nothing. */
 static void any_digits(void **state)
 {
@@ -295,8 +348,10 @@ int main(void)
         cmocka_unit_test(national),
         cmocka_unit_test(return_link_by_mmsi),
         cmocka_unit_test(return_link_by_serial),
+        cmocka_unit_test(a_return_link_has_an_approval_and_a_serial_number),
         cmocka_unit_test(other_locations),
         cmocka_unit_test(whole_messages),
+        cmocka_unit_test(the_length_is_told_by_the_message),
         cmocka_unit_test(any_digits),
     };
     return cmocka_run_group_tests_name("beacon_location", tests, NULL, NULL) != 0;

@@ -29,10 +29,10 @@ static int tear_down(void **state)
 /* ---- reckoning: L14 to L16, and with variation ---- */
 
 static const struct { const char *taken, *variation, *true_bearing, *from_mark; } reckoned[] = {
-    {"180", "0", "180", "000"}, {"359", "0", "359", "179"}, {"360", "0", "000", "180"},
-    {"0", "0", "000", "180"}, {"179 T", "0", "179", "359"},
+    {"180 T", "0", "180", "000"}, {"359 T", "0", "359", "179"}, {"360 T", "0", "000", "180"},
+    {"0 T", "0", "000", "180"}, {"179 T", "0", "179", "359"},
     {"100 M", "14 W", "086", "266"}, {"100 M", "14 E", "114", "294"},
-    {"100 T", "14 W", "100", "280"}, {"100", "14 W", "100", "280"},
+    {"100 T", "14 W", "100", "280"},
     {"350 M", "14 E", "004", "184"}, {"5 M", "14 W", "351", "171"}, {"360 M", "14 W", "346", "166"},
     {"100 M", "4.5 E", "105", "285"},      /* 104.5: half is rounded up, once for both */
     {"100 M", "4.4 E", "104", "284"}, {"359 M", "0.6 E", "000", "180"},
@@ -45,7 +45,7 @@ static void true_bearing_and_direction_from_the_mark(void **state)
     for (size_t i = 0; i < sizeof reckoned / sizeof reckoned[0]; i++) {
         struct bearing bearing;
         int tenths = 0;
-        assert_true(bearing_parse(reckoned[i].taken, &bearing));
+        assert_int_equal(bearing_parse(reckoned[i].taken, &bearing), BEARING_SOUND);
         assert_true(variation_parse(reckoned[i].variation, &tenths));
         int64_t towards = bearing_true(&bearing, tenths);
         assert_string_equal(bearing_text(arena, towards), reckoned[i].true_bearing);
@@ -68,11 +68,15 @@ static void reverse_of_reverse(void **state)
 /* ---- reading ---- */
 
 static const struct { const char *text; int64_t milli; bool magnetic; } bearings[] = {
-    {"100 M", 100000, true}, {"266 T", 266000, false}, {"266", 266000, false},
+    {"100 M", 100000, true}, {"266 T", 266000, false}, {"266T", 266000, false},
     {"100M", 100000, true}, {"100 m", 100000, true}, {"266t", 266000, false},
-    {"005", 5000, false}, {"5", 5000, false}, {"100.5 M", 100500, true},
-    {"100.125", 100125, false}, {"100° M", 100000, true}, {"100°", 100000, false},
-    {"360", 360000, false}, {"000 T", 0, false},
+    {"005 T", 5000, false}, {"5 T", 5000, false}, {"100.5 M", 100500, true},
+    {"100.125 T", 100125, false}, {"100° M", 100000, true}, {"100°T", 100000, false},
+    {"360 T", 360000, false}, {"000 T", 0, false},
+};
+/* A hand-bearing compass reads magnetic: what nobody said is not taken for true. */
+static const char *const letterless[] = {
+    "266", "100", "005", "5", "0", "360", "100.5", "100.125", "100°",
 };
 static const char *const no_bearings[] = {
     "", " ", "M", "361", "360.001", "1000", "-5", "+5", "100 X", "100 MAG", "100  M", "100 ",
@@ -84,14 +88,20 @@ static void bearings_are_read(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof bearings / sizeof bearings[0]; i++) {
         struct bearing bearing = {.milli = 7};
-        if (!bearing_parse(bearings[i].text, &bearing) || bearing.milli != bearings[i].milli ||
+        if (bearing_parse(bearings[i].text, &bearing) != BEARING_SOUND ||
+            bearing.milli != bearings[i].milli ||
             bearing.magnetic != bearings[i].magnetic)
             fail_msg("\"%s\"", bearings[i].text);
     }
     for (size_t i = 0; i < sizeof no_bearings / sizeof no_bearings[0]; i++) {
         struct bearing bearing = {.milli = 7};
-        if (bearing_parse(no_bearings[i], &bearing) || bearing.milli != 7)
+        if (bearing_parse(no_bearings[i], &bearing) != BEARING_NONE || bearing.milli != 7)
             fail_msg("\"%s\" was taken for a bearing", no_bearings[i]);
+    }
+    for (size_t i = 0; i < sizeof letterless / sizeof letterless[0]; i++) {
+        struct bearing bearing = {.milli = 7};
+        if (bearing_parse(letterless[i], &bearing) != BEARING_NO_LETTER || bearing.milli != 7)
+            fail_msg("\"%s\" was taken for true or magnetic", letterless[i]);
     }
 }
 
@@ -158,8 +168,8 @@ static const struct { struct position position; int decimals; const char *words;
     {{-5000000, -614833300}, 2,
      "ZERO ZERO DEGREES THREE ZERO DECIMAL ZERO ZERO MINUTES SOUTH, "
      "ZERO SIX ONE DEGREES TWO NINE DECIMAL ZERO ZERO MINUTES WEST"},
-    {{-10, 1799999900}, 2,
-     "ZERO ZERO DEGREES ZERO ZERO DECIMAL ZERO ZERO MINUTES NORTH, "
+    {{-10, 1799999900}, 2,   /* the side it is shown on is the side it is said on */
+     "ZERO ZERO DEGREES ZERO ZERO DECIMAL ZERO ZERO MINUTES SOUTH, "
      "ONE EIGHT ZERO DEGREES ZERO ZERO DECIMAL ZERO ZERO MINUTES EAST"},
     {{10008333, 0}, 2, /* zeros in front of a decimal are said */
      "ZERO ONE DEGREES ZERO ZERO DECIMAL ZERO FIVE MINUTES NORTH, "

@@ -75,12 +75,38 @@ static void another_engine_is_in_another_space(void **state)
                                     ZONE_engine_space).recorded, cases[i].is);
 }
 
+#define DINGHY(facts) "  - {item: dinghy, zone: foredeck" facts "}\n"
+
+/* Who may be left behind if it is too small: not known is no. */
+static void a_dinghy_holds_all_or_nobody_is_sent(void **state)
+{
+    (void)state;
+    static const struct { const char *text; enum answer is; } cases[] = {
+        {MONOHULL "equipment:\n" DINGHY(", persons: 8"), ANSWER_YES},
+        {MONOHULL "equipment:\n" DINGHY(", persons: 9"), ANSWER_YES},
+        {MONOHULL "equipment:\n" DINGHY(", persons: 7"), ANSWER_NO},
+        {MONOHULL "equipment:\n" DINGHY(""), ANSWER_NOT_RECORDED},
+        /* two of four places are not launched as one of eight */
+        {MONOHULL "equipment:\n" DINGHY(", persons: 4") DINGHY(", persons: 4"), ANSWER_NO},
+        {MONOHULL "equipment:\n" DINGHY(", persons: 4") DINGHY(""), ANSWER_NOT_RECORDED},
+        {MONOHULL "equipment:\n" DINGHY("") DINGHY(", persons: 8"), ANSWER_YES},
+        {MONOHULL "not_fitted: [dinghy]\n", ANSWER_NO},
+        {MONOHULL, ANSWER_NOT_RECORDED},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        assert_int_equal(recorded_of(cases[i].text, TRAIT_DINGHY_FOR_ALL), cases[i].is);
+        assert_int_equal(boat_is(boat_of(cases[i].text), TRAIT_DINGHY_FOR_ALL, ZONE_NONE),
+                         cases[i].is == ANSWER_YES);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(a_boat_without_rooms_is_open),
         TEST(engines_tell_what_is_burned),
         TEST(another_engine_is_in_another_space),
+        TEST(a_dinghy_holds_all_or_nobody_is_sent),
     };
     int failed = cmocka_run_group_tests_name("boat_traits", tests, NULL, NULL);
     return failed != 0;

@@ -45,7 +45,7 @@ static void the_general_call_is_the_distress_card_s(void **state)
     const struct sheet *card = case_card(set, "distress_call");
     assert_string_equal(said(SCRIPT_MAYDAY, NATURE_NONE),
                         script_text(sheet_call(card)->script, here.arena));
-    assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_NONE), "I ____ (nature)\n"));
+    assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_NONE), "PROBLEM ____ (nature)\n"));
 }
 
 static void a_nature_gives_its_phrase(void **state)
@@ -58,11 +58,24 @@ static void a_nature_gives_its_phrase(void **state)
         const char *text = said(SCRIPT_MAYDAY, key);
         assert_non_null(strstr(text, arena_copy(here.arena, phrase, length)));
         assert_null(strstr(text, "(nature)"));
-        assert_int_equal(strncmp(text, "MAYDAY MAYDAY MAYDAY\n", 21), 0);
+        assert_int_equal(strncmp(text, "MAYDAY, MAYDAY, MAYDAY\n", 23), 0);
     }
+}
+
+/* A card says besides what burns; all else it says alike. */
+static void a_card_says_the_same_and_what_burns(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
     const struct sheet *card = case_card(case_compose(&here, false), "engine_fire");
-    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_FIRE),
-                        script_text(sheet_call(card)->script, here.arena));
+    const char *of_card = script_text(sheet_call(card)->script, here.arena);
+    const char *burns = "I AM ON FIRE, ENGINE SPACE.", *fire = "I AM ON FIRE.";
+    const char *asks = "I REQUIRE IMMEDIATE ASSISTANCE.", *alone = said(SCRIPT_MAYDAY, NATURE_FIRE);
+    assert_non_null(strstr(of_card, burns));
+    assert_non_null(strstr(alone, fire));
+    assert_int_equal(strstr(of_card, burns) - of_card, strstr(alone, fire) - alone);
+    assert_memory_equal(of_card, alone, (size_t)(strstr(alone, fire) - alone));
+    assert_string_equal(strstr(of_card, asks), strstr(alone, asks));
 }
 
 /* Nobody can have sent an alert, so the MMSI means nothing to those who hear. */
@@ -81,7 +94,8 @@ static void without_a_call_sign_no_slot_is_left(void **state)
 {
     (void)state;
     static const enum script_form forms[] = {SCRIPT_MAYDAY, SCRIPT_PAN_PAN, SCRIPT_RELAY,
-                                             SCRIPT_DOWNGRADE, SCRIPT_CANCEL};
+                                             SCRIPT_DOWNGRADE, SCRIPT_CANCEL, SCRIPT_RECEIPT,
+                                             SCRIPT_CANCEL_BEACON};
     here.boat = case_boat(&here, case_boat_text(&here, "radio: {call_sign: none}\n", "", ""));
     for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
         const char *text = said(forms[i], NATURE_NONE);
@@ -104,7 +118,7 @@ static void identities_are_spelled(void **state)
     assert_string_equal(call_spelling(here.boat, here.arena, here.problems),
                         "NAME TAMARISK: TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO\n"
                         "CALL SIGN QTAB2: QUEBEC TANGO ALFA BRAVO TWO\n"
-                        "MMSI 200 014 730\n"
+                        "MMSI 200 014 730: TWO ZERO ZERO, ZERO ONE FOUR, SEVEN THREE ZERO\n"
                         "EPIRB E3 9908D 74A71 034D1: MMSI-coded EPIRB, MMSI 200 014 730, "
                         "country code 200 (no country's), homing 121.5 MHz\n");
 }
@@ -146,6 +160,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         CASE(the_general_call_is_the_distress_card_s),
         CASE(a_nature_gives_its_phrase),
+        CASE(a_card_says_the_same_and_what_burns),
         CASE(without_a_fixed_set_no_mmsi_is_said),
         CASE(without_a_call_sign_no_slot_is_left),
         CASE(identities_are_spelled),

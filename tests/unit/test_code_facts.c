@@ -46,10 +46,14 @@ static void every_word_of_the_frame_matters(void **state)
     struct footer_facts *footer = OWN(card, footer, BLOCK_FOOTER);
     struct cases_facts *cases = OWN(card, cases, BLOCK_CALL_LINE);
     struct card_text *mark = case_facts(test.arena, &card, BLOCK_MARK);
+    struct card_text *berth = case_facts(test.arena, &card, BLOCK_BERTH);
+    struct card_text *anchor = case_facts(test.arena, &card, BLOCK_ANCHOR);
+    struct card_text *ashore = case_facts(test.arena, &card, BLOCK_BERTH_SAY);
     const struct { const char **word; const char *what; } words[] = {
         {&card.id, "id"}, {&card.language, "language"}, {&title->title, "title"},
         {&title->boat, "boat"}, {&title->number, "number"}, {&signs->word, "WHEN"},
         {&signs->signs, "signs"}, {&cases->items[0].text, "call line"},
+        {&berth->text, "berth"}, {&anchor->text, "anchor"}, {&ashore->text, "ashore"},
         {&contact->left, "rescue centre"}, {&contact->right, "base"}, {&mark->text, "mark"},
         {&footer->left[0], "deferral"}, {&footer->left[1], "approval"},
         {&footer->first_date, "dates"}, {&footer->code_word, "check code"}};
@@ -205,9 +209,10 @@ static void every_warning_matters(void **state)
 
 static void every_section_matters(void **state)
 {
-    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_PAN_PAN,
-                                          BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL,
-                                          BLOCK_HINTS};
+    static const enum block_key keys[] = {
+        BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_POSITION, BLOCK_PAN_PAN, BLOCK_PHRASES, BLOCK_NEEDS,
+        BLOCK_HEARD, BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_BEACON, BLOCK_ASKED,
+        BLOCK_SPELL, BLOCK_HINTS};
     (void)state;
     struct sheet card = card_of("tests/fleet/boats/tamarisk.yaml", "distress_call");
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {

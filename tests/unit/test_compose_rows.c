@@ -92,7 +92,7 @@ static void what_is_inside_the_burning_space_says_so(void **state)
         "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: {shut: across}, inside: []}\n"
         "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
     const struct sheet *card = case_card(case_compose(&test, false), "smoke");
-    EXPECT_ROWS(&sheet_steps(card)->items[0], "Saloon | [C1] Fuel valve = inside: LEAVE IT",
+    EXPECT_ROWS(&sheet_steps(card)->items[0], "Saloon | [C1] Fuel valve = inside: DON’T TOUCH",
                 "Galley | [C2] Fuel valve = across: SHUT",
                 "Engine space | [F1] Fire port = push in");
 }
@@ -227,6 +227,25 @@ static void a_line_stands_over_rows_below(void **state)
     assert_int_equal(step->lethal_count, 1);
 }
 
+/* Nobody is sent to it: it is for those who are there. */
+static void a_hatch_is_shown_to_those_below(void **state)
+{
+    (void)state;
+    const char *const texts[] = {
+        case_procedure_text(&test, "smoke", 10, USE("also: [torch, {hatch: open}], within: deck"),
+                            "steps: {use: {act: \"**USE.**\"}}\n"
+                            "rows_below: Outside the smoke.\n"), NULL};
+    case_procedures(&test, texts);
+    case_boat(&test, case_boat_text(&test, CASE_RADIO,
+                                    "  - {item: torch, tag: C4, zone: saloon}\n"
+                                    "  - {item: hatch, tag: E12, zone: forward_cabin, "
+                                    "how: {open: push, shut: pull}}\n", ""));
+    const struct card_step *step =
+        &sheet_steps(case_card(case_compose(&test, false), "smoke"))->items[0];
+    EXPECT_ROWS(step, "Forward cabin | [E12] Hatch = push: OPEN");
+    assert_int_equal(step->lethal_count, 0);
+}
+
 /* ---- the state that is wanted ---- */
 
 #define PUMP(how) "  - {item: bilge_pump_electric, tag: C1, zone: saloon, how: " how "}\n"
@@ -240,7 +259,7 @@ static void a_row_says_the_state_of_its_step_alone(void **state)
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), both),
                 "Saloon | [C1] Electric pump = both down: OFF");
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: leave}]"), both),
-                "Saloon | [C1] Electric pump = LEAVE IT");
+                "Saloon | [C1] Electric pump = DON’T TOUCH");
 }
 
 static void handling_that_is_lacking_is_told(void **state)
@@ -326,6 +345,7 @@ int main(void)
         TEST(gear_that_only_helps_has_rows_like_other_gear),
         TEST(gear_that_lies_too_far_is_not_offered),
         TEST(a_line_stands_over_rows_below),
+        TEST(a_hatch_is_shown_to_those_below),
         TEST(a_row_says_the_state_of_its_step_alone),
         TEST(handling_of_no_state_is_told_by_the_check_alone),
         TEST(handling_that_is_lacking_is_told),

@@ -123,9 +123,9 @@ static void marks_are_said_in_a_fixed_order(void **state)
 static void local_rules_stand_on_the_cards_they_name(void **state)
 {
     (void)state;
-    base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour}, "
-              "{card: flooding, rule: Another., source: Port}, "
-              "{card: smoke, rule: No anchoring., source: Park}]");
+    base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour, does: []}, "
+              "{card: flooding, rule: Another., source: Port, does: []}, "
+              "{card: smoke, rule: No anchoring., source: Park, does: []}]");
     const struct sheet *card = card_with(TORCH, NO_FLARES);
     const struct warnings_facts *rules = sheet_warnings(card, BLOCK_LOCAL_RULES);
     assert_int_equal(rules->count, 2);
@@ -139,8 +139,8 @@ static void local_rules_stand_on_the_cards_they_name(void **state)
 static void a_rule_may_be_for_one_engine_only(void **state)
 {
     (void)state;
-    base_with("[]", "[{card: engine_fire_port, rule: One., source: Base}, "
-              "{card: engine_fire, rule: Both., source: Base}]");
+    base_with("[]", "[{card: engine_fire_port, rule: One., source: Base, does: []}, "
+              "{card: engine_fire, rule: Both., source: Base, does: []}]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
     const struct sheet_set *set = case_compose(&test, false);
     assert_int_equal(sheet_warnings(case_card(set, "engine_fire_port"), BLOCK_LOCAL_RULES)->count,

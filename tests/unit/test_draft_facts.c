@@ -53,8 +53,8 @@ static size_t times_said(const char *text, enum word word)
 
 /* What is true of boats only of which it is recorded that they have none. */
 static const enum word denials[] = {WORD_SET_NO_FIXED, WORD_CALL_NO_RADIO,
-                                    WORD_CALL_NO_RADIO_ABOARD, WORD_SET_HANDHELD_NONE,
-                                    WORD_SET_NO_DSC};
+                                    WORD_CALL_NO_RADIO_ABOARD, WORD_GO_ON_DECK,
+                                    WORD_SET_KEY_DEAD};
 
 static void nothing_is_denied(const char *said, const char *fact)
 {
@@ -65,10 +65,16 @@ static void nothing_is_denied(const char *said, const char *fact)
 
 #define HANDHELD "{item: vhf_handheld, tag: E4, zone: "
 
-/* With her handheld on deck, where all cards may use it. */
+#define CHARGER "in_charger: "
+
+/* With her handheld on deck and out of its charger, where all cards may use it. */
 static const char *tamarisk(void)
 {
-    const char *text = file_text("tests/fleet/boats/tamarisk.yaml");
+    const char *file = file_text("tests/fleet/boats/tamarisk.yaml");
+    const char *yes = strstr(file, CHARGER "yes");
+    assert_non_null(yes);
+    const char *text = text_format(test.arena, "%.*s" CHARGER "no%s", (int)(yes - file), file,
+                                   yes + strlen(CHARGER "yes"));
     const char *at = strstr(text, HANDHELD "companionway");
     assert_non_null(at);
     at += strlen(HANDHELD);

@@ -177,13 +177,13 @@ static void the_way_counts_as_inside_what_burns(void **state)
 {
     (void)state;
     static const struct { const char *gear, *row; } rows[] = {
-        {VALVE(", inside: []"), "Engine space | [C1] Fuel valve = inside: LEAVE IT"},
+        {VALVE(", inside: []"), "Engine space | [C1] Fuel valve = inside: DON’T TOUCH"},
         {VALVE(", from: {zone: cockpit}, inside: []"), "Cockpit | [C1] Fuel valve = pull: SHUT"},
         {VALVE(", from: {zone: cockpit}, past: [engine_space]"),
-         "Cockpit | [C1] Fuel valve = inside: LEAVE IT"},
+         "Cockpit | [C1] Fuel valve = inside: DON’T TOUCH"},
         {"  - {item: fuel_shutoff_diesel, tag: C1, zone: saloon, how: {shut: pull}, "
          "inside: [], past: [engine_space], handle: on it, only_when: engine_stopped}\n",
-         "Saloon | [C1] Fuel valve = inside: LEAVE IT"},
+         "Saloon | [C1] Fuel valve = inside: DON’T TOUCH"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         const struct sheet *card = card_of(

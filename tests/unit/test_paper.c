@@ -9,36 +9,15 @@
 
 #include "faces_fixture.h"
 #include "layout/template.h"
+#include "odd_papers.h"
 #include "proof.h"
-
-/* Smaller than the papers of the table, with other margins; larger, and not punched; one that
- * hangs so high that it is read from farther off; and one that is held before the eyes. */
-static const struct paper small = {
-    .key = "small", .width = MM(200), .height = MM(290), .side = MM(11), .head = MM(17),
-    .foot = MM(9), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 500,
-    .title_mm = 1600};
-static const struct paper large = {
-    .key = "large", .width = MM(240), .height = MM(340), .side = MM(10), .head = MM(12),
-    .foot = MM(10), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 500,
-    .title_mm = 1600};
-static const struct paper far = {
-    .key = "far", .width = MM(297), .height = MM(420), .side = MM(12), .head = MM(18),
-    .foot = MM(10), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 700,
-    .title_mm = 1600};
-static const struct paper tall = {
-    .key = "tall", .width = 612000, .height = 1008000, .side = MM(10), .head = MM(16),
-    .foot = MM(8), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 550,
-    .title_mm = 1600};
-static const struct paper near = {
-    .key = "near", .width = MM(210), .height = MM(297), .side = MM(10), .head = MM(12),
-    .foot = MM(8), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 450,
-    .title_mm = 1600};
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml",
                                     "tests/fleet/boats/bramble.yaml",
                                     "tests/islands/boats/thrift.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
+#define BOAT_ARENA ((size_t)512 * 1024 * 1024)
 
 static struct laid_set laid_set;
 static struct case_pages pages;
@@ -127,35 +106,54 @@ static size_t sheet_is_whole_or_told(const struct laid_sheet *laid, const char *
 }
 
 /* Gives how many sheets were laid out whole. */
+static size_t sheets_pass(const struct paper *paper)
+{
+    const struct proof_report *reports = proof_set(&laid_set, faces, test.arena);
+    size_t laid = 0;
+    for (size_t i = 0; i < pages.count; i++) {
+        if (pages.at[i] == NULL)
+            continue;
+        assert_ptr_equal(pages.at[i]->paper, paper);
+        assert_int_equal(pages.at[i]->width, paper->width);
+        assert_int_equal(pages.at[i]->height, paper->height);
+        stays_in_the_safe_area(pages.at[i]);
+        passes(pages.at[i], &reports[i]);
+    }
+    for (size_t i = 0; i < laid_set.count; i++)
+        laid += sheet_is_whole_or_told(&laid_set.sheets[i], paper->key);
+    return laid;
+}
+
+static size_t sheets_count(const struct paper *paper)
+{
+    (void)paper;
+    return laid_set.count;
+}
+
+/* Each boat in memory of its own: all of them on many papers would not have room together. */
+static size_t of_the_fleet(const struct paper *paper, size_t (*counted)(const struct paper *))
+{
+    const struct card_case outer = test;
+    size_t count = 0;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        test.arena = arena_new(BOAT_ARENA);
+        test.problems = problems_new(test.arena);
+        lay_out_on(paper, boats[b]);
+        count += counted(paper);
+        arena_free(test.arena);
+        test = outer;
+    }
+    return count;
+}
+
 static size_t fleet_on(const struct paper *paper)
 {
-    size_t laid = 0;
-    for (size_t b = 0; b < BOAT_COUNT; b++) {
-        lay_out_on(paper, boats[b]);
-        const struct proof_report *reports = proof_set(&laid_set, faces, test.arena);
-        for (size_t i = 0; i < pages.count; i++) {
-            if (pages.at[i] == NULL)
-                continue;
-            assert_ptr_equal(pages.at[i]->paper, paper);
-            assert_int_equal(pages.at[i]->width, paper->width);
-            assert_int_equal(pages.at[i]->height, paper->height);
-            stays_in_the_safe_area(pages.at[i]);
-            passes(pages.at[i], &reports[i]);
-        }
-        for (size_t i = 0; i < laid_set.count; i++)
-            laid += sheet_is_whole_or_told(&laid_set.sheets[i], paper->key);
-    }
-    return laid;
+    return of_the_fleet(paper, sheets_pass);
 }
 
 static size_t cards_of_the_fleet(void)
 {
-    size_t count = 0;
-    for (size_t b = 0; b < BOAT_COUNT; b++) {
-        lay_out_on(paper_of(PAPER_A4), boats[b]);
-        count += laid_set.count;
-    }
-    return count;
+    return of_the_fleet(paper_of(PAPER_A4), sheets_count);
 }
 
 /* ---- papers ---- */
@@ -235,7 +233,7 @@ static void a_card_of_a5_has_two_sides(void **state)
             leaves++;
         }
     }
-    assert_true(leaves > 30);
+    assert_true(leaves > 25);    /* the others have more steps than A5 has room for, and are told */
 }
 
 static bool has_locator(const struct page *page)
@@ -283,7 +281,8 @@ static void a_front_without_its_back_is_not_made(void **state)
     assert_true(held > 0);
 }
 
-/* Only the words of the call stand behind; all else is on the front, which tells where they are. */
+/* Only the words of the call stand behind; all else is on the front, which tells where they are.
+ * What those ashore say is left out where it has no room. */
 static void the_call_alone_is_behind(const struct laid_sheet *laid)
 {
     const struct sheet *front = laid->pages[0]->sheet, *back = laid->pages[1]->sheet;
@@ -296,8 +295,9 @@ static void the_call_alone_is_behind(const struct laid_sheet *laid)
     assert_int_equal(sheet_steps(back)->count, 0);
     for (size_t i = 0; i < laid->sheet->block_count; i++) {
         enum block_key key = laid->sheet->blocks[i].key;
-        assert_true(key == BLOCK_CALL || key == BLOCK_CONTACT ||
-                    sheet_block(front, key) != NULL);
+        if (key != BLOCK_CALL && key != BLOCK_CONTACT && key != BLOCK_BERTH_SAY &&
+            sheet_block(front, key) == NULL)
+            fail_msg("%s: the block %s is behind", laid->sheet->id, block_word(key));
     }
     assert_true(cases->count == 0 ||
                 ends(cases->items[cases->count - 1].text, "**Words: back.**"));

@@ -140,7 +140,7 @@ static void bases_are_refused(void **state)
                       "rescue_centre: {name: '...', channel: \"67\", phone: \"???\"}\n"
                       "cruising_area: {latitude: north, longitude: east}\n"
                       "local_rules:\n"
-                      "  - {card: flooding, rule: to be filled in, source: unbekannt}\n"),
+                      "  - {card: flooding, rule: to be filled in, source: unbekannt, does: []}\n"),
               test.arena, test.problems, &sound);
     assert_false(sound);
     expect_errors(5);

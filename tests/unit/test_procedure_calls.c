@@ -71,6 +71,9 @@ static void a_call_has_its_moment(void **state)
     (void)state;
     refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n", ALL_TEXTS,
             FAULT(1, "the procedure has a call but no call_when", NULL));
+    refused("steps: [{id: stop, sources: [S1], cases: [{report: ON}]}]\n" CAUTIONS, ALL_TEXTS,
+            FAULT(5, "report: the procedure has no call that could say it",
+                  "take it out, or write calls: with the message"));
     refused(STEPS CAUTIONS "call_when: {}\n", ALL_TEXTS "call_when: Now.\n",
             FAULT(7, "the procedure says when to call but has no call", NULL));
 }

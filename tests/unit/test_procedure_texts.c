@@ -139,6 +139,39 @@ static void names_that_are_no_steps_must_be_cards(void **state)
                  "did you mean \"stop\"?");
 }
 
+#define FORM_TEXTS "procedure: form\ntitle: Form\nsubject: FORM\nsigns: [Smoke]\n" ALL_TEXTS
+
+/* `trial` has the number 10. */
+static void form_refused(int number, const char *keys, const struct fault *fault)
+{
+    const char *const texts[] = {FORM_TEXTS, NULL};
+    const struct procedure *both[] = {
+        procedure_of(STEPS CAUTIONS, ALL_TEXTS),
+        procedure_in(text_format(test.arena, "procedure: form\nnumber: %d\nsymbol: flame\n"
+                                 "stripe: fire\n%s" STEPS CAUTIONS, number, keys), texts)};
+    const struct procedure_set set = {both, 2};
+    expect_errors(0);
+    assert_false(procedure_set_check(&set, test.arena, test.problems));
+    expect_errors(1);
+    expect_error(fault->line, fault->what, fault->remedy);
+    test.problems = problems_new(test.arena);
+}
+
+static void a_form_is_of_a_card_of_its_number(void **state)
+{
+    static const char letter[] = "another form of a card needs a letter of its own";
+    (void)state;
+    form_refused(10, "form_of: steem\nform_letter: T\n",
+                 FAULT(5, "form_of: no procedure is called steem",
+                       "write the key of a procedure"));
+    form_refused(20, "form_of: trial\nform_letter: T\n",
+                 FAULT(2, "form is a form of trial and has another number",
+                       "give both one number"));
+    form_refused(10, "form_of: trial\n", FAULT(5, letter, NULL));
+    form_refused(10, "form_of: trial\nform_letter: P\n", FAULT(5, letter, NULL));
+    form_refused(10, "form_of: trial\nform_letter: TU\n", FAULT(5, letter, NULL));
+}
+
 static void an_exit_leads_to_a_card(void **state)
 {
     (void)state;
@@ -248,6 +281,7 @@ int main(void)
         TEST(braces_hold_names),
         TEST(names_that_are_no_steps_must_be_cards),
         TEST(an_exit_leads_to_a_card),
+        TEST(a_form_is_of_a_card_of_its_number),
         TEST(each_text_has_its_languages),
         TEST(one_language_is_a_list_of_one),
         TEST(languages_say_the_same),

@@ -44,6 +44,28 @@ static void every_field_names_its_readers(void **state)
     assert_true(count > 200);
 }
 
+/* What is recorded of the radio reaches a card or a sheet, not a report alone; but for its aerial's
+ * height: what is reckoned from it would comfort falsely. */
+static void radio_readers_named(const struct field_path *path, void *context)
+{
+    const unsigned paper = READ_PLACE | READ_ROW | READ_CASE | READ_SAFETY | READ_PANEL |
+                           READ_SCRIPT | READ_DISTRESS;
+    size_t *count = context;
+    (*count)++;
+    if (holds_others(path->field) || text_equal(path->field->key, "antenna_m"))
+        return;
+    if ((path->field->readers & paper) == 0)
+        fail_msg("%s stands on no card", field_path_text(path, test.arena));
+}
+
+static void every_field_of_the_radio_stands_on_a_card(void **state)
+{
+    (void)state;
+    size_t count = 0;
+    fields_walk(radio_fields(), radio_readers_named, &count);
+    assert_true(count > 20);
+}
+
 /* ---- values to put into a field ---- */
 
 struct values { const char *at[VALUES_MOST]; size_t count; };
@@ -130,6 +152,10 @@ static struct values values_for(const struct field *field, const char *path)
 /* What must be so before the field is of any use. Gear: of the piece itself. */
 static const struct { const char *path, *part, *key, *value; } befores[] = {
     {"radio/power_from_cockpit", "radio", "zone", "cockpit"},
+    {"equipment/in_charger", "equipment", "zone", "cockpit"},
+    {"equipment/agent", "equipment", "zone", "cockpit"},
+    {"equipment/dsc", "equipment", "mmsi", "\"820012345\""},
+    {"equipment/mmsi", "equipment", "dsc", "yes"},
     {"equipment/cuts", "equipment", "zone", "cockpit"},
     {"equipment/disposable", "equipment", "made", "2020-03"},
 };
@@ -155,7 +181,7 @@ struct proof_of {
 
 /* A text of the record is heard in its own words by at least these. */
 #define READ_WORDS (READ_ROW | READ_SAFETY | READ_PANEL | READ_DISTRESS | READ_CONTACT | \
-                    READ_RULE | READ_REST)
+                    READ_BERTH | READ_RULE | READ_REST)
 
 static bool says_it(const char *said, const char *value)
 {
@@ -345,6 +371,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_field_names_its_readers),
+        cmocka_unit_test(every_field_of_the_radio_stands_on_a_card),
         cmocka_unit_test(each_reader_of_a_boat_is_heard),
         cmocka_unit_test(each_reader_of_a_base_is_heard),
         cmocka_unit_test(a_base_that_is_no_specimen_is_held_to_it),

@@ -84,7 +84,6 @@ static void decision_expect(struct reading_back *back, const struct decision_fac
     expect_next(back, "P", joined(decision->no_word, decision->no));
 }
 
-/* The tags of sources between them are not asked for. */
 static void warnings_expect(struct reading_back *back, const struct warnings_facts *warnings)
 {
     for (size_t i = 0; i < warnings->count; i++) {
@@ -134,7 +133,6 @@ static void script_expect(struct reading_back *back, const struct script *script
         passed += strlen(back->texts[back->next].text) + 1;
 }
 
-/* On a page of its own what is done first has numbers that are read as such. */
 static void operate_expect(struct reading_back *back, const struct call_facts *call, size_t line)
 {
     size_t act = line - call->act_first;
@@ -147,21 +145,23 @@ static void operate_expect(struct reading_back *back, const struct call_facts *c
     expect_next(back, "P", call->acts[act].text);
 }
 
+static bool is_next(const struct reading_back *back, const char *text)
+{
+    const char *plain = text_plain(test.arena, text);
+    return back->next < back->count && text_equal(back->texts[back->next].text, plain);
+}
+
+/* The last lines may stand below list and script. */
 static void call_expect(struct reading_back *back, const struct call_facts *call)
 {
-    size_t count = call->operate_count;
-    expect_next(back, "H2", joined(call->title, call->station));
-    for (size_t i = 0; i + 1 < count; i++)
-        operate_expect(back, call, i);
-    bool before = count > 0 && back->next < back->count &&
-                  text_equal(back->texts[back->next].text,
-                             text_plain(test.arena, call->operate[count - 1].text));
+    size_t count = call->operate_count, line = 0;
     bool alone = call->script == NULL || back->page->sheet->kind == SHEET_DISTRESS;
-    if (count > 0 && (before || alone))
-        operate_expect(back, call, count - 1);
+    expect_next(back, "H2", joined(call->title, call->station));
+    while (line < count && (alone || is_next(back, call->operate[line].text)))
+        operate_expect(back, call, line++);
     script_expect(back, call->script);
-    if (count > 0 && !before && !alone)    /* it stands below list and script */
-        operate_expect(back, call, count - 1);
+    while (line < count)
+        operate_expect(back, call, line++);
 }
 
 static void section_expect(struct reading_back *back, const struct section_facts *section)

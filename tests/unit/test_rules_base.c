@@ -3,10 +3,16 @@
 #include "rules_rows.h"
 
 #define AREA ", sea_area: A1"
+#define WITHOUT_CLOCK \
+    "base: {name: Lee, specimen: yes, phone_24h: \"+999 00 000 000\"}\n" \
+    "rescue_centre: {name: Skerry Sound" CENTRE "}\n" \
+    "cruising_area: {latitude: north, longitude: east" AREA "}\n"
 #define APPROVED(until) \
     BASE_WITH(CENTRE, AREA, "approvals:\n  - {card: flooding, initials: AB, qualification: " \
               "skipper, date: 2025-01-01, until: " until "}\n")
 #define INTERVALS(entries) BASE_WITH(CENTRE, AREA, "intervals:\n" entries)
+
+#define ASHORE(facts) BASE_WITH(CENTRE, AREA, "ashore: {" facts "}\n")
 
 static const struct rule_row rows[] = {
     {"centre_unchecked", {.base = BASE_WITH(CENTRE_DATED(""), AREA, "")}, 2,
@@ -19,8 +25,23 @@ static const struct rule_row rows[] = {
      "call of Skerry Sound is not recorded", {.base = BASE}},
     {"centre_contact_unrecorded", {.base = BASE_WITH(", channel: \"67\"", AREA, "")}, 2,
      "call and phone of Skerry Sound are not recorded", {.base = BASE}},
-    {"sea_area_unrecorded", {.base = BASE_WITH(CENTRE, "", "")}, 3, "the cards take it for A1",
+    {"berth_unnamed", {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay")}, 4,
+     "berth of the base's own berths is not recorded",
+     {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay, berth: pontoon C")}},
+    {"berth_unnamed", {.base = ASHORE("fire_phone: \"+999 02\"")}, 4,
+     "marina and berth of the base's own berths are not recorded",
+     {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay, berth: pontoon C")}},
+    {"sea_area_unrecorded", {.base = BASE_WITH(CENTRE, "", "")}, 3,
+     "the cards take it for one where VHF may not be heard",
      {.base = BASE}},
+    {"clock_unrecorded", {.base = WITHOUT_CLOCK}, 3, "calls give LOCAL TIME", {.base = BASE}},
+    {"clock_lapsed", {.base = WITHOUT_CLOCK "clocks:\n  - {offset: +2, from: 2026-03-29, "
+                              "to: 2026-11-19}\n"}, 5,
+     "no clock of the base holds on 2026-11-20",
+     {.base = WITHOUT_CLOCK "clocks:\n  - {offset: +2, from: 2026-03-29, to: 2026-11-27}\n"}},
+    {"clock_lapsed", {.base = WITHOUT_CLOCK "clocks:\n  - {offset: +2, from: 2026-03-29, "
+                              "to: 2026-11-26}\n"}, 5,
+     "no clock of the base holds on 2026-11-27", {.base = BASE}},
     {"approval_lapsed", {.base = APPROVED("2026-11-19")}, 5,
      "the approval of flooding lapsed on 2026-11-19", {.base = APPROVED("2026-11-20")}},
     {"approval_lapses_during", {.base = APPROVED("2026-11-26")}, 5,

@@ -76,6 +76,11 @@ static const struct rule_row rows[] = {
     {"handheld_charge_unrecorded", HAS("vhf_handheld, zone: saloon"), 3,
      "whether it is kept charged is not recorded",
      HAS("vhf_handheld, zone: saloon, charged: no")},
+    {"handheld_in_charger", HAS("vhf_handheld, zone: cockpit, in_charger: yes"), 3,
+     "no card fetches it from there where there is gas",
+     HAS("vhf_handheld, zone: cockpit, in_charger: no")},
+    {"handheld_charger_unrecorded", HAS("vhf_handheld, zone: cockpit"), 3,
+     "may stand in its charger", HAS("vhf_handheld, zone: cockpit, in_charger: yes")},
 };
 
 const struct rule_table rule_table_fact = RULE_TABLE(fact_rules, rows);

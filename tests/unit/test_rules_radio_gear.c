@@ -19,6 +19,8 @@ static const struct rule_row rows[] = {
      "distress_key and hold_s of the fixed radio are not recorded", SET(", dsc: no")},
     {"radio_switch_unrecorded", SET(""), 2, "power_switch of the fixed radio is not recorded",
      SET(", power_switch: \"switch 4\"")},
+    {"position_tag_unknown", SET(", position_read_at: E9"), 2,
+     "no piece of this boat has the tag E9", SET(", position_read_at: plotter at the wheel")},
     {"spare_aerial_missing", SET(", antenna_m: 6"), 2,
      "the radio's aerial goes with the mast, and emergency_aerial is not recorded",
      SET(", antenna_m: 5.9")},

@@ -22,10 +22,17 @@ static const struct rule_row rows[] = {
     {"boat_fact_unrecorded", {.boat = BOAT}, 1, "looks of the boat is not recorded",
      {.boat = BOAT_WITH(", looks: White sloop")}},
     {"radio_fact_unrecorded", {.boat = BOAT RADIO(PROGRAMMED)}, 2,
-     "urgency_steps of the fixed radio is not recorded",
-     {.boat = BOAT RADIO(PROGRAMMED ", urgency_steps: [Press CALL]")}},
+     "position_read_at, urgency_steps, silence_steps of the fixed radio are not recorded",
+     {.boat = BOAT RADIO(PROGRAMMED ", urgency_steps: [Press CALL], "
+                                    "silence_steps: [Press ENT], position_read_at: E9")}},
+    {"radio_fact_unrecorded",
+     {.boat = BOAT RADIO(PROGRAMMED ", urgency_steps: [Press CALL]")}, 2,
+     "position_read_at, silence_steps of the fixed radio are not recorded",
+     {.boat = BOAT RADIO(PROGRAMMED ", urgency_steps: [Press CALL], "
+                                    "silence_steps: [Press ENT], position_read_at: E9")}},
     {"radio_fact_unrecorded", {.boat = BOAT RADIO(", dsc: no")}, 2,
-     "spot of the fixed radio is not recorded", {.boat = BOAT RADIO(", dsc: no, spot: rack")}},
+     "spot, position_read_at of the fixed radio are not recorded",
+     {.boat = BOAT RADIO(", dsc: no, spot: rack, position_read_at: plotter")}},
 };
 
 const struct rule_table rule_table_unrecorded = RULE_TABLE(unrecorded_rules, rows);

@@ -15,6 +15,7 @@ static struct arena *arena;
 static struct problems *problems;
 static struct boat boat;
 static struct base_record base;
+static const struct clock clocks[] = {{.minutes = 120, .read = true}};
 
 /* The specimen boat, fully recorded, in one quarter of the world. */
 static int set_up(void **state)
@@ -34,6 +35,8 @@ static int set_up(void **state)
     base = (struct base_record){.name.text = "base"};
     base.latitude.value = HEMISPHERE_UP;
     base.longitude.value = HEMISPHERE_UP;
+    base.clocks = clocks;
+    base.clock_count = 1;
     return 0;
 }
 
@@ -155,7 +158,7 @@ static void natures_are_worded_as_given(void **state)
     IN_ORDER(said((struct script_request){.form = SCRIPT_MAYDAY, .nature = "I AM ON FIRE."}),
              "UTC\nI AM ON FIRE. I REQUIRE IMMEDIATE ASSISTANCE.\n____");
     IN_ORDER(said((struct script_request){.form = SCRIPT_MAYDAY}),
-             "UTC\nI ____ (nature)\nI REQUIRE IMMEDIATE ASSISTANCE.\n____");
+             "UTC\nPROBLEM ____ (nature)\nI REQUIRE IMMEDIATE ASSISTANCE.\n____");
 }
 
 static void nothing_is_invented_about_the_boat(void **state)
@@ -180,15 +183,15 @@ struct order_case {
     enum script_element elements[12];
     size_t element_count;
     const char *words[20];        /* NULL-ended */
-    const char *never[3];         /* NULL-ended: what must not be said */
+    const char *never[6];         /* NULL-ended: what must not be said */
 };
 
 #define ELEMENTS(...) \
     .elements = {__VA_ARGS__}, \
     .element_count = sizeof (enum script_element[]){__VA_ARGS__} / sizeof(enum script_element)
 
-#define NAME_THREE_TIMES "TAMARISK TAMARISK TAMARISK"
-#define ALL_STATIONS_THREE_TIMES "ALL STATIONS ALL STATIONS ALL STATIONS"
+#define NAME_THREE_TIMES "TAMARISK, TAMARISK, TAMARISK"
+#define ALL_STATIONS_THREE_TIMES "ALL STATIONS, ALL STATIONS, ALL STATIONS"
 #define SPELLED "QUEBEC TANGO ALFA BRAVO TWO"
 
 static const struct order_case order_cases[] = {
@@ -198,34 +201,44 @@ static const struct order_case order_cases[] = {
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
               ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_ASSISTANCE,
               ELEMENT_OTHER),
-     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
+     .words = {"MAYDAY, MAYDAY, MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
                "200 014 730", "MAYDAY", "TAMARISK", SPELLED, "200 014 730", "LAT", "LONG", "UTC",
                "DRIFTING.", "I REQUIRE IMMEDIATE ASSISTANCE", "PERSONS ON BOARD", "OVER"}},
     {.id = "S01, on one line", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
      .dsc = true, .call_sign = true,
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
               ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
-     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
+     .words = {"MAYDAY, MAYDAY, MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
                "200 014 730", "MAYDAY", "TAMARISK", SPELLED, "200 014 730", "LAT", "LONG", "UTC",
                "I AM SINKING", "I REQUIRE IMMEDIATE ASSISTANCE", "PERSONS ON BOARD", "OVER"}},
+    {.id = "S01, of a nature in two lines",
+     .request = {.form = SCRIPT_MAYDAY,
+                 .nature = "I AM ON FIRE, ENGINE SPACE, PETROL, LITHIUM BATTERY ABOARD"},
+     .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
+              ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
+     .words = {"MAYDAY, MAYDAY, MAYDAY",
+               "LITHIUM BATTERY ABOARD. I REQUIRE IMMEDIATE ASSISTANCE.\n", "PERSONS ON BOARD",
+               "OVER"}},
     {.id = "S02", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
      .call_sign = true,
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
               ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
-     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED,
+     .words = {"MAYDAY, MAYDAY, MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED,
                "MAYDAY", "TAMARISK", SPELLED, "LAT", "OVER"},
      .never = {"MMSI", "200 014 730"}},
     {.id = "S04", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_MESSAGE_SIGNAL, ELEMENT_POSITION,
               ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
-     .words = {"MAYDAY MAYDAY MAYDAY\nTHIS IS TAMARISK TAMARISK TAMARISK\nMAYDAY TAMARISK\nLAT"},
+     .words = {"MAYDAY, MAYDAY, MAYDAY\nTHIS IS TAMARISK, TAMARISK, TAMARISK\n"
+               "MAYDAY TAMARISK\nLAT"},
      .never = {"CALL SIGN", "QUEBEC"}},
     {.id = "S05", .request = {.form = SCRIPT_PAN_PAN},
      .dsc = true, .call_sign = true, .urgency = true,
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
               ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_ASSISTANCE,
               ELEMENT_OTHER),
-     .words = {"PAN PAN PAN PAN PAN PAN", ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES,
+     .words = {"PAN PAN, PAN PAN, PAN PAN", ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES,
                "CALL SIGN", SPELLED, "MMSI", "200 014 730", "LAT", "LONG", "(problem)",
                "(assistance)", "PERSONS ON BOARD", "OVER"},
      .never = {"MAYDAY"}},
@@ -233,14 +246,14 @@ static const struct order_case order_cases[] = {
      .dsc = true, .call_sign = true,
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
               ELEMENT_NATURE, ELEMENT_OVER),
-     .words = {"SECURITE SECURITE SECURITE", ALL_STATIONS_THREE_TIMES, "THIS IS",
+     .words = {"SECURITE, SECURITE, SECURITE", ALL_STATIONS_THREE_TIMES, "THIS IS",
                NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MAST ADRIFT", "OUT"},
      .never = {"OVER", "MMSI"}},
     {.id = "S07", .request = {.form = SCRIPT_RELAY}, .dsc = true, .call_sign = true,
      ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
               ELEMENT_MESSAGE_SIGNAL, ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE,
               ELEMENT_OTHER),
-     .words = {"MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY", ALL_STATIONS_THREE_TIMES, "THIS IS",
+     .words = {"MAYDAY RELAY, MAYDAY RELAY, MAYDAY RELAY", ALL_STATIONS_THREE_TIMES, "THIS IS",
                NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI", "200 014 730", "MAYDAY",
                "vessel in distress", "LAT", "LONG", "(nature)", "PERSONS ON BOARD", "OVER"},
      .never = {"MAYDAY TAMARISK", "WHITE"}},
@@ -250,11 +263,22 @@ static const struct order_case order_cases[] = {
                "MMSI", "200 014 730", "PLEASE CANCEL MY DISTRESS ALERT OF", "UTC"},
      .never = {"MAYDAY"}},
     {.id = "downgrade", .request = {.form = SCRIPT_DOWNGRADE}, .dsc = true, .call_sign = true,
-     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_NATURE,
-              ELEMENT_ASSISTANCE),
-     .words = {"MAYDAY", "ALL STATIONS", "THIS IS", "TAMARISK", SPELLED, "(what happened)",
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
+              ELEMENT_NATURE, ELEMENT_ASSISTANCE),
+     .words = {"MAYDAY", ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES, SPELLED,
+               "DANGER IS OVER", "(what has ended)",
                "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE. OVER"},
-     .never = {"MAYDAY MAYDAY", "(time UTC)"}},
+     .never = {"MAYDAY, MAYDAY", "(time UTC)"}},
+    {.id = "receipt", .request = {.form = SCRIPT_RECEIPT}, .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_OVER),
+     .words = {"MAYDAY", "their name", "THIS IS", "TAMARISK", SPELLED, "RECEIVED MAYDAY"},
+     .never = {"MAYDAY, MAYDAY", "TAMARISK, TAMARISK", "OVER", "MMSI"}},
+    {.id = "beacon", .request = {.form = SCRIPT_CANCEL_BEACON}, .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_BEACON,
+              ELEMENT_OTHER, ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_ASSISTANCE),
+     .words = {ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES, SPELLED, "IDENTITY",
+               "BY MISTAKE", "(time UTC)", "LAT", "LONG", "I REQUIRE NO ASSISTANCE. OVER"},
+     .never = {"MAYDAY", "MMSI", "PERSONS"}},
 };
 
 static void boat_as(const struct order_case *wanted)

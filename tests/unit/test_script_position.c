@@ -65,7 +65,8 @@ static void blanks_and_hemispheres_are_filled(void **state)
             assert_string_equal(line_beginning(placed, "LAT "),
                                 "LAT 43 DEGREES 28.35 MINUTES SOUTH");
             assert_string_equal(line_beginning(placed, "LONG "),
-                                "LONG 005 DEGREES 26.10 MINUTES WEST AT ____ (time UTC) UTC");
+                                "LONG 005 DEGREES 26.10 MINUTES WEST "
+                                "AT ____ (local time) LOCAL TIME");
             assert_int_equal(placed->count, script->count);
             assert_string_equal(script_text(script, arena), before);
         }
@@ -85,17 +86,40 @@ static void other_lines_stay(void **state)
 {
     (void)state;
     static const struct position east = {434725000, 54350000};
-    static const enum script_form forms[] = {SCRIPT_SECURITE, SCRIPT_DOWNGRADE, SCRIPT_CANCEL};
-    for (size_t i = 0; i < 3; i++) {
+    static const enum script_form forms[] = {SCRIPT_SECURITE, SCRIPT_DOWNGRADE, SCRIPT_CANCEL,
+                                             SCRIPT_RECEIPT};
+    for (size_t i = 0; i < 4; i++) {
         const struct script *script = script_of(forms[i], &base);
         assert_string_equal(script_text(script_placed(script, &east, arena), arena),
                             script_text(script, arena));
     }
     const struct script *script = script_of(SCRIPT_MAYDAY, &base);
     const char *text = script_text(script_placed(script, &east, arena), arena);
-    const char *after = strstr(text, "\nI ____ (nature)");
+    const char *after = strstr(text, "\nPROBLEM ____ (nature)");
     assert_non_null(after);
-    assert_string_equal(after, strstr(script_text(script, arena), "\nI ____ (nature)"));
+    assert_string_equal(after, strstr(script_text(script, arena), "\nPROBLEM ____ (nature)"));
+}
+
+/* The time of a position, and that of an alert; by the clock that the script names. */
+static void a_time_is_filled_in_where_one_is_said(void **state)
+{
+    (void)state;
+    static const enum script_form timed[] = {SCRIPT_MAYDAY, SCRIPT_PAN_PAN, SCRIPT_RELAY,
+                                             SCRIPT_CANCEL, SCRIPT_CANCEL_BEACON};
+    static const struct clock clock = {.minutes = 60, .read = true};
+    for (size_t known = 0; known < 2; known++) {
+        base.clocks = &clock;
+        base.clock_count = known;
+        for (size_t i = 0; i < sizeof timed / sizeof *timed; i++) {
+            const struct script *script = script_of(timed[i], &base);
+            const char *text = script_text(script_timed(script, "1430", arena), arena);
+            assert_non_null(strstr(text, known ? " 1430 UTC" : " 1430 LOCAL TIME"));
+            assert_null(strstr(text, "time)"));
+        }
+    }
+    const struct script *receipt = script_of(SCRIPT_RECEIPT, &base);
+    assert_string_equal(script_text(script_timed(receipt, "1430", arena), arena),
+                        script_text(receipt, arena));
 }
 
 #define CASE(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
@@ -106,6 +130,7 @@ int main(void)
         CASE(blanks_and_hemispheres_are_filled),
         CASE(degrees_and_minutes_are_of_one_rounding),
         CASE(other_lines_stay),
+        CASE(a_time_is_filled_in_where_one_is_said),
     };
     return cmocka_run_group_tests_name("script_position", tests, NULL, NULL) != 0;
 }

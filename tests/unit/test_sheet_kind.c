@@ -47,7 +47,7 @@ static void list_compose(struct composing *composing, struct sheet *sheet,
         rows[i] = list_row(composing, &boat->equipment[i]);
     *list = (struct rows_facts){rows, boat->equipment_count};
     block_add(composing, sheet, BLOCK_ROWS)->rows = list;
-    signs_make(composing, sheet, NULL, signs_joined(composing));
+    signs_make(composing, sheet, NULL, signs_joined(composing, sheet));
 }
 
 static const struct kind_composing plain = {list_compose, no_call_compose, ALONE, CODED, MARKED};
@@ -145,7 +145,8 @@ static const struct page *list_page(const struct sheet *sheet)
     struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}};
     struct frame frame = frame_make(pen.paper, TEMPLATE_CARD, &needs);
     struct area body = frame.at[AREA_BODY];
-    head_place(&pen, &frame, size_rule(pen.paper, ROLE_SIGNS).floor);
+    mpt size = size_rule(pen.paper, ROLE_SIGNS).floor;
+    head_place(&pen, &frame, (struct head_sizes){size, size});
     struct laid_rows laid = rows_lay(&pen, size_rule(pen.paper, ROLE_ROW).aim, body.width);
     assert_true(laid.excess <= 0 && laid.height <= body.height);
     rows_place(&pen, &laid, body);

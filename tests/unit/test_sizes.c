@@ -31,14 +31,15 @@ static void floors_and_aims_are_those_of_the_specification(void **state)
         {ROLE_CODE, 8000, 8000}, {ROLE_TABLE, 12000, 13000},
         {ROLE_BOAT, 12000, 16000}, {ROLE_NUMBER, 14000, 18000}, {ROLE_TITLE, 32000, 40000},
         {ROLE_PLAN_TAG, 9000, 10000}, {ROLE_PLAN_LABEL, 9000, 12000}, {ROLE_MARK, 9000, 9000},
-        {ROLE_SIGNS, 12000, 14000}, {ROLE_CALL_LINE, 12000, 14000}, {ROLE_CONTACT, 12000, 14000}};
+        {ROLE_SIGNS, 12000, 14000}, {ROLE_CALL_LINE, 12000, 14000}, {ROLE_CONTACT, 12000, 14000},
+        {ROLE_BERTH, 12000, 14000}};
     for (size_t i = 0; i < sizeof rules / sizeof rules[0]; i++) {
         assert_int_equal(size_rule(a4, rules[i].role).floor, rules[i].floor);
         assert_int_equal(size_rule(a4, rules[i].role).aim, rules[i].aim);
     }
     /* what is read in an emergency is never smaller than a row */
-    static const enum page_role read[] = {ROLE_BOAT, ROLE_SIGNS, ROLE_CALL_LINE, ROLE_TABLE,
-                                          ROLE_CONTACT, ROLE_NUMBER};
+    static const enum page_role read[] = {ROLE_BOAT, ROLE_SIGNS, ROLE_BERTH, ROLE_CALL_LINE,
+                                          ROLE_TABLE, ROLE_CONTACT, ROLE_NUMBER};
     for (size_t i = 0; i < sizeof read / sizeof read[0]; i++)
         assert_true(size_rule(a4, read[i]).floor >= 12000);
 }

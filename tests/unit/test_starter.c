@@ -225,7 +225,8 @@ static void a_new_base_file_lacks_only_what_is_needed(void **state)
                                                test.problems, &sound);
     assert_non_null(base);
     assert_false(sound);
-    expect_errors(6);   /* name, phone; name, channel; latitude, longitude */
+    /* name, phone; name, channel; latitude, longitude; the number of the fire brigade */
+    expect_errors(7);
     assert_int_equal(base->approval_count, 0);
     assert_int_equal(base->local_rule_count, 0);
 }

@@ -33,7 +33,7 @@ static void a_row_has_its_familys_name(void **state)
 static void nothing_may_be_missing(void **state)
 {
     (void)state;
-    static const char *const keys[] = {"set_no_dsc", "fire_port", "cockpit_locker"};
+    static const char *const keys[] = {"set_key_dead", "fire_port", "cockpit_locker"};
     for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
         test.problems = problems_new(test.arena);
         assert_null(words_of(&(struct recipe){.left_out = keys[i]}));

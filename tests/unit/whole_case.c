@@ -31,6 +31,7 @@ static const struct form { const char *key, *value; } forms[] = {
     {"inside", "[cockpit_locker]"}, {"past", "[cockpit]"}, {"zone", "cockpit"},
     {"made", "2025-03"}, {"installed", "2026-03"}, {"serviced", "2026-04"},
     {"phone_24h", "\"+999 00 000 000\""}, {"phone", "\"+999 00 000 001\""},
+    {"fire_phone", "\"+999 02\""}, {"offset", "\"+2\""},
     {"position", "12 30.50 N 060 15.25 E"}, {"channel", "\"67\""}, {"variation", "4 E"},
     {"checked_on", "2026-11-02"}, {"variation_on", "2026-01-01"}, {"card", "flooding"},
     {"item", "fire_blanket"}, {"date", "2026-11-20"}, {"changed", "2026-11-01"},
