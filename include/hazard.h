@@ -60,7 +60,8 @@ struct act_values CHOICES_OF(struct act_value);
     X(GUARD_WAY_OUT, "way_out") X(GUARD_PUMPS_WATCHED, "pumps_watched") \
     X(GUARD_FLAT_WATER, "flat_water") X(GUARD_NOBODY_NEAR, "nobody_near") \
     X(GUARD_THIRD_PERSON, "third_person") X(GUARD_STORM_FAR, "storm_far") \
-    X(GUARD_ROPES_IN, "ropes_in") X(GUARD_NOT_ITS_VENT, "not_its_vent")
+    X(GUARD_ROPES_IN, "ropes_in") X(GUARD_NOT_ITS_VENT, "not_its_vent") \
+    X(GUARD_CLEAN_AIR, "clean_air")
 enum guard { GUARD_NONE, GUARD_LIST(CHOICE_NAME) GUARD_COUNT };
 extern const char *const guard_words[];    /* NULL-ended, each at its value less one */
 struct guard_value CHOICE_OF(enum guard);

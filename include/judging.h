@@ -69,6 +69,10 @@ enum reach gear_reach(const struct equipment *gear);
  * reach, and so is a radio that may stand in its charger where there is vapour. */
 enum reach reach_here(const struct composing *composing, const struct equipment *gear);
 
+/* Is the card being made about a boat that lies on her side or upside down? Then only gear that
+ * is recorded as reached so is reached. */
+bool lies_inverted(const struct composing *composing);
+
 /* May there be what the card being made takes vapour from? Not recorded counts as there. */
 bool vapour_about(const struct composing *composing);
 

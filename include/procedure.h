@@ -214,11 +214,14 @@ struct signal_value CHOICE_OF(enum call_signal);
 /* What is about where a call is made, and so from where: the fixed set, and nothing bars it; the
  * same in a fire, only outside the smoke; first what can be worked on deck, since somebody is to
  * be kept in sight; the handheld on deck alone, since there is vapour; the same, or the one that
- * somebody has with him; the fixed set, on a boat that goes down. */
+ * somebody has with him; the fixed set, on a boat that goes down; only what is reached on deck,
+ * since the air below is bad or the boat lies upside down; a handheld first, since the set's
+ * aerial went with the mast. */
 #define CALL_FROM_LIST(X) \
     X(CALL_FROM_FIXED, "fixed") X(CALL_FROM_FIXED_IN_FIRE, "fixed_in_fire") \
     X(CALL_FROM_DECK_FIRST, "deck_first") X(CALL_FROM_HANDHELD, "handheld_on_deck") \
-    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried") X(CALL_FROM_GOING_DOWN, "going_down")
+    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried") X(CALL_FROM_GOING_DOWN, "going_down") \
+    X(CALL_FROM_ON_DECK, "on_deck") X(CALL_FROM_AERIAL_LOST, "aerial_lost")
 enum call_from { CALL_FROM_NONE, CALL_FROM_LIST(CHOICE_NAME) CALL_FROM_COUNT };
 extern const char *const call_from_words[];    /* NULL-ended, each at its value less one */
 struct call_from_value CHOICE_OF(enum call_from);

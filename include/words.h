@@ -76,6 +76,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(RADIO_NAMED, radio_named, PLAIN, "tag place") \
     X(SET_HANDHELD_BELOW, set_handheld_below, PLAIN, "tag") \
     X(SET_DECK, set_deck, PLAIN, "") \
+    X(SET_CLEAN_AIR, set_clean_air, PLAIN, "") \
     X(SET_CHANNEL_HANDHELD, set_channel_handheld, PLAIN, "") \
     X(SET_LEAVE_FIXED, set_leave_fixed, PLAIN, "") \
     X(NUMBERED_LINE, numbered_line, PLAIN, "number line") \
@@ -85,6 +86,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(THEN_PHONE, then_phone, PLAIN, "number") \
     X(THEN_PHONE_ON, then_phone_on, PLAIN, "number") \
     X(THEN_EPIRB, then_epirb, PLAIN, "tag") \
+    X(THEN_SET, then_set, PLAIN, "tag") \
     X(THEN_BEACON, then_beacon, PLAIN, "tag") \
     X(THEN_FLARES, then_flares, PLAIN, "tag") \
     X(THEN_SART, then_sart, PLAIN, "tag") \
@@ -92,6 +94,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(WAY_UPWIND, way_upwind, PLAIN, "way") \
     X(WAY_AT_RAIL, way_at_rail, PLAIN, "way") \
     X(WAY_IN_RAFT, way_in_raft, PLAIN, "way") \
+    X(WAY_SPARE_AERIAL, way_spare_aerial, PLAIN, "way") \
     X(WAYS_AND_MAYDAY, ways_and_mayday, PLAIN, "ways grave") \
     X(BEACON_FIRST, beacon_first, PLAIN, "beacons") \
     X(SET_KEY_PLAIN, set_key_plain, PLAIN, "") \
@@ -100,6 +103,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_SMOKE_FIRST, set_smoke_first, PLAIN, "means") \
     X(SET_ALONE, set_alone, PLAIN, "means") \
     X(CLEAR_OF_SMOKE, clear_of_smoke, PLAIN, "means") \
+    X(ON_DECK_TOO, on_deck_too, PLAIN, "means") \
     X(SET_OUTSIDE_SMOKE, set_outside_smoke, PLAIN, "") \
     X(CALL_NO_RADIO_ABOARD, call_no_radio_aboard, PLAIN, "") \
     X(BEACON_NOW, beacon_now, PLAIN, "beacon tag place") \

@@ -12,40 +12,51 @@
 #define FREE(place, reach) AT(place, reach, FREE)
 
 /* Columns as CALL_FROM_LIST has them: nothing bars the set, a fire, somebody in the water,
- * vapour, leaving a boat that burns or is full of gas, a boat that goes down. */
-#define BY_DANGER(fixed, fire, lost, vapour, leaving, sinking) \
+ * vapour, leaving a boat that burns or is full of gas, a boat that goes down, bad air below or
+ * a boat upside down, a mast that took the aerial with it. */
+#define BY_DANGER(fixed, fire, lost, vapour, leaving, sinking, deck, mast) \
     { \
         [CALL_FROM_FIXED] = fixed, [CALL_FROM_FIXED_IN_FIRE] = fire, \
         [CALL_FROM_DECK_FIRST] = lost, [CALL_FROM_HANDHELD] = vapour, \
-        [CALL_FROM_HANDHELD_CARRIED] = leaving, [CALL_FROM_GOING_DOWN] = sinking \
+        [CALL_FROM_HANDHELD_CARRIED] = leaving, [CALL_FROM_GOING_DOWN] = sinking, \
+        [CALL_FROM_ON_DECK] = deck, [CALL_FROM_AERIAL_LOST] = mast \
     }
 #define NOT_THERE {0}
 
 static const struct rung_rule rung_rules[MEANS_COUNT][CALL_FROM_COUNT] = {
     [MEANS_RED_KEY] = BY_DANGER(FREE(1, BELOW), AT(1, BELOW, OUTSIDE_SMOKE), FREE(1, BELOW),
-                                NOT_THERE, NOT_THERE, FREE(1, BELOW)),
+                                NOT_THERE, NOT_THERE, FREE(1, BELOW), NOT_THERE,
+                                FREE(4, BELOW)),
     [MEANS_SECOND_STATION] = BY_DANGER(FREE(1, DECK), FREE(1, DECK), FREE(1, DECK), NOT_THERE,
-                                       AT(2, DECK, CLEAN_AIR), FREE(1, DECK)),
+                                       AT(2, DECK, CLEAN_AIR), FREE(1, DECK),
+                                       AT(2, DECK, UPRIGHT), FREE(4, DECK)),
     [MEANS_FIXED_SET] = BY_DANGER(FREE(2, BELOW), AT(3, BELOW, OUTSIDE_SMOKE), FREE(2, BELOW),
-                                  NOT_THERE, AT(3, DECK, CLEAN_AIR), FREE(2, BELOW)),
+                                  NOT_THERE, AT(3, DECK, CLEAN_AIR), FREE(2, BELOW),
+                                  AT(3, DECK, UPRIGHT), AT(4, BELOW, SPARE_AERIAL)),
     [MEANS_HANDHELD_DECK] = BY_DANGER(FREE(3, DECK), FREE(2, DECK), FREE(3, DECK),
-                                      AT(1, DECK, UPWIND), AT(1, DECK, UPWIND), FREE(3, DECK)),
+                                      AT(1, DECK, UPWIND), AT(1, DECK, UPWIND), FREE(3, DECK),
+                                      FREE(1, DECK), FREE(1, DECK)),
     [MEANS_HANDHELD_BELOW] = BY_DANGER(FREE(4, BELOW), FREE(4, COMPANIONWAY), FREE(4, BELOW),
-                                       NOT_THERE, AT(3, BELOW, CARRIED), FREE(4, BELOW)),
+                                       NOT_THERE, AT(3, BELOW, CARRIED), FREE(4, BELOW),
+                                       NOT_THERE, FREE(2, BELOW)),
     [MEANS_PHONE] = BY_DANGER(FREE(4, DECK), FREE(4, DECK), FREE(4, DECK), AT(3, DECK, UPWIND),
-                              AT(5, DECK, UPWIND), FREE(4, DECK)),
+                              AT(5, DECK, UPWIND), FREE(4, DECK), FREE(4, DECK),
+                              FREE(3, DECK)),
     [MEANS_EPIRB] = BY_DANGER(FREE(5, BELOW), FREE(5, COMPANIONWAY), FREE(5, BELOW),
                               AT(4, DECK, UPWIND), AT(4, DECK, WITH_CALL),
-                              AT(4, BELOW, WITH_CALL)),
+                              AT(4, BELOW, WITH_CALL), FREE(5, DECK), FREE(5, BELOW)),
     [MEANS_PERSONAL_BEACON] = BY_DANGER(FREE(5, BELOW), FREE(5, COMPANIONWAY), FREE(5, BELOW),
                                         AT(4, DECK, UPWIND), AT(4, DECK, WITH_CALL),
-                                        AT(4, BELOW, WITH_CALL)),
+                                        AT(4, BELOW, WITH_CALL), FREE(5, DECK),
+                                        FREE(5, BELOW)),
     [MEANS_FLARES] = BY_DANGER(FREE(6, BELOW), AT(6, COMPANIONWAY, AT_RAIL), FREE(6, BELOW),
-                               NOT_THERE, NOT_THERE, FREE(6, BELOW)),
+                               NOT_THERE, NOT_THERE, FREE(6, BELOW), FREE(6, DECK),
+                               FREE(6, BELOW)),
     [MEANS_SART] = BY_DANGER(FREE(7, BELOW), FREE(7, DECK), FREE(7, BELOW), NOT_THERE,
-                             AT(7, DECK, IN_RAFT), AT(7, BELOW, IN_RAFT)),
+                             AT(7, DECK, IN_RAFT), AT(7, BELOW, IN_RAFT), FREE(7, DECK),
+                             FREE(7, BELOW)),
     [MEANS_SIGNALS] = BY_DANGER(FREE(8, DECK), FREE(8, DECK), FREE(8, DECK), FREE(2, DECK),
-                                FREE(2, DECK), FREE(8, DECK)),
+                                FREE(2, DECK), FREE(8, DECK), FREE(8, DECK), FREE(8, DECK)),
 };
 
 enum { RUNG_PLACES_MOST = 8 };
@@ -152,6 +163,8 @@ static bool condition_holds(const struct composing *composing, const struct rung
     const struct boat *boat = composing->in->boat;
     if (rule->condition == RUNG_CLEAN_AIR)
         return !vapour_about(composing);
+    if (rule->condition == RUNG_UPRIGHT)
+        return !lies_inverted(composing);
     return rule->condition != RUNG_IN_RAFT || boat_fitted(boat, ITEM_liferaft) == ANSWER_YES;
 }
 
@@ -235,12 +248,22 @@ bool set_is_first(const struct calling *calling)
     return rung_rules[MEANS_RED_KEY][calling->from].place > 0;
 }
 
+/* Is there a handheld that has its aerial, while the set may have none? */
+static bool aerial_lost_to(const struct ladder *ladder)
+{
+    const struct rung *near = ladder_rung(ladder, MEANS_HANDHELD_DECK);
+    const struct rung *far = ladder_rung(ladder, MEANS_HANDHELD_BELOW);
+    return ladder->calling->from == CALL_FROM_AERIAL_LOST &&
+           ((near != NULL && near->drafted == NULL) || (far != NULL && far->drafted == NULL));
+}
+
 /* The fixed set before all others, where the danger leaves it to be worked: it has the farthest
  * voice and the key. Else the first that one speaks by. */
 const struct rung *ladder_worked(const struct ladder *ladder)
 {
     const struct rung *set = ladder_rung(ladder, MEANS_FIXED_SET);
-    if (set != NULL && set->drafted == NULL && set_is_first(ladder->calling))
+    if (set != NULL && set->drafted == NULL && set_is_first(ladder->calling) &&
+        !aerial_lost_to(ladder))
         return set;
     for (size_t i = 0; i < ladder->count; i++)
         if (is_voice(ladder->rungs[i].means) &&

@@ -159,6 +159,12 @@ static void set_lines(struct composing *composing, struct call_lines *lines,
         instead_line(composing, lines, ladder);
 }
 
+/* Where the smoke or the vapour is not, or on deck above bad air. */
+static enum word other_way_word(const struct ladder *ladder)
+{
+    return ladder->calling->from == CALL_FROM_ON_DECK ? WORD_ON_DECK_TOO : WORD_CLEAR_OF_SMOKE;
+}
+
 /* From a handheld on deck; where nothing aboard gives vapour, the set on deck is another way. */
 static void deck_lines(struct composing *composing, struct call_lines *lines,
                        const struct ladder *ladder)
@@ -169,12 +175,12 @@ static void deck_lines(struct composing *composing, struct call_lines *lines,
     worked_lines(composing, lines, ladder);
     if (station != NULL && station != worked)
         call_line_add(composing, lines,
-                      phrase_word(composing->arena, WORD_CLEAR_OF_SMOKE, "means",
+                      phrase_word(composing->arena, other_way_word(ladder), "means",
                                   named_with_place(composing, station), NULL),
                       composing->in->boat->radio.second_station.section.place);
     if (set != NULL && set != worked)
         call_line_add(composing, lines,
-                      phrase_word(composing->arena, WORD_CLEAR_OF_SMOKE, "means",
+                      phrase_word(composing->arena, other_way_word(ladder), "means",
                                   call_gear(composing, WORD_RADIO_NAMED, set->gear), NULL),
                       set->gear->place);
 }
@@ -184,7 +190,7 @@ static void untouched_line(struct composing *composing, struct call_lines *lines
                            const struct ladder *ladder)
 {
     if (!by_handheld_only(composing->in->boat) && !set_is_first(ladder->calling) &&
-        ladder_rung(ladder, MEANS_FIXED_SET) == NULL)
+        !lies_inverted(composing) && ladder_rung(ladder, MEANS_FIXED_SET) == NULL)
         call_word_add(composing, lines, WORD_SET_LEAVE_FIXED, composing->in->boat->place);
 }
 

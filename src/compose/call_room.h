@@ -37,7 +37,9 @@ enum rung_condition {
     RUNG_CARRIED,             /* by who has it with him: nobody fetches it */
     RUNG_WITH_CALL,           /* with the first call, wherever the boat is */
     RUNG_AT_RAIL,             /* at a rail far from the fire */
-    RUNG_IN_RAFT              /* where a raft is fitted, in it */
+    RUNG_IN_RAFT,             /* where a raft is fitted, in it */
+    RUNG_UPRIGHT,             /* not on a boat that lies upside down */
+    RUNG_SPARE_AERIAL         /* by the aerial that stands for the one on the mast */
 };
 
 struct rung_rule {

@@ -6,7 +6,7 @@
 static const struct means_words { enum word way, alone; } means_words_of[MEANS_COUNT] = {
     [MEANS_RED_KEY] = {WORD_COUNT, WORD_COUNT},
     [MEANS_SECOND_STATION] = {WORD_COUNT, WORD_COUNT},
-    [MEANS_FIXED_SET] = {WORD_COUNT, WORD_COUNT},
+    [MEANS_FIXED_SET] = {WORD_THEN_SET, WORD_COUNT},
     [MEANS_HANDHELD_DECK] = {WORD_THEN_HANDHELD, WORD_COUNT},
     [MEANS_HANDHELD_BELOW] = {WORD_THEN_HANDHELD, WORD_COUNT},
     [MEANS_PHONE] = {WORD_THEN_PHONE, WORD_PHONE_CENTRE},
@@ -27,11 +27,14 @@ static enum word condition_word(enum rung_condition condition)
         return WORD_WAY_AT_RAIL;
     case RUNG_IN_RAFT:
         return WORD_WAY_IN_RAFT;
+    case RUNG_SPARE_AERIAL:
+        return WORD_WAY_SPARE_AERIAL;
     case RUNG_FREE:
     case RUNG_OUTSIDE_SMOKE:
     case RUNG_CLEAN_AIR:
     case RUNG_CARRIED:
     case RUNG_WITH_CALL:
+    case RUNG_UPRIGHT:
         break;
     }
     return WORD_COUNT;
@@ -108,6 +111,8 @@ static bool goes_unsaid(const struct ladder *ladder, const struct rung *rung)
 static bool is_way(const struct composing *composing, const struct ladder *ladder,
                    const struct rung *rung)
 {
+    if (rung->means == MEANS_FIXED_SET && rung->rule->condition != RUNG_SPARE_AERIAL)
+        return false;
     return means_words_of[rung->means].way != WORD_COUNT && rung != ladder_worked(ladder) &&
            !(is_voice(rung->means) && rung->drafted != NULL) &&
            !goes_with_call(composing, rung) && !goes_unsaid(ladder, rung);
@@ -175,7 +180,7 @@ static void handheld_left_line(struct composing *composing, struct call_lines *l
 static const struct phrase *alone_phrase(struct composing *composing,
                                          const struct ladder *ladder, const struct rung *rung)
 {
-    bool upwind = !set_is_first(ladder->calling);
+    bool upwind = !set_is_first(ladder->calling) && ladder->calling->from != CALL_FROM_ON_DECK;
     enum word word = means_words_of[rung->means].alone;
     if (rung->drafted != NULL)
         return rung->drafted;
@@ -218,15 +223,24 @@ static bool is_no_beacon(enum means means)
     return !is_beacon(means);
 }
 
+/* Where one stays who cannot call; on the hull of a boat upside down nothing is to be said. */
+static void stay_line(struct composing *composing, struct call_lines *lines,
+                      const struct ladder *ladder)
+{
+    enum call_from from = ladder->calling->from;
+    enum word word = from == CALL_FROM_HANDHELD_CARRIED ? WORD_SET_UPWIND
+                     : from == CALL_FROM_ON_DECK        ? WORD_SET_CLEAN_AIR
+                                                        : WORD_SET_DECK;
+    if (!lies_inverted(composing))
+        call_word_add(composing, lines, word, composing->in->boat->place);
+}
+
 void no_radio_lines(struct composing *composing, struct call_lines *lines,
                     const struct ladder *ladder)
 {
     if (!set_is_first(ladder->calling)) {
         handheld_left_line(composing, lines);
-        call_word_add(composing, lines,
-                      ladder->calling->from == CALL_FROM_HANDHELD_CARRIED ? WORD_SET_UPWIND
-                                                                          : WORD_SET_DECK,
-                      composing->in->boat->place);
+        stay_line(composing, lines, ladder);
     }
     alone_lines(composing, lines, ladder, is_beacon);
     alone_lines(composing, lines, ladder, is_no_beacon);

@@ -237,6 +237,33 @@ static enum truth judge_surely(struct composing *composing, const struct conditi
                  NOTE_NOTHING) == TRUTH_YES ? TRUTH_YES : TRUTH_NO;
 }
 
+/* Once for all cards that wait for it. */
+static void breaths_hold(struct composing *composing)
+{
+    enum severity severity = composing->in->draft ? SEVERITY_DEFICIENCY : SEVERITY_HELD;
+    composing->held = true;
+    if (composing->breaths_told)
+        return;
+    composing->breaths_told = true;
+    problem_add(composing->problems, severity, source_whole(composing->in->base->source),
+                "write drowning_breaths: 5 or drowning_breaths: 2, as the resuscitation council "
+                "of the base's country teaches",
+                "drowning_breaths is not recorded: %s each card that tells how to help who does "
+                "not breathe", composing->in->draft ? "it is missing on" : "it holds back");
+}
+
+/* Two cards of one boat never give two numbers, and none gives one that nobody chose. */
+static enum truth breaths_judge(struct composing *composing, const struct condition *condition,
+                                enum noting noting)
+{
+    enum breaths breaths = composing->in->base->drowning_breaths.value;
+    if (breaths != BREATHS_NONE)
+        return breaths == condition->breaths ? TRUTH_YES : TRUTH_NO;
+    if (noting == NOTE_MISSING)
+        breaths_hold(composing);
+    return TRUTH_UNKNOWN;
+}
+
 static enum truth judge(struct composing *composing, const struct condition *condition,
                         enum noting noting)
 {
@@ -261,8 +288,7 @@ static enum truth judge(struct composing *composing, const struct condition *con
         return boat_is(composing->in->boat, condition->trait, composing->slot->space) ? TRUTH_YES
                                                                                     : TRUTH_NO;
     case CONDITION_BREATHS:
-        return composing->in->base->drowning_breaths.value == condition->breaths ? TRUTH_YES
-                                                                                 : TRUTH_NO;
+        return breaths_judge(composing, condition, noting);
     case CONDITION_ALL:
         return judge_all(composing, condition, noting);
     case CONDITION_ANY:

@@ -88,10 +88,21 @@ static bool sparks_here(const struct composing *composing, const struct equipmen
            vapour_about(composing);
 }
 
+bool lies_inverted(const struct composing *composing)
+{
+    const struct hazard_values *hazards = &composing->slot->procedure->hazards;
+    for (size_t i = 0; i < hazards->count; i++)
+        if (hazards->items[i].value == HAZARD_INVERTED)
+            return true;
+    return false;
+}
+
 enum reach reach_here(const struct composing *composing, const struct equipment *gear)
 {
     const struct procedure *procedure = composing->slot->procedure;
     const struct item_values *sources = &procedure->vapour_from;
+    if (lies_inverted(composing))
+        return gear->reach_inverted.answer == ANSWER_YES ? REACH_OPEN_DECK : REACH_BELOW;
     if (sparks_here(composing, gear))
         return REACH_BELOW;
     if (item_value_find(&procedure->despite_vapour, gear->item.value) != NULL)

@@ -119,12 +119,17 @@ void not_fitted_read(const struct condition_reading *reading,
     condition_items_read(reading, node, into, CONDITION_NOT_FITTED);
 }
 
+/* A list is asked as "all of them". */
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                            struct gathering *into)
 {
-    enum trait trait = known_scalar(reading, into, node, trait_words, "kind of boat");
-    if (trait != TRAIT_NONE)
-        condition_gather(reading, into, CONDITION_BOAT, node->place)->trait = trait;
+    size_t count = 0;
+    const struct yaml_node *const *nodes = as_list(reading, into, &node, &count);
+    for (size_t i = 0; i < count; i++) {
+        enum trait trait = known_scalar(reading, into, nodes[i], trait_words, "kind of boat");
+        if (trait != TRAIT_NONE)
+            condition_gather(reading, into, CONDITION_BOAT, nodes[i]->place)->trait = trait;
+    }
 }
 
 void breaths_read(const struct condition_reading *reading, const struct yaml_node *node,

@@ -102,7 +102,7 @@ static const struct {
     {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran, trimaran, sail; what "
                              "she has: cooking, gas, dsc, diesel, petrol, petrol_tank, electric, "
                              "outboard, generator, two_engines; of a card of one engine space, "
-                             "what is there"},
+                             "what is there; of a list, all of them"},
     {"breaths", breaths_read, "{breaths: 5}: so many first breaths for a drowned person, as her "
                               "base records; not recorded is neither"},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "

@@ -28,7 +28,7 @@
       "somebody reaches into the battery gas from the companionway") \
     X(fire_below, FIRE, GO_BELOW, "R3", OUTSIDE_SMOKE, ALL_OUT, NONE, NONE, \
       "somebody goes below without: only outside the smoke") \
-    X(air_below, BAD_AIR, GO_BELOW, "R19", NONE, ALL_OUT, NONE, NONE, \
+    X(air_below, BAD_AIR, GO_BELOW, "R19", CLEAN_AIR, ALL_OUT, NONE, NONE, \
       "something is fetched from the bad air") \
     X(person_below, PERSON_IN_WATER, GO_BELOW, "R10", THIRD_PERSON, NONE, NONE, NONE, \
       "somebody goes below while a person is in the water") \
