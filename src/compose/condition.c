@@ -246,7 +246,7 @@ static void breaths_hold(struct composing *composing)
         return;
     composing->breaths_told = true;
     problem_add(composing->problems, severity, source_whole(composing->in->base->source),
-                "write drowning_breaths: 5 or drowning_breaths: 2, as the resuscitation council "
+                "write first_aid: {drowning_breaths: 5}, or 2, as the resuscitation council "
                 "of the base's country teaches",
                 "drowning_breaths is not recorded: %s each card that tells how to help who does "
                 "not breathe", composing->in->draft ? "it is missing on" : "it holds back");

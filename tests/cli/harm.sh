@@ -91,7 +91,7 @@ rules_list() {
 77 | all | !jet | never | never | (^|[^A-Za-z])jet | no jet drives her
 78 | engine_fire galley_fire cabin_fire flooding man_overboard abandon_ship diesel_leak petrol_leak | !gas !lithium_here | bar signs head lethal yes no ask never caution | never | (^|[^r] |[^A-Za-z ])([Gg]as|GAS)([^A-Za-z]|$) | she carries none
 79 | flooding | !combustion | head lethal | never | [Ee]ngine|ENGINE | nothing draws cooling water in
-80 | all | - | bar signs head lethal yes no ask never caution | never | [Ww]heel|WHEEL|[Tt]iller | some have the one, some the other
+80 | all | - | bar signs head lethal yes no ask never caution | never | [Ww]heel|WHEEL|(^|[^y] )[Tt]iller | some have the one, some the other
 81 | flooding | !pump | bar signs head lethal yes no ask never caution | never | [Pp]ump|PUMP | there is none
 82 | flooding | !maybe_bucket_lanyard | head lethal | never | [Bb]ucket|BUCKET | nor a bucket
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
