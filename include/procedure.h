@@ -29,6 +29,8 @@ enum condition_kind {
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
     CONDITION_BREATHS,     /* breaths: of her base */
+    CONDITION_STING,       /* sting: of her base */
+    CONDITION_TIDE,        /* tide: of her base's waters */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
@@ -58,6 +60,8 @@ struct condition {
     enum reach reach;
     enum trait trait;
     enum breaths breaths;
+    enum sting sting;
+    enum tide tide;
     const struct condition *const *children;
     size_t child_count;
 };
