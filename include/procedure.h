@@ -172,6 +172,12 @@ struct procedure_step {
 enum base_name { BASE_NAME_NONE, BASE_NAME_LIST(CHOICE_NAME) BASE_NAME_COUNT };
 extern const char *const base_name_words[];    /* NULL-ended, each at its value less one */
 
+/* {names} of facts of the boat, which all words may have that may name a step: her draught in
+ * metres, a number alone, and where a person who is hurt is laid down. */
+#define BOAT_NAME_LIST(X) X(BOAT_NAME_DRAUGHT, "draught") X(BOAT_NAME_LAY_DOWN, "lay_down_place")
+enum boat_name { BOAT_NAME_NONE, BOAT_NAME_LIST(CHOICE_NAME) BOAT_NAME_COUNT };
+extern const char *const boat_name_words[];    /* NULL-ended, each at its value less one */
+
 /* Words of which the first whose `when` holds are printed (NULL: always); `card`: the card
  * that is to be gone on with. {id} in them stands for the number of a step of this
  * procedure or of another card. */

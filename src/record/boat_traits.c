@@ -316,6 +316,9 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
     case TRAIT_DRAUGHT:
         return (struct trait_fact){ANSWER_IF(boat->facts.draught_m.given),
                                    boat->facts.draught_m.place};
+    case TRAIT_LAY_DOWN:
+        return (struct trait_fact){ANSWER_IF(boat->facts.lay_down_place.text != NULL),
+                                   boat->facts.lay_down_place.place};
     case TRAIT_OTHER_ENGINE:
         return other_engine(boat, space);
     case TRAIT_TWO_ENGINES:
