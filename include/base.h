@@ -62,6 +62,8 @@ struct base_record {
     bool variation_given;
     struct date_value variation_on;
     struct breaths_value drowning_breaths;  /* the first ones; BREATHS_NONE: as each was taught */
+    struct sting_value sting;               /* what is poured on one; STING_NONE: nobody knows */
+    struct tide_value tide;                 /* TIDE_UNSAID: it is not recorded */
     struct month_means_value month_means;
     struct number_value margin_days;
     const struct interval *intervals;       /* the base's own, before the trade's */

@@ -60,6 +60,13 @@ struct equipment {
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value vents_overboard;
     struct answer_value below, charged, in_charger, dsc, automatic, reach_inverted, disposable;
+    struct answer_value upright, needs_engine, from_water;
+    struct drives_value drives;
+    struct chain_end_value chain_end;
+    struct kit_values kit;
+    struct text_value breaker, sound;
+    struct number_value cuts_mm;
+    struct date_value tried;
     struct date_value changed;        /* in a model: when the entry was last changed */
 };
 
@@ -71,6 +78,8 @@ struct boat_facts {
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
     struct zone_values rooms;         /* those that she has */
+    struct number_value thickest_wire_mm;
+    struct text_value lay_down_place;
     struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;

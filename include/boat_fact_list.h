@@ -61,6 +61,11 @@
     X(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000, \
       .readers = READ_FIGURE, \
       .about = "litres of water in one hull until the floorboards are wet") \
+    X(thickest_wire_mm, FIELD_NUMBER, .low = 1000, .high = 40000, \
+      .readers = READ_CHECK | READ_REST, \
+      .about = "the thickest wire or rod that holds the mast") \
+    X(lay_down_place, FIELD_WORDING, .readers = READ_REST, \
+      .about = "the hardest flat floor, for a person who is hurt") \
     X(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table), \
       .readers = READ_SAFETY, \
       .about = "where the cards hang: {zone: , faces: }")

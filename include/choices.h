@@ -122,6 +122,30 @@ enum lanyard { LANYARD_NONE, LANYARD_LIST(CHOICE_NAME) LANYARD_COUNT };
 extern const char *const lanyard_words[];
 struct lanyard_value CHOICE_OF(enum lanyard);
 
+/* What an autopilot drives. */
+#define DRIVES_LIST(X) X(DRIVES_RUDDER, "rudder") X(DRIVES_WHEEL, "wheel")
+enum drives { DRIVES_NONE, DRIVES_LIST(CHOICE_NAME) DRIVES_COUNT };
+extern const char *const drives_words[];
+struct drives_value CHOICE_OF(enum drives);
+
+/* How the last link of the chain is made fast. */
+#define CHAIN_END_LIST(X) \
+    X(CHAIN_END_CORD, "cord") X(CHAIN_END_SHACKLE, "shackle") X(CHAIN_END_LOOSE, "loose")
+enum chain_end { CHAIN_END_NONE, CHAIN_END_LIST(CHOICE_NAME) CHAIN_END_COUNT };
+extern const char *const chain_end_words[];
+struct chain_end_value CHOICE_OF(enum chain_end);
+
+/* What may be in a first-aid kit. */
+#define KIT_LIST(X) \
+    X(KIT_TOURNIQUET, "tourniquet") X(KIT_GLOVES, "gloves") X(KIT_FILM, "film") \
+    X(KIT_BURN_DRESSING, "burn_dressing") X(KIT_THERMOMETER, "thermometer") \
+    X(KIT_TWEEZERS, "tweezers") X(KIT_FACE_SHIELD, "face_shield") X(KIT_VINEGAR, "vinegar") \
+    X(KIT_REHYDRATION, "rehydration") X(KIT_SEASICK_TABLETS, "seasick_tablets")
+enum kit { KIT_NONE, KIT_LIST(CHOICE_NAME) KIT_COUNT };
+extern const char *const kit_words[];
+struct kit_value CHOICE_OF(enum kit);
+struct kit_values CHOICES_OF(struct kit_value);
+
 /* What must be so for a hand to work it. */
 #define ONLY_WHEN_LIST(X) \
     X(ONLY_ENGINE_RUNNING, "engine_running") X(ONLY_ENGINE_STOPPED, "engine_stopped") \
@@ -162,6 +186,19 @@ struct sea_area_value CHOICE_OF(enum sea_area);
 enum breaths { BREATHS_NONE, BREATHS_LIST(CHOICE_NAME) BREATHS_COUNT };
 extern const char *const breaths_words[];
 struct breaths_value CHOICE_OF(enum breaths);
+
+/* What is poured on a sting of a jellyfish of these waters. */
+#define STING_LIST(X) \
+    X(STING_SEA_WATER, "sea_water") X(STING_VINEGAR, "vinegar") X(STING_BOTH, "both")
+enum sting { STING_NONE, STING_LIST(CHOICE_NAME) STING_COUNT };
+extern const char *const sting_words[];
+struct sting_value CHOICE_OF(enum sting);
+
+/* How far the water rises and falls here. */
+#define TIDE_LIST(X) X(TIDE_ABSENT, "none") X(TIDE_SMALL, "small") X(TIDE_LARGE, "large")
+enum tide { TIDE_UNSAID, TIDE_LIST(CHOICE_NAME) TIDE_COUNT };
+extern const char *const tide_words[];
+struct tide_value CHOICE_OF(enum tide);
 
 struct month_means_value CHOICE_OF(enum month_means);
 

@@ -10,7 +10,9 @@
     X(STATE_ON, "on") X(STATE_OFF, "off") X(STATE_SHUT, "shut") X(STATE_OPEN, "open") \
     X(STATE_STOP, "stop") X(STATE_RELEASE, "release") X(STATE_PULL, "pull") \
     X(STATE_TAKE, "take") X(STATE_WEAR, "wear") X(STATE_USE, "use") X(STATE_READY, "ready") \
-    X(STATE_TIED, "tied") X(STATE_CUT, "cut") X(STATE_LEAVE, "leave")
+    X(STATE_TIED, "tied") X(STATE_CUT, "cut") X(STATE_LEAVE, "leave") \
+    X(STATE_NEUTRAL, "neutral") X(STATE_AHEAD, "ahead") X(STATE_ASTERN, "astern") \
+    X(STATE_IN, "in") X(STATE_OUT, "out") X(STATE_UP, "up") X(STATE_DOWN, "down")
 enum end_state {
     STATE_ANY,               /* none is named: the item's one use */
     END_STATE_LIST(CHOICE_NAME) STATE_COUNT

@@ -170,7 +170,8 @@
       ASKED(ANCHORS, ITEM_heaving_line) \
       MAY(ITEM_liferaft, ITEM_jackstay, ITEM_harness_tether, ITEM_horseshoe_buoy, \
           ITEM_danbuoy, ITEM_bucket_lanyard, ITEM_recovery_sling, ITEM_recovery_tackle, \
-          ITEM_boarding_ladder, ITEM_lpg_hose, ITEM_shore_power_inlet, ITEM_dinghy), \
+          ITEM_boarding_ladder, ITEM_lpg_hose, ITEM_shore_power_inlet, ITEM_dinghy, \
+          ITEM_drogue, ITEM_boathook), \
       .low = 500, .high = 200000, .readers = READ_SAFETY, \
       .about = "length of line or chain") \
     X(rated_lph, rated_lph, FIELD_NUMBER, ASKED(ITEM_bilge_pump_electric), \
@@ -283,6 +284,32 @@
       ASKED(ITEM_liferaft, ITEM_grab_bag, ITEM_epirb, ITEM_vhf_handheld, ITEM_flares, \
             ITEM_knife), \
       .readers = READ_REST, \
-      .about = "can it be reached in a capsized boat?")
+      .about = "can it be reached in a capsized boat?") \
+    X(upright, upright, FIELD_ANSWER, MUST(ITEM_throttle), .readers = READ_REST, \
+      .about = "does its lever stand upright in neutral?") \
+    X(drives, drives, FIELD_CHOICE, ASKED(ITEM_autopilot), .choices = drives_words, \
+      .readers = READ_REST, \
+      .about = "what it drives: rudder, where it steers with the wheel's gear broken, or wheel") \
+    X(needs_engine, needs_engine, FIELD_ANSWER, ASKED(ITEM_windlass), .readers = READ_SAFETY, \
+      .about = "must the engine run for it to work?") \
+    X(breaker, breaker, FIELD_WORDING, ASKED(ITEM_windlass), .readers = READ_SAFETY, \
+      .about = "where its breaker is, which trips when it is overloaded") \
+    X(chain_end, chain_end, FIELD_CHOICE, ASKED(ITEM_anchor_main), .choices = chain_end_words, \
+      .readers = READ_CHECK | READ_REST, \
+      .about = "how the last link is made fast: a cord, which a knife cuts, a shackle, or loose") \
+    X(from_water, from_water, FIELD_ANSWER, ASKED(ITEM_boarding_ladder), \
+      .readers = READ_CHECK | READ_REST, \
+      .about = "can a swimmer let it down from the water?") \
+    X(tried, tried, FIELD_DATE, ASKED(ITEM_emergency_tiller, ITEM_recovery_tackle), \
+      .own = true, .readers = READ_CHECK | READ_REST, \
+      .about = "the date it was last tried on this boat") \
+    X(cuts_mm, cuts_mm, FIELD_NUMBER, ASKED(ITEM_bolt_cutters), \
+      .low = 2000, .high = 40000, .readers = READ_CHECK | READ_REST, \
+      .about = "the thickest wire it cuts") \
+    X(kit, kit, FIELD_CHOICES, ASKED(ITEM_first_aid_kit), .choices = kit_words, \
+      .readers = READ_REST, \
+      .about = "what is in it of these; [] for none") \
+    X(sound, sound, FIELD_WORDING, ASKED(ALARMS, ITEM_bilge_alarm), .readers = READ_SAFETY, \
+      .about = "how it sounds, such as three beeps, then a pause")
 
 #endif

@@ -122,7 +122,31 @@
     X(bathing_platform, CONTROL, platform, bathing_platform, false, \
       "how it is let down, by hand as well") \
     X(hatch, RESCUE, hatch, forward_cabin, false, "opens from inside, size") \
-    X(blankets, RESCUE, blanketwarm, saloon, false, "how many")
+    X(blankets, RESCUE, blanketwarm, saloon, false, "how many") \
+    X(throttle, CONTROL, throttle, cockpit, true, \
+      "how its lever stands in neutral; where a second one is") \
+    X(engine_start, CONTROL, enginekey, cockpit, true, \
+      "key or button, in which order, seconds of warming") \
+    X(autopilot, CONTROL, autopilot, cockpit, false, "its keys; whether it drives the rudder") \
+    X(sail_rope, CONTROL, sailrope, cockpit, false, \
+      "of which sail, its colour, its clutch or winch") \
+    X(front_sail_roller, CONTROL, sailroller, cockpit, false, \
+      "its line and colour, which rope must be free") \
+    X(mainsail_down, CONTROL, saildown, mast, false, \
+      "into the mast or the boom, or dropped; its rope and clutch") \
+    X(windlass, CONTROL, windlass, foredeck, false, \
+      "its control, its breaker, whether the engine must run") \
+    X(position_display, CONTROL, position, navigation_station, false, \
+      "which page or key shows latitude and longitude") \
+    X(light_switch, CONTROL, lamp, navigation_station, false, "which lights") \
+    X(aed, RESCUE, aed, saloon, false, "the dates of its battery and its pads") \
+    X(steering_access, CONTROL, quadrant, lazarette, false, "what lifts, tool needed") \
+    X(drogue, CONTROL, drogue, cockpit_locker, false, "metres of line, its strong points") \
+    X(boathook, CONTROL, boathook, side_deck, false, "its length in metres") \
+    X(hacksaw, CONTROL, hacksaw, cockpit_locker, false, "spare blades") \
+    X(fender, CONTROL, fender, cockpit_locker, false, "how many") \
+    X(washboards, CONTROL, boards, companionway, false, "where stowed, how they lock") \
+    X(capsize_line, RESCUE, hullline, crossbeam_aft, false, "where under the bridge deck")
 
 /* What saves lives, the first to be looked for first: the index of the safety plan names
  * those of them that a boat has, as many as it has room for. */

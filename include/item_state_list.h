@@ -103,6 +103,23 @@
     USED(X, contacts_card) \
     FREED(X, bathing_platform) \
     OPENS(X, hatch) \
-    USED(X, blankets)
+    USED(X, blankets) \
+    X(throttle, NEUTRAL, how) X(throttle, AHEAD, how) X(throttle, ASTERN, how) \
+    X(engine_start, ON, how) X(engine_start, OFF, NONE) \
+    X(autopilot, ON, how) X(autopilot, OFF, how) \
+    X(sail_rope, RELEASE, how) \
+    X(front_sail_roller, IN, how) X(front_sail_roller, OUT, how) \
+    X(mainsail_down, DOWN, how) \
+    X(windlass, DOWN, how) X(windlass, UP, how) \
+    USED(X, position_display) \
+    X(light_switch, ON, how) \
+    CARRIED(X, aed) \
+    X(steering_access, OPEN, how) \
+    X(drogue, OUT, how) \
+    USED(X, boathook) \
+    USED(X, hacksaw) \
+    X(fender, OUT, how) \
+    X(washboards, IN, how) \
+    USED(X, capsize_line)
 
 #endif

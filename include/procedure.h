@@ -29,6 +29,8 @@ enum condition_kind {
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
     CONDITION_BREATHS,     /* breaths: of her base */
+    CONDITION_STING,       /* sting: of her base */
+    CONDITION_TIDE,        /* tide: of her base's waters */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
@@ -58,6 +60,8 @@ struct condition {
     enum reach reach;
     enum trait trait;
     enum breaths breaths;
+    enum sting sting;
+    enum tide tide;
     const struct condition *const *children;
     size_t child_count;
 };
@@ -167,6 +171,12 @@ struct procedure_step {
 #define BASE_NAME_LIST(X) X(BASE_FIRE_PHONE, "fire_phone") X(BASE_RESCUE_PHONE, "rescue_phone")
 enum base_name { BASE_NAME_NONE, BASE_NAME_LIST(CHOICE_NAME) BASE_NAME_COUNT };
 extern const char *const base_name_words[];    /* NULL-ended, each at its value less one */
+
+/* {names} of facts of the boat, which all words may have that may name a step: her draught in
+ * metres, a number alone, and where a person who is hurt is laid down. */
+#define BOAT_NAME_LIST(X) X(BOAT_NAME_DRAUGHT, "draught") X(BOAT_NAME_LAY_DOWN, "lay_down_place")
+enum boat_name { BOAT_NAME_NONE, BOAT_NAME_LIST(CHOICE_NAME) BOAT_NAME_COUNT };
+extern const char *const boat_name_words[];    /* NULL-ended, each at its value less one */
 
 /* Words of which the first whose `when` holds are printed (NULL: always); `card`: the card
  * that is to be gone on with. {id} in them stands for the number of a step of this

@@ -132,7 +132,38 @@ const char *sign_class_word(enum sign_class sign);
     X(flood, WARNING, "Water in the boat") \
     X(pswitch, PROHIBITION, "Do not touch switches") \
     X(penter, PROHIBITION, "Do not go in") \
-    X(pcut, PROHIBITION, "Do not cut the line")
+    X(pcut, PROHIBITION, "Do not cut the line") \
+    X(throttle, CONTROL, "Engine lever") \
+    X(enginekey, CONTROL, "Engine start") \
+    X(sailrope, CONTROL, "Rope of a sail") \
+    X(sailroller, CONTROL, "Roller of the front sail") \
+    X(saildown, CONTROL, "Mainsail down") \
+    X(position, CONTROL, "Screen that shows the position") \
+    X(lamp, CONTROL, "Light switch") \
+    X(quadrant, CONTROL, "Access to the rudder's gear") \
+    X(drogue, CONTROL, "Drogue") \
+    X(boathook, CONTROL, "Boathook") \
+    X(hacksaw, CONTROL, "Hacksaw") \
+    X(fender, CONTROL, "Fender") \
+    X(boards, CONTROL, "Washboards") \
+    X(aed, RESCUE, "Automatic defibrillator") \
+    X(heart, RESCUE, "Person not breathing") \
+    X(skipperdown, RESCUE, "Skipper out of action") \
+    X(plaster, RESCUE, "Person hurt") \
+    X(thermometer, RESCUE, "Person ill") \
+    X(swimmer, RESCUE, "Swimmer near the propeller") \
+    X(capsized, RESCUE, "Hull upside down") \
+    X(hullline, RESCUE, "Line under an upturned hull") \
+    X(index, RESCUE, "List of cards") \
+    X(noengine, WARNING, "Engine failed") \
+    X(aground, WARNING, "Aground") \
+    X(anchordrag, WARNING, "Anchor drags") \
+    X(nosteer, WARNING, "Steering failed") \
+    X(mastdown, WARNING, "Mast down") \
+    X(cocloud, WARNING, "Carbon monoxide in the air") \
+    X(collision, WARNING, "Collision") \
+    X(lightning, WARNING, "Lightning") \
+    X(heavyweather, WARNING, "Heavy weather")
 
 enum symbol_key {
     SYMBOL_NONE,

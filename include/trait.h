@@ -29,6 +29,9 @@
     TRAIT(TRAIT_GENERATOR_ALONE, "generator_alone", "only a generator burns fuel there", NO) \
     TRAIT(TRAIT_TWO_ENGINES, "two_engines", "two engines or more drive her", NO) \
     TRAIT(TRAIT_DINGHY_FOR_ALL, "dinghy_for_all", "her dinghy holds all whom she may carry", NO) \
+    TRAIT(TRAIT_CUTTERS_FIT, "cutters_fit", "her cutters cut her thickest wire", NO) \
+    TRAIT(TRAIT_LAY_DOWN, "lay_down_place", "where a person is laid down is recorded", NO) \
+    TRAIT(TRAIT_DRAUGHT, "draught", "her draught is recorded", NO) \
     TRAIT(TRAIT_OTHER_ENGINE, "other_engine", "another engine drives her from elsewhere", NO)
 
 enum trait {

@@ -215,6 +215,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(STIFF, stiff, PLAIN, "") \
     X(SEIZED, seized, PLAIN, "") \
     X(LOCKED, locked, PLAIN, "") \
+    X(BREAKER_AT, breaker_at, PLAIN, "fact") \
+    X(NEEDS_ENGINE, needs_engine, PLAIN, "") \
+    X(SOUNDS, sounds, PLAIN, "fact") \
     X(SECOND_STATION, second_station, PLAIN, "place") \
     X(SPARE_AERIAL, spare_aerial, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \

@@ -165,6 +165,9 @@ const char *field_text(const struct field *field, const void *record, struct are
 /* The value of a choice or an answer, as that of its enum; 0: not given. */
 unsigned field_choice(const struct field *field, const void *record);
 
+/* Is the word among those that a FIELD_CHOICES holds? False too where none is given. */
+bool field_chooses(const struct field *field, const void *record, const char *word);
+
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
 

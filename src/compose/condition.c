@@ -7,6 +7,8 @@
 
 #include "promise.h"
 
+#define TRUTH_IF(so) ((so) ? TRUTH_YES : TRUTH_NO)
+
 static bool space_is_burning(const struct composing *composing, enum zone_key zone)
 {
     enum zone_key space = composing->slot->space;
@@ -70,14 +72,16 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
 static enum truth gear_is(const struct composing *composing, const struct equipment *gear,
                           const struct condition *condition)
 {
-    const char *value =
-        field_text(gear_field_row(condition->field), gear, composing->arena);
+    const struct field *field = gear_field_row(condition->field);
+    const char *value = field_text(field, gear, composing->arena);
     const struct zone *zone = zone_find(value), *wanted = zone_find(condition->value);
     if (wanted != NULL && condition->field == GEAR_space &&
         zone_counts(composing, gear->zone.value, &wanted->id, 1))
         return TRUTH_YES;
     if (value == NULL)
         return TRUTH_UNKNOWN;
+    if (field->kind == FIELD_CHOICES)
+        return TRUTH_IF(field_chooses(field, gear, condition->value));
     if (zone != NULL && wanted != NULL)
         return zone_counts(composing, zone->id, &wanted->id, 1) ? TRUTH_YES : TRUTH_NO;
     return text_equal(value, condition->value) ? TRUTH_YES : TRUTH_NO;
@@ -289,6 +293,10 @@ static enum truth judge(struct composing *composing, const struct condition *con
                                                                                     : TRUTH_NO;
     case CONDITION_BREATHS:
         return breaths_judge(composing, condition, noting);
+    case CONDITION_STING:
+        return TRUTH_IF(composing->in->base->sting.value == condition->sting);
+    case CONDITION_TIDE:
+        return TRUTH_IF(composing->in->base->tide.value == condition->tide);
     case CONDITION_ALL:
         return judge_all(composing, condition, noting);
     case CONDITION_ANY:

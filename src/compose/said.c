@@ -1,6 +1,10 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
 #include "berth.h"
 
+#include "boat_facts.h"
+#include "promise.h"
+#include "text.h"
+
 const struct said *said_take(struct composing *composing, const struct said_list *list)
 {
     for (size_t i = 0; i < list->count; i++) {
@@ -39,13 +43,58 @@ static const struct phrase *number_named(struct composing *composing, const stru
                         : card_numbers(composing, name);
 }
 
+/* A fact that is not recorded holds the card: words must ask for it first. */
+static const struct phrase *boat_name_unrecorded(struct composing *composing,
+                                                 const struct sheet *sheet, enum boat_fact fact)
+{
+    const struct field *field = boat_fact_row(fact);
+    enum severity severity = composing->in->draft ? SEVERITY_DEFICIENCY : SEVERITY_HELD;
+    composing->held = true;
+    problem_add(composing->problems, severity, composing->in->boat->place,
+                text_format(composing->arena, "look at the boat, then record %s (%s)", field->key,
+                            field->about),
+                "%s of boat is not recorded: the card %s says it", field->key, sheet->name);
+    return word_alone(composing, WORD_NOT_RECORDED);
+}
+
+static const struct phrase *boat_name_phrase(struct composing *composing,
+                                             const struct sheet *sheet, enum boat_name name)
+{
+    const struct boat_facts *facts = &composing->in->boat->facts;
+    switch (name) {
+    case BOAT_NAME_DRAUGHT:
+        return facts->draught_m.given
+                   ? phrase_verbatim(composing->arena, facts->draught_m.text)
+                   : boat_name_unrecorded(composing, sheet, BOAT_draught_m);
+    case BOAT_NAME_LAY_DOWN:
+        return facts->lay_down_place.text != NULL
+                   ? phrase_text(composing->arena, &facts->lay_down_place)
+                   : boat_name_unrecorded(composing, sheet, BOAT_lay_down_place);
+    case BOAT_NAME_NONE:
+    case BOAT_NAME_COUNT:
+        break;
+    }
+    promise_unreached();
+}
+
+/* A fact of the base or of the boat; NULL: the name is of neither. */
+static const struct phrase *fact_named(struct composing *composing, const struct sheet *sheet,
+                                       const char *name)
+{
+    const enum base_name of_base = choice_find(base_name_words, name);
+    const enum boat_name of_boat = choice_find(boat_name_words, name);
+    if (of_base != BASE_NAME_NONE)
+        return base_name_phrase(composing, of_base);
+    return of_boat == BOAT_NAME_NONE ? NULL : boat_name_phrase(composing, sheet, of_boat);
+}
+
 /* What stands for a name that a text has in braces; one that is neither holds the card. */
 static struct phrase_part number_part(struct composing *composing, const struct sheet *sheet,
                                       const char *name, struct place place)
 {
-    const enum base_name fact = choice_find(base_name_words, name);
-    const struct phrase *number = fact == BASE_NAME_NONE ? number_named(composing, sheet, name)
-                                                         : base_name_phrase(composing, fact);
+    const struct phrase *number = fact_named(composing, sheet, name);
+    if (number == NULL)
+        number = number_named(composing, sheet, name);
     if (number != NULL)
         return (struct phrase_part){name, number};
     composing->held = true;

@@ -102,6 +102,14 @@ static void condition_words_add(struct text_builder *out, const struct condition
         text_add_format(out, "her base begins with %s breaths",
                         choice_word(breaths_words, condition->breaths));
         break;
+    case CONDITION_STING:
+        text_add_format(out, "her base pours %s on a sting",
+                        choice_word(sting_words, condition->sting));
+        break;
+    case CONDITION_TIDE:
+        text_add_format(out, "the tide of her base is %s",
+                        choice_word(tide_words, condition->tide));
+        break;
     case CONDITION_SURELY:
         text_add(out, "recorded so: ");
         each_add(out, condition, " and ");

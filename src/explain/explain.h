@@ -30,6 +30,9 @@ void placed_tell(const struct explaining *explaining, size_t indent, struct plac
 
 void blank_tell(const struct explaining *explaining);
 
+/* What her base records of what such a condition asks: breaths, sting, tide. */
+void base_tell(const struct explaining *explaining, size_t indent, enum condition_kind asked);
+
 /* What words stand on: each source, and trade practice that awaits sign-off. */
 void basis_tell(const struct explaining *explaining, size_t indent, const struct basis *basis);
 

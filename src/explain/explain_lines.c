@@ -95,6 +95,24 @@ void placed_tell(const struct explaining *explaining, size_t indent, struct plac
     text_add(explaining->out, "\n");
 }
 
+static const char *base_choice(const char *const *words, unsigned value)
+{
+    return value == 0 ? "not recorded" : choice_word(words, value);
+}
+
+void base_tell(const struct explaining *explaining, size_t indent, enum condition_kind asked)
+{
+    const struct base_record *base = explaining->in->base;
+    if (asked == CONDITION_BREATHS)
+        line_tell(explaining, indent, "base: first breaths: %s",
+                  base_choice(breaths_words, base->drowning_breaths.value));
+    else if (asked == CONDITION_STING)
+        line_tell(explaining, indent, "base: on a sting: %s",
+                  base_choice(sting_words, base->sting.value));
+    else
+        line_tell(explaining, indent, "base: tide: %s", base_choice(tide_words, base->tide.value));
+}
+
 void blank_tell(const struct explaining *explaining)
 {
     text_add(explaining->out, "\n");

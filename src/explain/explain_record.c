@@ -251,13 +251,6 @@ static void trait_tell(struct record_list *list, enum trait trait)
                 "record: %s: %s", trait_sentence(trait), said);
 }
 
-static void breaths_tell(struct record_list *list)
-{
-    enum breaths breaths = list->explaining->in->base->drowning_breaths.value;
-    line_tell(list->explaining, list->indent, "base: first breaths: %s",
-              breaths == BREATHS_NONE ? "not recorded" : choice_word(breaths_words, breaths));
-}
-
 /* ---- conditions ---- */
 
 /* The child that alone decides the group; NULL: all of them do. */
@@ -320,7 +313,9 @@ static void condition_tell(struct record_list *list, const struct condition *con
         trait_tell(list, condition->trait);
         break;
     case CONDITION_BREATHS:
-        breaths_tell(list);
+    case CONDITION_STING:
+    case CONDITION_TIDE:
+        base_tell(list->explaining, list->indent, condition->kind);
         break;
     case CONDITION_SURELY:
     case CONDITION_ALL:

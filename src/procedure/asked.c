@@ -13,7 +13,7 @@ struct naming {
 };
 
 struct asking {
-    struct naming items[ITEM_COUNT];
+    struct naming *items;             /* one a kind of gear */
     enum hull hull;                   /* none: of both kinds of boats */
     struct arena *arena;
 };
@@ -94,6 +94,8 @@ static void condition_note(struct asking *asking, const struct condition *condit
         break;
     case CONDITION_BOAT:
     case CONDITION_BREATHS:
+    case CONDITION_STING:
+    case CONDITION_TIDE:
         break;
     case CONDITION_SURELY:
     case CONDITION_ALL:
@@ -216,7 +218,8 @@ static int by_walk(const void *a, const void *b)
 static struct asking procedures_ask(const struct procedure *const *procedures, size_t count,
                                     enum hull hull, struct arena *arena)
 {
-    struct asking asking = {.hull = hull, .arena = arena};
+    struct asking asking = {.hull = hull, .arena = arena,
+                            .items = arena_array(arena, ITEM_COUNT, sizeof *asking.items)};
     for (size_t i = 0; i < count; i++)
         procedure_note(&asking, procedures[i]);
     return asking;

@@ -91,7 +91,7 @@ static bool is_mapping(const struct condition_reading *reading, struct gathering
     return false;
 }
 
-/* ---- fitted, not_fitted, boat, breaths ---- */
+/* ---- fitted, not_fitted, boat, breaths, sting, tide ---- */
 
 /* One condition an item: a list is asked as "all of them". */
 static void condition_items_read(const struct condition_reading *reading,
@@ -138,6 +138,22 @@ void breaths_read(const struct condition_reading *reading, const struct yaml_nod
     enum breaths breaths = known_scalar(reading, into, node, breaths_words, "number of breaths");
     if (breaths != BREATHS_NONE)
         condition_gather(reading, into, CONDITION_BREATHS, node->place)->breaths = breaths;
+}
+
+void sting_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into)
+{
+    enum sting sting = known_scalar(reading, into, node, sting_words, "remedy for a sting");
+    if (sting != STING_NONE)
+        condition_gather(reading, into, CONDITION_STING, node->place)->sting = sting;
+}
+
+void tide_read(const struct condition_reading *reading, const struct yaml_node *node,
+               struct gathering *into)
+{
+    enum tide tide = known_scalar(reading, into, node, tide_words, "tide");
+    if (tide != TIDE_UNSAID)
+        condition_gather(reading, into, CONDITION_TIDE, node->place)->tide = tide;
 }
 
 /* ---- inside, cuts, reach, is ---- */
@@ -270,14 +286,18 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                        text_format(reading->arena, "%s is written in words of any language: `is` "
                                    "cannot ask about it", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_CHOICES: case FIELD_PAIR:
+    case FIELD_CHOICES:
+        if (field->choices != zone_key_list && field->choices != item_key_list)
+            return known_scalar(reading, into, value, field->choices, field->key) > 0;
+        break;
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_PAIR:
     case FIELD_PAIRED: case FIELD_BY_CHOICE:
     case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
-        condition_fail(reading, into, value->place,
-                       "`inside` and `cuts` ask about places and currents",
-                       text_format(reading->arena, "`is` cannot ask about %s", field->key));
-        return false;
+        break;
     }
+    condition_fail(reading, into, value->place,
+                   "`inside` and `cuts` ask about places and currents",
+                   text_format(reading->arena, "`is` cannot ask about %s", field->key));
     return false;
 }
 

@@ -105,6 +105,10 @@ static const struct {
                              "what is there; of a list, all of them"},
     {"breaths", breaths_read, "{breaths: 5}: so many first breaths for a drowned person, as her "
                               "base records; not recorded is neither"},
+    {"sting", sting_read, "{sting: vinegar}: what is poured on a sting, as her base records: "
+                          "sea_water, vinegar or both; not recorded is none of them"},
+    {"tide", tide_read, "{tide: none}: how far the water rises and falls, as her base records: "
+                        "none, small or large; not recorded is none of them"},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "
                             "holds no card: the next case must be the safe one"},
     {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping"},
@@ -124,7 +128,8 @@ static void unknown_tell(const struct condition_reading *reading, const struct y
     condition_fail(reading, into, pair->key_place,
                    text_nearest_remedy(reading->arena, pair->key, names, CONDITION_KEY_COUNT,
                                        "a condition knows fitted, not_fitted, inside, is, cuts, "
-                                       "reach, beyond, boat, breaths, surely, all, any and none"),
+                                       "reach, beyond, boat, breaths, sting, tide, surely, all, "
+                                       "any and none"),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 

@@ -45,6 +45,10 @@ void boat_type_read(const struct condition_reading *reading, const struct yaml_n
                     struct gathering *into);
 void breaths_read(const struct condition_reading *reading, const struct yaml_node *node,
                   struct gathering *into);
+void sting_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into);
+void tide_read(const struct condition_reading *reading, const struct yaml_node *node,
+               struct gathering *into);
 
 /* The keys of a condition, and of each how it is written and what it asks; NULL past the
  * last. */

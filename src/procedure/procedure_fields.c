@@ -6,6 +6,7 @@
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
 const char *const base_name_words[] = {BASE_NAME_LIST(CHOICE_WORD) NULL};
+const char *const boat_name_words[] = {BOAT_NAME_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 

@@ -72,7 +72,8 @@ void names_note(struct procedure_reading *reading, const struct wanted_text *row
         return;
     const char *at = text->text;
     for (struct braced braced; (braced = braced_next(reading->arena, &at)).length > 0;) {
-        if (row->naming == NAMES_BASE_TOO && choice_find(base_name_words, braced.name) > 0)
+        if ((row->naming == NAMES_BASE_TOO && choice_find(base_name_words, braced.name) > 0) ||
+            choice_find(boat_name_words, braced.name) > 0)
             continue;
         reading->names = arena_grow(reading->arena, reading->names, reading->name_count,
                                     &reading->name_room, sizeof *reading->names);

@@ -51,6 +51,13 @@
     X(liferaft, CUT, CUT_LINE, WHENEVER) X(dinghy, CUT, CUT_LINE, WHENEVER) \
     X(boarding_ladder, ANY, LADDER, WHENEVER) X(bathing_platform, ANY, LADDER, WHENEVER) \
     X(anchor_main, ANY, TOUCH_METAL, WHENEVER) X(anchor_kedge, ANY, TOUCH_METAL, WHENEVER) \
-    X(seacock, ANY, TOUCH_METAL, WHENEVER)
+    X(seacock, ANY, TOUCH_METAL, WHENEVER) \
+    X(engine_start, ANY, SPARK, WHENEVER) X(engine_start, ON, START_ENGINE, WHENEVER) \
+    X(throttle, AHEAD, TURN_PROPELLER, WHENEVER) X(throttle, ASTERN, TURN_PROPELLER, WHENEVER) \
+    X(autopilot, ANY, SPARK, WHENEVER) \
+    X(windlass, ANY, SPARK, WHENEVER) X(windlass, ANY, TOUCH_METAL, WHENEVER) \
+    X(light_switch, ANY, SPARK, WHENEVER) X(position_display, ANY, SPARK, WHENEVER) \
+    X(aed, USE, SPARK, WHENEVER) \
+    X(mainsail_down, ANY, TOUCH_METAL, WHENEVER)
 
 #endif

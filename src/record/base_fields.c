@@ -51,6 +51,8 @@ static const struct field area_rows[] = {
          .readers = READ_SCRIPT, .about = "the hemisphere"),
     BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_area_words,
          .readers = READ_PANEL | READ_CHECK, .about = "the radio sea area"),
+    BASE("tide", tide, FIELD_CHOICE, .choices = tide_words, .readers = READ_CASE,
+         .about = "how far the water rises and falls here"),
     BASE("variation", variation, FIELD_TEXT, .readers = READ_CALL | READ_FIGURE,
           .about = "magnetic variation, such as 4 E"),
     BASE("variation_on", variation_on, FIELD_DATE, .readers = READ_CALL | READ_FIGURE,
@@ -61,6 +63,8 @@ static const struct field first_aid_rows[] = {
     BASE("drowning_breaths", drowning_breaths, FIELD_CHOICE, .choices = breaths_words,
          .readers = READ_CASE,
          .about = "with how many breaths one begins on a drowned person, as it is taught here"),
+    BASE("sting", sting, FIELD_CHOICE, .choices = sting_words, .readers = READ_CASE,
+         .about = "what is poured on a sting of a jellyfish of these waters"),
 };
 
 static const struct field date_rows[] = {

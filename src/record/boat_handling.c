@@ -58,11 +58,15 @@ static const char *states_remedy(const struct boat_reading *reading, enum item_k
                                  const char *how)
 {
     const char *written = states_written(reading, item, how);
-    const char *contrary = strchr(item_handled_joined(item, reading->arena), ',') + 2;
+    struct text_builder out = text_builder_in(reading->arena);
     if (!text_empty(written))
         return text_format(reading->arena, "write how: {%s}", written);
-    return text_format(reading->arena, "write one for each: how: {%s: ..., %s: ...}",
-                       end_state_words[item_use(item) - 1], contrary);
+    for (const char *state = item_handled_joined(item, reading->arena); *state != '\0';) {
+        size_t length = strcspn(state, ",");
+        text_add_format(&out, "%s%.*s: ...", out.length == 0 ? "" : ", ", (int)length, state);
+        state += length + strspn(state + length, ", ");
+    }
+    return text_format(reading->arena, "write one for each: how: {%s}", out.at);
 }
 
 static void one_text_tell(const struct boat_reading *reading, const struct equipment *gear)

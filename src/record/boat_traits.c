@@ -1,9 +1,8 @@
 /* boat_traits.c - what a boat is, from her record (room: record). Three answers: yes, no,
  * and not recorded. */
-#include "trait.h"
+#include "record.h"
 
 #include "promise.h"
-#include "record.h"
 
 #define TRAIT_WORD(name, word, ...) word,
 const char *const trait_words[] = {TRAIT_LIST(TRAIT_WORD) NULL};
@@ -153,17 +152,6 @@ static struct trait_fact other_engine(const struct boat *boat, enum zone_key spa
 
 /* ---- what else burns ---- */
 
-/* A piece of gear that she would not have without it. */
-static struct trait_fact by_gear(const struct boat *boat, enum item_key item)
-{
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (boat->equipment[i].item.value == item)
-            return (struct trait_fact){ANSWER_YES, boat->equipment[i].place};
-    const struct absence *absence = boat_absence(boat, item, ZONE_NONE);
-    return (struct trait_fact){fitted_as_recorded(boat, item),
-                               absence != NULL ? absence->place : boat->place};
-}
-
 /* Yes if one says so; not recorded if one of them is not. */
 static struct trait_fact either(struct trait_fact first, struct trait_fact second)
 {
@@ -177,7 +165,7 @@ static struct trait_fact either(struct trait_fact first, struct trait_fact secon
 static struct trait_fact has_diesel(const struct boat *boat, enum zone_key space)
 {
     struct trait_fact engines = some_engine(boat, burns_diesel, space);
-    struct trait_fact heater = by_gear(boat, ITEM_fuel_shutoff_heater);
+    struct trait_fact heater = trait_by_gear(boat, ITEM_fuel_shutoff_heater);
     if (space != ZONE_NONE || heater.recorded != ANSWER_YES)
         return engines;
     return either(engines, heater);
@@ -186,14 +174,14 @@ static struct trait_fact has_diesel(const struct boat *boat, enum zone_key space
 static struct trait_fact has_petrol(const struct boat *boat)
 {
     return either(some_engine(boat, burns_petrol, ZONE_NONE),
-                  by_gear(boat, ITEM_petrol_stowage));
+                  trait_by_gear(boat, ITEM_petrol_stowage));
 }
 
 /* Her engines tell; where none is recorded, what stops it. */
 static struct trait_fact has_generator(const struct boat *boat, enum zone_key space)
 {
     return boat->engines_given ? some_engine(boat, is_generator, space)
-                               : by_gear(boat, ITEM_generator_stop);
+                               : trait_by_gear(boat, ITEM_generator_stop);
 }
 
 static struct trait_fact has_generator_alone(const struct boat *boat, enum zone_key space)
@@ -242,7 +230,7 @@ static struct trait_fact has_galley(const struct boat *boat)
         galley = zone_value_find(rooms, ZONE_bridgedeck);
     if (galley != NULL)
         room = (struct trait_fact){ANSWER_YES, galley->place};
-    return either(room, by_gear(boat, ITEM_cooker));
+    return either(room, trait_by_gear(boat, ITEM_cooker));
 }
 
 static struct trait_fact has_gas(const struct boat *boat)
@@ -256,7 +244,7 @@ static struct trait_fact has_gas(const struct boat *boat)
 /* Of a set without its MMSI the key sends nothing. */
 static struct trait_fact has_red_key(const struct boat *boat)
 {
-    struct trait_fact fixed = by_gear(boat, ITEM_vhf_dsc);
+    struct trait_fact fixed = trait_by_gear(boat, ITEM_vhf_dsc);
     const struct answer_value *dsc = &boat->radio.dsc;
     const struct answer_value *programmed = &boat->radio.mmsi_programmed;
     const struct answer_value *decides = dsc->answer != ANSWER_YES ? dsc : programmed;
@@ -269,7 +257,7 @@ static struct trait_fact has_red_key(const struct boat *boat)
 /* By the fixed set or by a handheld. */
 static struct trait_fact can_alert(const struct boat *boat)
 {
-    struct trait_fact fixed = by_gear(boat, ITEM_vhf_dsc);
+    struct trait_fact fixed = trait_by_gear(boat, ITEM_vhf_dsc);
     const struct answer_value *dsc = &boat->radio.dsc;
     if (fixed.recorded != ANSWER_NO)
         fixed = (struct trait_fact){dsc->answer, dsc->answer == ANSWER_NOT_RECORDED
@@ -280,25 +268,6 @@ static struct trait_fact can_alert(const struct boat *boat)
             return (struct trait_fact){ANSWER_YES, gear->place};
     }
     return fixed;
-}
-
-/* Of several dinghies one must hold all: they are not launched together. */
-static struct trait_fact dinghy_for_all(const struct boat *boat)
-{
-    const struct number_value *most = &boat->facts.persons_max;
-    struct trait_fact holds = by_gear(boat, ITEM_dinghy);
-    if (holds.recorded == ANSWER_YES)
-        holds.recorded = ANSWER_NO;
-    for (size_t i = 0; i < boat->equipment_count; i++) {
-        const struct equipment *gear = &boat->equipment[i];
-        if (gear->item.value != ITEM_dinghy)
-            continue;
-        if (!gear->persons.given || !most->given)
-            holds = (struct trait_fact){ANSWER_NOT_RECORDED, gear->place};
-        else if (gear->persons.milli >= most->milli)
-            return (struct trait_fact){ANSWER_YES, gear->place};
-    }
-    return holds;
 }
 
 struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zone_key space)
@@ -341,7 +310,15 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
     case TRAIT_GENERATOR_ALONE:
         return has_generator_alone(boat, space);
     case TRAIT_DINGHY_FOR_ALL:
-        return dinghy_for_all(boat);
+        return trait_dinghy_for_all(boat);
+    case TRAIT_CUTTERS_FIT:
+        return trait_cutters_fit(boat);
+    case TRAIT_DRAUGHT:
+        return (struct trait_fact){ANSWER_IF(boat->facts.draught_m.given),
+                                   boat->facts.draught_m.place};
+    case TRAIT_LAY_DOWN:
+        return (struct trait_fact){ANSWER_IF(boat->facts.lay_down_place.text != NULL),
+                                   boat->facts.lay_down_place.place};
     case TRAIT_OTHER_ENGINE:
         return other_engine(boat, space);
     case TRAIT_TWO_ENGINES:
@@ -375,6 +352,11 @@ enum trait item_needs_trait(enum item_key item)
         {ITEM_lpg_remote_switch, TRAIT_GAS},
         {ITEM_lpg_cabin_valve, TRAIT_GAS},
         {ITEM_lpg_hose, TRAIT_GAS},
+        {ITEM_throttle, TRAIT_ENGINE},
+        {ITEM_engine_start, TRAIT_ENGINE},
+        {ITEM_sail_rope, TRAIT_SAIL},
+        {ITEM_front_sail_roller, TRAIT_SAIL},
+        {ITEM_mainsail_down, TRAIT_SAIL},
     };
     for (size_t i = 0; i < sizeof needs / sizeof *needs; i++)
         if (needs[i].item == item)

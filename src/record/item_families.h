@@ -23,12 +23,14 @@
     ITEM_lpg_bottle_valve, ITEM_lpg_remote_switch, ITEM_lpg_cabin_valve, \
     ITEM_bilge_pump_electric, ITEM_fire_port, ITEM_fixed_extinguisher, ITEM_liferaft, \
     ITEM_epirb, ITEM_danbuoy, ITEM_mob_button, ITEM_recovery_tackle, ITEM_boarding_ladder, \
-    ITEM_anchor_main, ITEM_shore_power_inlet, ITEM_watertight_door, ITEM_seacock
+    ITEM_anchor_main, ITEM_shore_power_inlet, ITEM_watertight_door, ITEM_seacock, \
+    ITEM_throttle, ITEM_engine_start, ITEM_autopilot, ITEM_front_sail_roller, \
+    ITEM_mainsail_down, ITEM_windlass
 
 /* Gear that each engine has. */
 #define BY_ENGINE \
     ITEM_fire_port, ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_engine_blower, \
     ITEM_engine_vent_closure, ITEM_engine_stop, ITEM_fuel_shutoff_diesel, \
-    ITEM_battery_isolator_engine
+    ITEM_battery_isolator_engine, ITEM_throttle, ITEM_engine_start
 
 #endif

@@ -56,8 +56,13 @@ static bool handled_in_how(enum item_key item, enum end_state state)
 
 bool item_is_contrary(enum item_key item)
 {
-    return (handled_in_how(item, STATE_ON) && handled_in_how(item, STATE_OFF)) ||
-           (handled_in_how(item, STATE_SHUT) && handled_in_how(item, STATE_OPEN));
+    static const enum end_state contraries[][2] = {
+        {STATE_ON, STATE_OFF}, {STATE_SHUT, STATE_OPEN}, {STATE_IN, STATE_OUT},
+        {STATE_UP, STATE_DOWN}, {STATE_AHEAD, STATE_ASTERN}};
+    for (size_t i = 0; i < sizeof contraries / sizeof *contraries; i++)
+        if (handled_in_how(item, contraries[i][0]) && handled_in_how(item, contraries[i][1]))
+            return true;
+    return false;
 }
 
 static void state_add(struct text_builder *out, enum end_state state)

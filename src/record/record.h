@@ -4,6 +4,7 @@
 
 #include "boat.h"
 #include "reading.h"
+#include "trait.h"
 
 /* ---- placeholder.c ---- */
 
@@ -169,5 +170,13 @@ enum answer fitted_as_recorded(const struct boat *boat, enum item_key item);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);
+
+/* ---- gear_traits.c ---- */
+
+/* Is there gear that she would not have without it; does her dinghy hold all; do her cutters
+ * cut her thickest wire? */
+struct trait_fact trait_by_gear(const struct boat *boat, enum item_key item);
+struct trait_fact trait_dinghy_for_all(const struct boat *boat);
+struct trait_fact trait_cutters_fit(const struct boat *boat);
 
 #endif

@@ -247,6 +247,8 @@
       "trade practice") \
     X(pieces_uncounted, NOTE, "how many gas bottles or vents there are is not recorded", \
       "trade practice") \
+    X(lever_unrecorded, NOTE, "how the engine lever stands in neutral is not recorded", \
+      "trade practice") \
     X(boat_fact_unrecorded, NOTE, "how the boat looks is not recorded", "trade practice") \
     X(radio_fact_unrecorded, NOTE, \
       "the fixed radio's place, or keys that it is worked by, are not recorded", \

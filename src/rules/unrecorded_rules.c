@@ -36,6 +36,10 @@ static const struct gear_fact gear_facts[] = {
     {CHECK_extinguisher_unweighed, GEAR_kg, NULL,
      "the safety plan cannot say how large they are",
      "read the weight of the filling off the label, then write it as kg"},
+    {CHECK_lever_unrecorded, GEAR_upright, NULL,
+     "cards cannot say how its lever stands in neutral",
+     "put the lever in neutral and look, the engine stopped; then write upright: yes or\n"
+     "upright: no"},
     {CHECK_pieces_uncounted, GEAR_count, NULL,
      "cards speak of one there, and more may stay open",
      "count them in that place, then write count: 1, or how many there are"},

@@ -130,3 +130,18 @@ unsigned field_choice(const struct field *field, const void *record)
     promise(field->kind == FIELD_CHOICE || field->kind == FIELD_ANSWER);
     return *(const unsigned *)value;
 }
+
+bool field_chooses(const struct field *field, const void *record, const char *word)
+{
+    const void *list = (const char *)record + field->offset;
+    size_t count = *(const size_t *)at_offset(list, offsetof(struct choice_list, count));
+    const void *items = *(const void *const *)list;
+
+    promise(field->kind == FIELD_CHOICES);
+    for (size_t i = 0; i < count; i++) {
+        const void *choice = at_offset(items, i * sizeof(struct choice_value));
+        if (text_equal(field_choice_text(field, *(const unsigned *)choice), word))
+            return true;
+    }
+    return false;
+}

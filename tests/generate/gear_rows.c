@@ -12,6 +12,8 @@
     SHUT_OPEN("turn right", "turn left")}
 #define LEVERS {"{open: \"two levers, push\", shut: two levers}", \
     "{open: \"screw, push\", shut: screw}"}
+#define LEVER {"{neutral: upright, ahead: push forward, astern: pull back}", \
+    "{neutral: upright, ahead: forward, astern: back}"}
 #define ANYWHERE_ON_DECK (ROLE(COCKPIT) | ROLE(LOCKER))
 #define IN_CABINS (ROLE(SALOON) | ROLE(BERTH) | ROLE(FORE) | ROLE(DOOR) | ROLE(CHART))
 
@@ -162,5 +164,39 @@ const struct gear_row gear_rows[] = {
     {"emergency_tiller", 'C', FACT(CABIN), 0, 60, 0, ROLE(LOCKER), {0}, {0}, NULL, 0, 0},
     {"tool_kit", 'C', FACT(CABIN), 0, 40, 0, IN_CABINS, {0}, {0}, NULL, 0, 0},
     {"searchlight", 'C', FACT(CABIN), 0, 25, 0, ROLE(LOCKER) | ROLE(SALOON), {0}, {0}, NULL, 0, 0},
+    /* what drives, sails and steers her */
+    {"throttle", 'C', FACT(ENGINE_SPACE), 0, 95, 0, ROLE(HELM), LEVER, {0}, "upright: yes",
+     EACH_SPACE, 0},
+    {"throttle", 'C', FACT(OUTBOARD), 0, 95, 0, ROLE(COCKPIT), LEVER, {0}, "upright: yes", 0, 0},
+    {"engine_start", 'C', FACT(ENGINE_SPACE), 0, 95, 0, ROLE(HELM),
+     {"key right", "hold START", "key right, wait 10 s, push"}, {0}, NULL, EACH_SPACE, 0},
+    {"engine_start", 'C', FACT(OUTBOARD), 0, 95, 0, ROLE(COCKPIT), {"red cord on, pull"}, {0},
+     NULL, 0, 0},
+    {"autopilot", 'C', FACT(CABIN), 0, 60, 0, ROLE(HELM),
+     {"{on: press AUTO, off: press STANDBY}"}, {0}, "drives: rudder", 0, 0},
+    {"sail_rope", 'C', FACT(SAIL), 0, 95, 0, ROLE(COCKPIT), {"open its clutch", "out of its jaws"},
+     {"Mainsail rope"}, NULL, 0, 0},
+    {"sail_rope", 'C', FACT(SAIL), 0, 90, 0, ROLE(COCKPIT), {"off the winch"}, {"Front sail rope"},
+     NULL, 0, 0},
+    {"front_sail_roller", 'C', FACT(SAIL), 0, 70, 0, ROLE(COCKPIT),
+     {"{in: pull the line, out: let the line run}"}, {0}, NULL, 0, 0},
+    {"mainsail_down", 'C', FACT(SAIL), 0, 90, 0, ROLE(ROOF) | ROLE(COCKPIT),
+     {"open its clutch", "off its cleat"}, {0}, NULL, 0, 0},
+    {"windlass", 'C', FACT(CABIN), 0, 60, 0, ROLE(BOW), {"{down: DOWN, up: UP}"}, {0},
+     "needs_engine: yes, breaker: aft cabin", 0, 0},
+    {"position_display", 'C', FACT(CABIN), 0, 85, 15, ROLE(HELM) | ROLE(CHART),
+     {"press HOME", "press PAGE twice"}, {0}, NULL, 0, 0},
+    {"light_switch", 'C', FACT(CABIN), 0, 80, 0, ROLE(CHART), {"DECK up"}, {0}, NULL, 0, 0},
+    {"aed", 'E', FACT(CABIN), 0, 15, 0, ROLE(SALOON), {0}, {0}, "expires: {far}", 0, 0},
+    {"steering_access", 'C', FACT(CABIN), 0, 55, 0, ROLE(LOCKER), {"lift the board"}, {0}, NULL, 0,
+     0},
+    {"drogue", 'C', FACT(SAIL) | FACT(CABIN), 0, 15, 0, ROLE(LOCKER), {"line to both cleats"}, {0},
+     "length_m: 80", 0, 0},
+    {"boathook", 'C', 0, 0, 80, 0, ROLE(SIDE_DECK) | ROLE(COCKPIT), {0}, {0}, NULL, 0, 0},
+    {"hacksaw", 'C', FACT(SAIL) | FACT(CABIN), 0, 40, 0, ROLE(LOCKER), {0}, {0}, NULL, 0, 0},
+    {"fender", 'C', 0, 0, 95, 0, ROLE(LOCKER), {0}, {0}, "count: 4", 0, 0},
+    {"washboards", 'C', FACT(SAIL) | FACT(CABIN), FACT(CATAMARAN), 80, 0, ROLE(LOCKER),
+     {"drop in, slide the bolt"}, {0}, NULL, 0, 0},
+    {"capsize_line", 'E', FACT(CATAMARAN), 0, 60, 0, ROLE(STERN), {0}, {0}, NULL, 0, 0},
 };
 const int gear_row_count = sizeof gear_rows / sizeof *gear_rows;

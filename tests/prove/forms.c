@@ -128,7 +128,8 @@ static const char *other_value(const struct field_read *field)
 {
     static const struct { enum gear_field field; const char *value; } others[] = {
         {GEAR_stop, "electric"}, {GEAR_fed_by, "battery"}, {GEAR_agent, "water_mist"},
-        {GEAR_space, "~"}};
+        {GEAR_space, "~"}, {GEAR_drives, "wheel"}, {GEAR_chain_end, "loose"},
+        {GEAR_kit, "[]"}};
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
         if (others[i].field == field->field)
             return others[i].value;
@@ -292,12 +293,19 @@ static void placed_add(struct text_builder *out, const struct hull_kind *hull,
             text_add_format(out, "%c", *text);
 }
 
-static const char *how_of(enum item_key item)
+static void how_add(struct text_builder *out, enum item_key item)
 {
-    if (!item_is_contrary(item))
-        return ", how: by hand";
-    return item_has_state(item, STATE_SHUT) ? ", how: {shut: across, open: along}"
-                                            : ", how: {on: press, off: lift}";
+    const char *joint = ", how: {";
+    if (!item_is_contrary(item)) {
+        text_add(out, ", how: by hand");
+        return;
+    }
+    for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++)
+        if (item_state_field(item, state) == GEAR_how) {
+            text_add_format(out, "%s%s: way %u", joint, end_state_words[state - 1], state);
+            joint = ", ";
+        }
+    text_add(out, "}");
 }
 
 static const char *inside_of(const struct hull_kind *hull, const struct form *form,
@@ -320,7 +328,7 @@ static void piece_add(struct text_builder *out, const struct hull_kind *hull,
         text_add(out, ", painter: eye, release: clip");
     if (form->item == ITEM_vhf_handheld)
         text_add(out, ", in_charger: no");      /* else it counts as out of reach in vapour */
-    text_add(out, how_of(form->item));
+    how_add(out, form->item);
     placed_add(out, hull, form->facts, space);
     text_add(out, "}\n");
 }

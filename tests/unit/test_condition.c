@@ -91,7 +91,7 @@ static void what_is_not_understood_is_told(void **state)
         {"{fited: torch}", "fited is not a condition", "did you mean \"fitted\"?"},
         {"{equals: torch}", "equals is not a condition",
          "a condition knows fitted, not_fitted, inside, is, cuts, reach, beyond, boat, "
-         "breaths, surely, all, any and none"},
+         "breaths, sting, tide, surely, all, any and none"},
         {"{fitted: lifraft}", "lifraft is not a known item", "did you mean \"liferaft\"?"},
         {"{fitted: [torch, knive]}", "knive is not a known item", "did you mean \"knife\"?"},
         {"{fitted: []}", "the list is empty", "name at least one, or take the key out"},

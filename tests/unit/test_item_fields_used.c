@@ -119,7 +119,7 @@ static void what_figures_read_belongs_to_their_gear(void **state)
 static const struct boat *boat_with_bare(enum item_key item)
 {
     const struct item_kind *kind = item_kind_of(item);
-    bool hers = !zone_of(kind->usual_zone)->catamaran_only;
+    bool hers = hull_has_zone(HULL_MONOHULL, zone_of(kind->usual_zone));
     const char *space = item == ITEM_lithium_bank ? ", space: saloon" : "";
     enum zone_key zone = hers ? kind->usual_zone : ZONE_saloon;
     const char *piece = text_format(test.arena,

@@ -16,7 +16,7 @@
 #define SIDE 55                  /* dots that a sign of 7 mm takes */
 #define STEP 62                  /* dots from one sign to the next: all fall on dots alike */
 #define COLUMNS 16
-#define ROWS 16
+#define ROWS 20
 #define SHIFT 2                  /* dots that glyphs are moved against each other */
 #define APART_LEAST 220          /* thousandths of what two glyphs paint; two valves that
                                     differ in the drop or flame below them alone reach 15 */
