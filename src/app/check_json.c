@@ -160,7 +160,7 @@ static const struct json_member boat_members[] = {
      "of her gear, the piece that runs out first"},
     {"dates", JSON_LIST, AT(dates), &date_shape, NULL,
      "of each piece that has one or needs one, in the order of her record"},
-    {"not_hers", JSON_LIST, AT(not_hers), &not_hers_shape, NULL, "cards that she does not need"},
+    {"not_hers", JSON_LIST, AT(not_hers), &not_hers_shape, NULL, "cards that she does not need, or that are left out"},
     {"on_no_card", JSON_LIST, AT(on_no_card), &fact_shape, NULL,
      "what is recorded of her and stands on no card of hers"},
     {"problems", JSON_LIST, AT(problems), &problem_shape, NULL, NULL},
