@@ -45,7 +45,8 @@ struct list_made list_cards(const struct listing *listing)
         rows[i] = (struct card_listed){
             .number = (int)(procedure->number.milli / 1000), .card = procedure->key.text,
             .title = text_for(&procedure->title, language),
-            .hung = hung_words(procedure), .each = procedure->per.value == PER_ENGINE_SPACE ? "engine space" : "boat",
+            .hung = hung_words(procedure),
+            .each = procedure->per.value == PER_ENGINE_SPACE ? "engine space" : "boat",
             .boats = procedure->when == NULL
                          ? "all" : condition_words(procedure->when, listing->arena)};
     }

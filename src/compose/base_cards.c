@@ -1,6 +1,6 @@
 /* base_cards.c - the cards that a base's own record names (room: compose). A rule
  * for a card that is not would vanish without a word. */
-#include "compose_room.h"
+#include "card_set.h"
 
 #include <string.h>
 

@@ -1,6 +1,7 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
 #include "berth.h"
+#include "card_set.h"
 
 const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {

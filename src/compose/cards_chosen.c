@@ -1,7 +1,7 @@
 /* cards_chosen.c - which cards a base hangs in a boat, by its own file and hers (room: compose):
  * cards that are left out, and cards that are made only where they are asked for. A card that
  * stays and names one that is left out is told, since it would send people to no card. */
-#include "compose_room.h"
+#include "card_set.h"
 
 /* ---- what is chosen ---- */
 

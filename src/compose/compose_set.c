@@ -4,7 +4,7 @@
  *
  * A slot is a sheet that is planned: slots come first, since the text of one sheet names
  * others by their numbers. */
-#include "compose_room.h"
+#include "card_set.h"
 #include "number.h"
 #include "promise.h"
 

@@ -1,7 +1,7 @@
 /* safety_plan.c - the first card of a set: all gear of the record where it is,
  * what the signs mean, where the cards hang and what the set stands on (room:
  * compose). Never held back: what is not recorded is not on it. */
-#include "compose_room.h"
+#include "card_set.h"
 
 /* ---- what several pages are called ---- */
 

@@ -1,5 +1,6 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
 #include "berth.h"
+#include "card_set.h"
 
 const struct said *said_take(struct composing *composing, const struct said_list *list)
 {

@@ -1,10 +1,10 @@
-/* seen_index.c - the index of a set's cards: what a guest sees, hears or smells first, and the card
- * to take (room: compose). It stands on the safety plan, and on a sheet of its own where a base asks
- * for that. Every card that the boat has is in it, and no other.
+/* seen_index.c - the index of a set's cards: what a guest sees, hears or smells first, and the
+ * card to take (room: compose). It stands on the safety plan, and on a sheet of its own where a
+ * base asks for that. Every card that the boat has is in it, and no other.
  *
  * Lines stand by what kind of thing it is, in five or six groups in an order that never changes:
  * who is frightened knows "smoke" or "somebody", and not with which word a list begins. */
-#include "compose_room.h"
+#include "card_set.h"
 
 static const struct { enum seen_as group; enum word word; } seen_heads[] = {
     {SEEN_AS_HELP, WORD_SEEN_HELP}, {SEEN_AS_FIRE, WORD_SEEN_FIRE},

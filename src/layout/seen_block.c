@@ -64,10 +64,13 @@ static void items_lay(const struct pen *pen, struct laid_seen *laid)
 /* May a column begin with a line, and so cut a group? */
 enum group_cut { GROUPS_WHOLE, GROUPS_CUT };
 
+/* With the room above it, which a head has where it is not the first of its column. */
 static mpt item_height(const struct laid_seen *laid, size_t index, size_t first)
 {
-    mpt above = laid->items[index].line == NULL && index > first ? SEEN_HEAD_GAP : 0;
-    return laid->items[index].height + laid->ease + above;
+    const struct seen_item *item = &laid->items[index];
+    if (item->line != NULL)
+        return item->height + laid->ease;
+    return item->height + (index > first ? SEEN_HEAD_GAP + laid->ease : 0);
 }
 
 /* Up to which item a column goes on from `first` that is no higher: to the end of a group, or of
@@ -75,7 +78,7 @@ static mpt item_height(const struct laid_seen *laid, size_t index, size_t first)
 static size_t column_end(const struct laid_seen *laid, size_t first, mpt height,
                          enum group_cut cut)
 {
-    mpt high = laid->top + (laid->items[first].line == NULL ? 0 : laid->head + laid->ease);
+    mpt high = laid->top + (laid->items[first].line == NULL ? 0 : laid->head);
     size_t end = first;
     for (size_t i = first; i < laid->count; i++) {
         high += item_height(laid, i, first);
@@ -244,7 +247,7 @@ static void seen_column_place(struct pen *pen, const struct laid_seen *laid, siz
     corner.y += laid->top;
     if (laid->items[own->first].line != NULL) {
         seen_head_place(pen, laid, corner, laid->items[own->first].group);
-        corner.y += laid->head + laid->ease;
+        corner.y += laid->head;
     }
     for (size_t i = own->first; i < own->end; i++) {
         const struct seen_item *item = &laid->items[i];

@@ -229,7 +229,8 @@ static const struct field logic_rows[] = {
               .about = "of a card and the distress call: the group of its `seen` in the index of "
                        "cards"),
     LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
-              .about = "card, if left out; the distress call; where everything is; the index of cards"),
+              .about = "card, if left out; the distress call; where everything is; the index of "
+                       "cards"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
               .about = "a boat with two of them gets two cards"),
     LOGIC_KEY("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
