@@ -102,6 +102,7 @@ static const char *adding_fault(const struct procedure *procedure)
                ? NULL : "is made without being asked for, unless leave_out names it";
 }
 
+/* That a key stands twice is told by who reads the list. */
 static void keys_check(const struct choosing *choosing, const struct list_value *list,
                        const char *name, const char *(*fault)(const struct procedure *procedure))
 {
@@ -115,10 +116,6 @@ static void keys_check(const struct choosing *choosing, const struct list_value 
             problem_add(choosing->problems, SEVERITY_ERROR, key->place,
                         text_format(choosing->arena, "take %s out of %s", key->text, name),
                         "%s: the card %s %s", name, key->text, wrong);
-        else if (key_found(list, key->text) != key)
-            problem_add(choosing->problems, SEVERITY_ERROR, key->place,
-                        text_format(choosing->arena, "take one %s out", key->text),
-                        "%s names %s twice", name, key->text);
     }
 }
 

@@ -12,7 +12,8 @@ static const struct { enum seen_as group; enum word word; } seen_heads[] = {
     {SEEN_AS_PEOPLE, WORD_SEEN_PEOPLE}, {SEEN_AS_BOAT, WORD_SEEN_BOAT}};
 #define SEEN_HEAD_COUNT (sizeof seen_heads / sizeof *seen_heads)
 
-/* Of two engines each has its line. */
+/* Of two engines each has its line. All entries of a card count as one line of its texts: where in
+ * it each stands differs by language. */
 static struct seen_line seen_line_of(struct composing *composing, const struct slot *slot,
                                      const struct text_value *entry)
 {
@@ -22,7 +23,7 @@ static struct seen_line seen_line_of(struct composing *composing, const struct s
     if (space != NULL)
         words = phrase_joined(arena, WORD_JOIN_COMMA, words, space, NULL);
     return (struct seen_line){phrase_said(composing, words), slot->number,
-                              slot->procedure->symbol.value, said_place(composing, entry)};
+                              slot->procedure->symbol.value, said_place(composing, &slot->procedure->seen.items[0])};
 }
 
 static size_t seen_lines_most(const struct composing *composing)
