@@ -305,7 +305,7 @@ static void the_index_of_cards_has_pages_of_its_own(void **state)
         assert_null(sheet_block(laying.sheets[i], BLOCK_SEEN));
     const struct sheet *seen = laying.sheets[laying.count];
     assert_int_equal(laying.templates[laying.count], TEMPLATE_INDEX);
-    assert_string_equal(sheet_title(seen)->title, "SAFETY PLAN, WHICH CARD");
+    assert_string_equal(sheet_title(seen)->title, "SAFETY PLAN, CARDS");
     assert_string_equal(sheet_title(seen)->number, "Card 1C");
     assert_null(sheet_block(seen, BLOCK_LABELS));
     assert_null(sheet_block(seen, BLOCK_PLAN));
