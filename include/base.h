@@ -7,6 +7,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "card_choice.h"
 #include "choices.h"
 #include "clock.h"
 #include "item.h"
@@ -76,6 +77,7 @@ struct base_record {
     struct beacon_cancel_value beacon_cancel;
     struct list_value languages;
     struct paper_key_value paper;           /* of the cards; PAPER_NONE: the base names none */
+    struct card_choice cards;               /* which of them it hangs, unless a boat says other */
     const struct approval *approvals;
     size_t approval_count;
     const struct local_rule *local_rules;

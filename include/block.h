@@ -41,6 +41,7 @@
     BLOCK(LEGEND, "legend", LEGEND) \
     BLOCK(INDEX, "index", INDEX)            /* what saves lives, and where */ \
     BLOCK(SOURCES, "sources", TEXT) \
+    BLOCK(SEEN, "seen", SEEN)               /* which card to take, by what one sees first */ \
     BLOCK(ROWS, "rows", ROWS)               /* gear as a plain list */ \
     BLOCK(PAGES, "pages", PAGES)            /* what several pages are called; on none itself */ \
     BLOCK(FOOTER, "footer", FOOTER)
@@ -48,7 +49,7 @@
 enum facts_kind {
     FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_CASES, FACTS_STEPS, FACTS_PLAN,
     FACTS_DECISION, FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES,
-    FACTS_INDEX, FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
+    FACTS_INDEX, FACTS_SEEN, FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 
 enum block_key {

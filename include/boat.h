@@ -180,6 +180,7 @@ struct boat {
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
     struct list_value tags_given;     /* the last tag ever given of each letter */
     bool tags_unclear;                /* errors left some tag unread */
+    struct card_choice cards;         /* which she has, where the base's choice is not hers */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
     /* Where a fuel is burned: one card of engine_fire each. Where no engine is recorded,

@@ -14,8 +14,9 @@
 #include "sheet.h"
 #include "words.h"
 
-/* A procedure that this boat does not need, and why. */
-struct sheet_not_hers { const char *name, *reason; };
+/* A procedure of which this boat has no card, and why: she does not need it, or it is left out;
+ * then `left_out`. */
+struct sheet_not_hers { const char *name, *reason, *procedure_key; bool left_out; };
 
 struct sheet_set {
     const struct sheet *const *sheets;
@@ -82,10 +83,18 @@ bool boat_has_beacon(const struct boat *boat);
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems);
 
-/* Cards that base.yaml names in approvals and local rules must be cards of the
- * procedures: an error each with the nearest one. False when one is not. */
+/* Cards that base.yaml names in approvals, local rules and its choice of cards must be cards of
+ * the procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);
+
+/* The same of a choice of cards alone, as a boat's file has one; and what is chosen must be such
+ * as can be chosen. */
+bool cards_chosen_check(const struct card_choice *choice, const struct procedure_set *procedures,
+                        struct arena *arena, struct problems *problems);
+
+/* Is the card made only where it is asked for, and nobody asks for it? */
+bool card_not_asked_for(const struct compose_input *in, const struct procedure *procedure);
 
 /* Notes what the safety plan of this boat cannot show for want of a record. */
 void safety_plan_notes(const struct boat *boat, struct problems *problems);

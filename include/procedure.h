@@ -248,6 +248,14 @@ struct procedure_call {
     struct place place;
 };
 
+/* What kind of thing one sees, hears or smells first: the groups of the index of cards, in the
+ * order in which they stand there. */
+#define SEEN_AS_LIST(X) \
+    X(SEEN_AS_HELP, "help") X(SEEN_AS_FIRE, "fire") X(SEEN_AS_SMELL, "smell") \
+    X(SEEN_AS_WATER, "water") X(SEEN_AS_PEOPLE, "people") X(SEEN_AS_BOAT, "boat")
+enum seen_as { SEEN_AS_NONE, SEEN_AS_LIST(CHOICE_NAME) SEEN_AS_COUNT };
+struct seen_as_value CHOICE_OF(enum seen_as);
+
 /* Whether a boat has one card of it, or one for each of her engine spaces. */
 #define PER_LIST(X) X(PER_ENGINE_SPACE, "engine_space")
 enum per { PER_BOAT, PER_LIST(CHOICE_NAME) PER_COUNT };
@@ -270,6 +278,10 @@ struct procedure {
     struct number_value number;     /* of its card, fixed for good; only a form of it shares it */
     struct text_value form_of;      /* the procedure that it is another form of, for other boats */
     struct text_value form_letter;  /* added to its number on a boat that has both cards */
+    struct answer_value core;       /* no base leaves its card out */
+    struct answer_value optional;   /* its card is made only where it is asked for */
+    struct seen_as_value seen_as;   /* the group of its entries in the index of cards, */
+    struct list_value seen;         /* and these: what a guest sees, hears or smells first */
     struct list_value signs;
     struct said_list more_signs;    /* one more, on boats that its `when` tells */
     struct said_list berth, anchor; /* what to do there: the line under the signs */
@@ -337,7 +349,7 @@ struct procedure_set {
 bool procedures_are_forms(const struct procedure *one, const struct procedure *other);
 
 /* Tells cards that texts and exits lead to, or that are said to have another form, and that are
- * none of the set; true: none was. */
+ * none of the set; and entries of the index that stand for two cards. True: nothing was told. */
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
                          struct problems *problems);
 

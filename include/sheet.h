@@ -12,6 +12,7 @@
 #include "call_part.h"
 #include "procedure.h"
 #include "radio.h"
+#include "sheet_index.h"
 #include "symbol.h"
 #include "words.h"
 
@@ -163,6 +164,7 @@ struct plan_place {
 /* Which part of a boat a safety plan shows. */
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
+#define PLAN_PAGE_SEEN PLAN_PART_COUNT    /* its page that shows the index of cards instead */
 
 #define SHEET_PARTS 12    /* that any kind of sheet may have, with the whole */
 
@@ -273,24 +275,6 @@ struct places_facts {
     enum facing facing;           /* which way its reader looks; FACING_NONE: not recorded */
 };
 
-/* Where a kind of gear is that saves lives. */
-struct index_spot {
-    const char *place;
-    const char *const *tags;      /* all there */
-    size_t tag_count;
-    enum level level;             /* of all of them */
-    struct place origin;
-};
-struct index_entry {
-    const char *name;
-    const struct index_spot *spots;
-    size_t spot_count;
-};
-struct index_facts {
-    const struct index_entry *entries;
-    size_t count;
-};
-
 /* What the pages of a sheet are called where it takes several: A, B ... of its number. */
 #define SHEET_PAGES_MOST 26
 struct pages_facts {
@@ -301,8 +285,8 @@ struct pages_facts {
     /* Of the first page of a distress call: by the index of the page with the urgency call, and
      * of that with all else. NULL: it has none of its own. */
     const struct cases_facts *first_lines[CALL_REST_MOST][CALL_REST_MOST + 1];
-    /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
-     * many as the index, less one. */
+    /* In the place of the sheet's signs, "" or NULL for those: of two pages, one a part, and of
+     * so many as the index, less one. */
     const char *signs_of_two[SHEET_PARTS];
     const char *signs_of_many[SHEET_PARTS][SHEET_PAGES_MOST];
 };
@@ -339,6 +323,7 @@ union block_facts {
     const struct plan_facts *plan;
     const struct places_facts *places;
     const struct index_facts *index;
+    const struct seen_facts *seen;
     const struct legend_facts *legend;
     const struct rows_facts *rows;
     const struct pages_facts *pages;
@@ -390,6 +375,7 @@ const struct call_facts *sheet_call(const struct sheet *sheet);
 const struct plan_facts *sheet_plan(const struct sheet *sheet);
 const struct places_facts *sheet_places(const struct sheet *sheet);
 const struct index_facts *sheet_index(const struct sheet *sheet);
+const struct seen_facts *sheet_seen(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);

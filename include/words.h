@@ -230,6 +230,17 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SAFETY_SIGNS_DECK_MANY, safety_signs_deck_many, PLAIN, "first last") \
     X(SAFETY_SIGNS_BELOW_MANY, safety_signs_below_many, PLAIN, "first last") \
     X(SAFETY_CALL_LINE, safety_call_line, PLAIN, "") \
+    X(SAFETY_SEEN, safety_seen, PLAIN, "") \
+    X(SAFETY_SIGNS_SEEN, safety_signs_seen, PLAIN, "") \
+    X(SEEN_ASK, seen_ask, PLAIN, "") \
+    X(SEEN_TAKE, seen_take, PLAIN, "") \
+    X(SEEN_LINE, seen_line, PLAIN, "number") \
+    X(SEEN_HELP, seen_help, PLAIN, "") \
+    X(SEEN_FIRE, seen_fire, PLAIN, "") \
+    X(SEEN_SMELL, seen_smell, PLAIN, "") \
+    X(SEEN_WATER, seen_water, PLAIN, "") \
+    X(SEEN_PEOPLE, seen_people, PLAIN, "") \
+    X(SEEN_BOAT, seen_boat, PLAIN, "") \
     X(SOURCES, sources, PLAIN, "sources") \
     X(SOURCE, source, PLAIN, "tag issuer ids") \
     X(HERE, here, PLAIN, "") \

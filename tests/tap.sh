@@ -70,9 +70,14 @@ page_words() {
 }
 
 # Without the plan, then the tags of its sources: room decides whether each stands at its own
-# sentence or all at the end of the box.
+# sentence or all at the end of the box. Of a safety plan also without what is of the whole set, the
+# index of cards, and so without its code.
 page_words_but_plan() {
-    sed -n '/^text plan /d; /role=source_tag/d; s/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+    case $1 in
+    *-safety_plan*) of_set='/^text seen /d; /role=code/d' ;;
+    *) of_set= ;;
+    esac
+    sed -n "$of_set"';/^text plan /d; /role=source_tag/d; s/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
     sed -n '/role=source_tag/s/^text .* "\[\(.*\)\]"$/\1/p' "$1" | tr ';' '\n' | sed 's/^ //' | sort -u |
         tr '\n' ' '
 }

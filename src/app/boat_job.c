@@ -24,6 +24,9 @@ void boat_open(struct boat_job *boat)
     if (input.source != NULL)
         boat->boat = boat_read_like(&input, boat->arena, boat->problems, &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;
+    if (boat->boat != NULL && fleet->procedures_sound)
+        boat->sound = cards_chosen_check(&boat->boat->cards, &fleet->procedures, boat->arena,
+                                         boat->problems) && boat->sound;
     if (boat->boat != NULL && boat->boat->likeness.model != NULL)
         fleet->boats[boat->index].model =
             text_format(fleet->arena, "%s", boat->boat->likeness.model);

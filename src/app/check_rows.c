@@ -25,8 +25,8 @@ static void not_hers_keep(const struct sheet_set *set, struct check_row *row, st
     struct sheet_not_hers *list = arena_array(arena, set->not_hers_count, sizeof *list);
     row->not_hers_count = set->not_hers_count;
     for (size_t i = 0; i < row->not_hers_count; i++)
-        list[i] = (struct sheet_not_hers){kept(arena, set->not_hers[i].name),
-                                         kept(arena, set->not_hers[i].reason)};
+        list[i] = (struct sheet_not_hers){.name = kept(arena, set->not_hers[i].name),
+                                          .reason = kept(arena, set->not_hers[i].reason)};
     row->not_hers = list;
 }
 

@@ -83,14 +83,14 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
 }
 
 /* What shows when the base is held against the procedures, and by its own checks. */
-static bool base_judge(const struct options *options, struct fleet *fleet, enum own_files own)
+static bool base_judge(const struct options *options, struct fleet *fleet)
 {
     bool cards = true;
     if (fleet->base == NULL)
         return false;
     if (fleet->languages.count > 0)
         cards = base_languages_take(fleet);
-    if (own == OWN_FILES_SOUND && fleet->procedures.count > 0)
+    if (fleet->procedures_sound)
         cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                  fleet->base_problems) && cards;
     struct rules_input input = rules_input_of(options, fleet, NULL);
@@ -103,11 +103,12 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
 {
     enum own_files own = fleet_begin(needs, fleet);
     enum base_state base = base_open(options, fleet);
+    fleet->procedures_sound = own == OWN_FILES_SOUND && fleet->procedures.count > 0;
     if (is_folder(options->base))
         base_strays_tell(fleet, options->base);
     bool listed = is_folder(options->base) && boats_list(options, fleet);
     bool crew = crew_read(options, fleet);
-    bool judged = base_judge(options, fleet, own);
+    bool judged = base_judge(options, fleet);
     bool spoken = fleet->languages.count == 0 || languages_choose(options, fleet);
     fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
     if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)

@@ -36,6 +36,7 @@ struct fleet {
     const struct words *first_language;    /* the base's first, else DEFAULT_LANGUAGE */
     const struct authorities *authorities;
     struct procedure_set procedures;
+    bool procedures_sound;         /* all of them are there and could be used */
     const struct base_record *base;    /* NULL: base.yaml could not be used */
     struct models models;          /* of the base, in the order of their names */
     struct names base_keys;        /* of every boat of the base */

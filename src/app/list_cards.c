@@ -9,7 +9,7 @@
 
 struct card_listed {
     int number;
-    const char *card, *title, *boats, *each;
+    const char *card, *title, *hung, *boats, *each;
 };
 
 #define AT(member) offsetof(struct card_listed, member)
@@ -17,6 +17,8 @@ static const struct json_member listed_card_members[] = {
     {"number", JSON_NUMBER_OR_NULL, AT(number), NULL, NULL, "its own for good"},
     {"card", JSON_TEXT, AT(card), NULL, NULL, "as --card takes it"},
     {"title", JSON_TEXT, AT(title), NULL, NULL, NULL},
+    {"hung", JSON_TEXT, AT(hung), NULL, NULL,
+     "always, unless leave_out names it, or only if add does"},
     {"each", JSON_TEXT, AT(each), NULL, NULL, "of what there is one each"},
     {"boats", JSON_TEXT, AT(boats), NULL, NULL, "which boats have it"},
 };
@@ -24,6 +26,14 @@ static const struct json_member listed_card_members[] = {
 static const struct json_shape listed_card_shape = {
     "card", sizeof(struct card_listed), listed_card_members,
     sizeof listed_card_members / sizeof *listed_card_members};
+
+/* What the section cards of a base's or a boat's file can say of it. */
+static const char *hung_words(const struct procedure *procedure)
+{
+    if (procedure->core.answer == ANSWER_YES)
+        return "always";
+    return procedure->optional.answer == ANSWER_YES ? "if added" : "unless left out";
+}
 
 struct list_made list_cards(const struct listing *listing)
 {
@@ -35,6 +45,7 @@ struct list_made list_cards(const struct listing *listing)
         rows[i] = (struct card_listed){
             .number = (int)(procedure->number.milli / 1000), .card = procedure->key.text,
             .title = text_for(&procedure->title, language),
+            .hung = hung_words(procedure),
             .each = procedure->per.value == PER_ENGINE_SPACE ? "engine space" : "boat",
             .boats = procedure->when == NULL
                          ? "all" : condition_words(procedure->when, listing->arena)};

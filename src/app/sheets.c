@@ -94,6 +94,34 @@ void no_such_card(struct boat_job *boat, const struct names *keys, const char *n
                 "there is no card \"%s\"", name);
 }
 
+/* Tells of a card that she could have why it is not made; false: there is no such card. */
+static bool not_made_tell(const struct sheets *sheets, const char *name)
+{
+    const struct sheet_set *set = sheets->set;
+    const struct procedure_set *procedures = sheets->input.procedures;
+    struct boat_job *boat = sheets->boat;
+    for (size_t i = 0; i < set->not_hers_count; i++) {
+        const struct sheet_not_hers *card = &set->not_hers[i];
+        if (!card->left_out || !text_equal(card->procedure_key, name))
+            continue;
+        problem_add(boat->problems, SEVERITY_USE, (struct place){0},
+                    text_format(boat->arena, "take %s out of leave_out there", name),
+                    "the card %s is not made: %s", card->name, card->reason);
+        return true;
+    }
+    for (size_t i = 0; i < procedures->count; i++) {
+        if (!text_equal(procedures->rows[i]->key.text, name) ||
+            !card_not_asked_for(&sheets->input, procedures->rows[i]))
+            continue;
+        problem_add(boat->problems, SEVERITY_USE, (struct place){0},
+                    text_format(boat->arena, "write cards: {add: [%s]} in base.yaml, or in the "
+                                "file of the boat", name),
+                    "the card %s is made only where it is asked for", name);
+        return true;
+    }
+    return false;
+}
+
 /* False, with a problem, when none of hers is called so. */
 static bool card_exists(const struct sheets *sheets, const char *name)
 {
@@ -104,7 +132,8 @@ static bool card_exists(const struct sheets *sheets, const char *name)
             return true;
         names_add(&keys, sheet->id, sheets->boat->arena);
     }
-    no_such_card(sheets->boat, &keys, name);
+    if (!not_made_tell(sheets, name))
+        no_such_card(sheets->boat, &keys, name);
     return false;
 }
 

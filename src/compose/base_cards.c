@@ -1,6 +1,6 @@
 /* base_cards.c - the cards that a base's own record names (room: compose). A rule
  * for a card that is not would vanish without a word. */
-#include "compose_room.h"
+#include "card_set.h"
 
 #include <string.h>
 
@@ -17,8 +17,8 @@ static bool names_card(const struct procedure *procedure, const char *card)
     return side == SIDE_PORT || side == SIDE_STARBOARD;
 }
 
-static const char *remedy_words(const struct procedure_set *procedures, const char *card,
-                                struct arena *arena)
+const char *card_key_remedy(const struct procedure_set *procedures, const char *card,
+                            struct arena *arena)
 {
     const char **keys = arena_array(arena, procedures->count, sizeof *keys);
     struct text_builder list = text_builder_in(arena);
@@ -38,7 +38,7 @@ static bool card_known(const struct procedure_set *procedures, const struct text
         if (names_card(procedures->rows[i], card->text))
             return true;
     problem_add(problems, SEVERITY_ERROR, card->place,
-                remedy_words(procedures, card->text, arena), "there is no card \"%s\"",
+                card_key_remedy(procedures, card->text, arena), "there is no card \"%s\"",
                 card->text);
     return false;
 }
@@ -51,5 +51,5 @@ bool base_cards_check(const struct base_record *base, const struct procedure_set
         sound = card_known(procedures, &base->approvals[i].card, arena, problems) && sound;
     for (size_t i = 0; i < base->local_rule_count; i++)
         sound = card_known(procedures, &base->local_rules[i].card, arena, problems) && sound;
-    return sound;
+    return cards_chosen_check(&base->cards, procedures, arena, problems) && sound;
 }

@@ -248,6 +248,23 @@ static void index_visit(const struct visiting *visiting, const struct index_fact
     }
 }
 
+/* The number belongs to its line: another card's must not pass for it. The heads of the columns
+ * stand over each. */
+static void seen_visit(const struct visiting *visiting, const struct seen_facts *seen)
+{
+    give(visiting, FACT_PRINTED, "ask", seen->ask, nowhere);
+    give(visiting, FACT_PRINTED, "take", seen->take, nowhere);
+    for (size_t i = 0; i < seen->count; i++) {
+        const struct seen_group *group = &seen->groups[i];
+        give(visiting, FACT_PRINTED, "group", group->name, nowhere);
+        for (size_t k = 0; k < group->count; k++) {
+            const struct seen_line *line = &group->lines[k];
+            give(visiting, FACT_PRINTED, "seen", line->text, line->origin);
+            give_behind(visiting, FACT_PRINTED, "card", line->number, line->origin);
+        }
+    }
+}
+
 static void legend_visit(const struct visiting *visiting, const struct legend_facts *legend)
 {
     for (size_t i = 0; i < sizeof legend->words / sizeof *legend->words; i++)
@@ -298,7 +315,8 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
-    FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(LEGEND, legend)
+    FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(SEEN, seen)
+    FACTS_CASE(LEGEND, legend)
     FACTS_CASE(ROWS, rows) FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }

@@ -1,6 +1,7 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
 #include "berth.h"
+#include "card_set.h"
 
 const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {
@@ -41,6 +42,8 @@ static const struct phrase *call_line(struct composing *composing, const struct 
 static void exit_refuse(struct composing *composing, const struct said *said)
 {
     composing->held = true;
+    if (left_out_tell(composing, said->card.text))
+        return;
     problem_add(composing->problems, SEVERITY_HELD, said->card.place,
                 "lead to a card that belongs to the set of every boat",
                 "%s: the card %s is not in this boat's set", composing->slot->name,
@@ -66,7 +69,7 @@ static const struct phrase *exit_phrase(struct composing *composing, const struc
     return phrase_word(arena, WORD_EXIT_CARD, "say", words, "card", card, NULL);
 }
 
-static const struct slot *distress_slot(const struct composing *composing)
+const struct slot *distress_slot(const struct composing *composing)
 {
     for (size_t i = 0; i < composing->slot_count; i++)
         if (composing->slots[i].procedure->kind.value == SHEET_DISTRESS)

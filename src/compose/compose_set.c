@@ -4,7 +4,7 @@
  *
  * A slot is a sheet that is planned: slots come first, since the text of one sheet names
  * others by their numbers. */
-#include "compose_room.h"
+#include "card_set.h"
 #include "number.h"
 #include "promise.h"
 
@@ -41,6 +41,14 @@ static const struct phrase *title_phrase(const struct composing *composing,
 {
     struct arena *arena = composing->arena;
     return phrase_upper(arena, phrase_text(arena, &procedure->title));
+}
+
+const struct phrase *slot_space_phrase(const struct composing *composing,
+                                       const struct slot *slot)
+{
+    if (slot->space == ZONE_NONE || composing->in->boat->engine_space_count < 2)
+        return NULL;
+    return word_alone(composing, space_name_of(slot->space)->word);
 }
 
 /* Adds the space to the key, title and number of a card that each engine space has one of:
@@ -86,23 +94,26 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
     return slot;
 }
 
-/* The name of a card before it is known whether the boat has it. */
-static const char *procedure_name(struct composing *composing,
-                                  const struct procedure *procedure)
+const char *procedure_name(struct composing *composing, const struct procedure *procedure)
 {
     return named_card(composing->arena,
                      number_text_milli(composing->arena, procedure->number.milli),
                      phrase_said(composing, title_phrase(composing, procedure)));
 }
 
-static void not_hers_add(struct composing *composing, const struct procedure *procedure)
+static void not_hers_add(struct composing *composing, const struct procedure *procedure,
+                         const struct text_value *left_out)
 {
     composing->not_hers = arena_grow(composing->arena, composing->not_hers,
                                      composing->not_hers_count, &composing->not_hers_room,
                                      sizeof *composing->not_hers);
     composing->not_hers[composing->not_hers_count++] = (struct sheet_not_hers){
-        procedure_name(composing, procedure),
-        phrase_said(composing, phrase_text(composing->arena, &procedure->when_reason))};
+        .name = procedure_name(composing, procedure), .procedure_key = procedure->key.text,
+        .reason = left_out != NULL
+                      ? left_out_reason(left_out, composing->arena)
+                      : phrase_said(composing,
+                                    phrase_text(composing->arena, &procedure->when_reason)),
+        .left_out = left_out != NULL};
 }
 
 /* A procedure may belong to some boats only. Where that cannot be decided, the
@@ -117,8 +128,9 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
     slot_take(composing, &probe);
     enum truth needed = condition_judge(composing, procedure->when);
     size_t first = composing->slot_count;
-    if (needed == TRUTH_NO) {
-        not_hers_add(composing, procedure);
+    const struct text_value *left_out = card_left_out(composing->in, procedure);
+    if (needed == TRUTH_NO || left_out != NULL) {
+        not_hers_add(composing, procedure, needed == TRUTH_NO ? NULL : left_out);
         return;
     }
     if (procedure->per.value == PER_BOAT)
@@ -145,7 +157,8 @@ void slots_make(struct composing *composing)
 {
     const struct procedure_set *procedures = composing->in->procedures;
     for (size_t i = 0; i < procedures->count; i++)
-        slots_of_procedure(composing, procedures->rows[i]);
+        if (!card_not_asked_for(composing->in, procedures->rows[i]))
+            slots_of_procedure(composing, procedures->rows[i]);
     for (size_t i = 0; i < composing->slot_count; i++)
         slot_form_letter(composing, &composing->slots[i]);
 }

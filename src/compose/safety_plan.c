@@ -1,7 +1,7 @@
 /* safety_plan.c - the first card of a set: all gear of the record where it is,
  * what the signs mean, where the cards hang and what the set stands on (room:
  * compose). Never held back: what is not recorded is not on it. */
-#include "compose_room.h"
+#include "card_set.h"
 
 /* ---- what several pages are called ---- */
 
@@ -33,11 +33,22 @@ static void part_signs_make(struct composing *composing, struct pages_facts *pag
         part == PLAN_PART_WHOLE
             ? "" : phrase_said(composing, phrase_word(arena, two[part], "number",
                                                       page_named(composing, other), NULL));
-    for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
+    for (size_t last = 1; last < SHEET_PAGES_MOST; last++)
         pages->signs_of_many[part][last] =
             phrase_said(composing, phrase_word(arena, many[part], "first",
                                                page_named(composing, 0), "last",
                                                page_named(composing, last), NULL));
+}
+
+/* The pages with the index of cards. */
+static void seen_pages_make(struct composing *composing, const struct sheet *sheet,
+                            struct pages_facts *pages)
+{
+    pages->titles[PLAN_PAGE_SEEN] = part_title(composing, WORD_SAFETY_SEEN);
+    pages->call_lines[PLAN_PAGE_SEEN] = seen_call_line(composing, sheet);
+    for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
+        pages->signs_of_many[PLAN_PAGE_SEEN][i] =
+            phrase_said(composing, word_alone(composing, WORD_SAFETY_SIGNS_SEEN));
 }
 
 static void pages_make(struct composing *composing, struct sheet *sheet)
@@ -47,6 +58,7 @@ static void pages_make(struct composing *composing, struct sheet *sheet)
     pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
     for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++)
         part_signs_make(composing, pages, part);
+    seen_pages_make(composing, sheet, pages);
 }
 
 /* ---- where the cards hang ---- */
@@ -210,5 +222,6 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                         phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
                         sheet->origin});
     warnings_make(composing, sheet);
+    seen_make(composing, sheet);
     pages_make(composing, sheet);
 }

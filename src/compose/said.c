@@ -1,5 +1,6 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
 #include "berth.h"
+#include "card_set.h"
 
 #include "boat_facts.h"
 #include "promise.h"
@@ -98,10 +99,11 @@ static struct phrase_part number_part(struct composing *composing, const struct 
     if (number != NULL)
         return (struct phrase_part){name, number};
     composing->held = true;
-    problem_add(composing->problems, SEVERITY_HELD, place,
-                "name a step that stands on the card of every such boat, or a card of her set",
-                "%s: %s is neither a step of this boat's card nor a card of hers",
-                sheet->name, name);
+    if (!left_out_tell(composing, name))
+        problem_add(composing->problems, SEVERITY_HELD, place,
+                    "name a step that stands on the card of every such boat, or a card of her set",
+                    "%s: %s is neither a step of this boat's card nor a card of hers",
+                    sheet->name, name);
     return (struct phrase_part){name, phrase_verbatim(composing->arena, "?")};
 }
 

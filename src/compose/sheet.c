@@ -83,6 +83,11 @@ const struct index_facts *sheet_index(const struct sheet *sheet)
     FACTS(sheet, BLOCK_INDEX, index, .count = 0);
 }
 
+const struct seen_facts *sheet_seen(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_SEEN, seen, .ask = "", .take = "");
+}
+
 const struct legend_facts *sheet_legend(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_LEGEND, legend, .words = {"", "", ""});

@@ -77,10 +77,20 @@ static const struct phrase *gear_dates_told(struct composing *composing)
     return phrase_word(composing->arena, WORD_GEAR_DATES, "date", first, NULL);
 }
 
-static const struct phrase *dates_and_replacing(struct composing *composing)
+/* A sheet that is the index of cards and no more: dates of gear would be of nothing on it. */
+static bool is_index_alone(const struct sheet *sheet)
 {
+    return sheet_block(sheet, BLOCK_SEEN) != NULL && sheet_block(sheet, BLOCK_LABELS) == NULL;
+}
+
+static const struct phrase *dates_and_replacing(struct composing *composing,
+                                                const struct sheet *sheet)
+{
+    const struct phrase *replacing = word_alone(composing, WORD_REPLACE);
+    if (is_index_alone(sheet))
+        return replacing;
     return phrase_joined(composing->arena, WORD_JOIN_SPACE, gear_dates_told(composing),
-                         word_alone(composing, WORD_REPLACE), NULL);
+                         replacing, NULL);
 }
 
 /* Of the rescue centre. */
@@ -333,7 +343,7 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
     *footer = (struct footer_facts){
         .left = {phrase_said(composing, word_alone(composing, WORD_DEFER)),
                  phrase_said(composing, order_and_approval(composing, approval))},
-        .dates = phrase_said(composing, dates_and_replacing(composing)),
+        .dates = phrase_said(composing, dates_and_replacing(composing, sheet)),
         .first_date = phrase_said(composing, first_gear_date(composing)),
         .undated = composing->dates.undated,
         .code_word = "", .code = "",

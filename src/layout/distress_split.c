@@ -194,7 +194,7 @@ size_t distress_split(struct laying *laying, struct pen *pen)
     if (answers(whole))
         parts = parts_of(laying);
     for (size_t i = 0; i < parts.count; i++) {
-        struct page_place place = {i, parts.count, (int)parts.at[i]};
+        struct page_place place = {i, parts.count, (int)parts.at[i], 0};
         laying->sheets[i] = call_page(laying, whole, &place, pen->arena);
     }
     first_line_set(laying, &parts);

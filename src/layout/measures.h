@@ -197,6 +197,17 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define INDEX_NAME_GAP MM(1.4)
 #define INDEX_SPOT_GAP MM(3)
 
+/* ---- the index of cards ---- */
+
+#define SEEN_COLUMN_GAP MM(6)
+#define SEEN_PAD MM(1.6)           /* before the head of a group, and behind the numbers */
+#define SEEN_NUMBER_GAP MM(3)      /* before the widest number */
+#define SEEN_LINE_CLEAR MM(0.8)    /* above and below the sign of a line together */
+#define SEEN_HEAD_GAP MM(1.2)      /* above the head of a group */
+#define SEEN_EASE_MOST MM(4)       /* between two lines, besides, where there is room */
+#define SEEN_EASE_STEP MM(0.25)
+#define SEEN_EVEN_STEP MM(1)       /* of the heights that are tried for two columns */
+
 /* ---- the boat ---- */
 
 /* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the

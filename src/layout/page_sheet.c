@@ -41,8 +41,9 @@ static void page_signs_set(struct sheet *sheet, const struct page_place *place,
 {
     const struct pages_facts *pages = sheet_pages(sheet);
     struct signs_facts *signs = arena_alloc(arena, sizeof *signs);
-    const char *words = pages->signs_of_many[place->part][place->count - 1];
-    if (place->count == 2 && !text_empty(pages->signs_of_two[place->part]))
+    size_t alike = place->alike > 0 ? place->alike : place->count;
+    const char *words = pages->signs_of_many[place->part][alike - 1];
+    if (alike == 2 && !text_empty(pages->signs_of_two[place->part]))
         words = pages->signs_of_two[place->part];
     *signs = *sheet_signs(sheet);
     if (!text_empty(words))

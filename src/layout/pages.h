@@ -73,7 +73,11 @@ bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared 
 /* A copy of the sheet as one of several pages: its number, title, signs and call line are those
  * of the page with that index, of so many, which shows that part: one of enum plan_part or enum
  * call_part. (page_sheet.c) */
-struct page_place { size_t index, count; int part; };
+struct page_place {
+    size_t index, count;
+    int part;
+    size_t alike;            /* so many of them are told of in its signs; 0: all */
+};
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
                          struct arena *arena);
 
@@ -116,6 +120,16 @@ bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *sh
 
 size_t plan_split(struct laying *laying, struct pen *pen);
 bool plan_lessen(struct laying *laying);
+
+/* ---- seen_page.c: the index of cards, on pages of a safety plan or as a sheet ---- */
+
+/* How many pages it takes on them, and sets these: behind so many others. */
+size_t seen_page_count(const struct laying *laying);
+void seen_pages_set(struct laying *laying, size_t first, struct arena *arena);
+
+size_t seen_split(struct laying *laying, struct pen *pen);
+bool seen_pages_lessen(struct laying *laying);
+bool seen_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* ---- a distress call over two pages: sending it; answering that of others, and ending it ---- */
 

@@ -253,20 +253,23 @@ static void section_places_set(struct sheet *sheet, const struct plan_section *s
     page_facts_set(sheet, BLOCK_LABELS, (union block_facts){.places = own});
 }
 
-/* The last page has the sources. */
+/* The last page that shows her has the sources; behind it stands the index of cards. */
 size_t plan_split(struct laying *laying, struct pen *pen)
 {
     struct plan_sections sections = sections_find(laying, pen->arena);
+    size_t pages = sections.count + seen_page_count(laying);
     for (size_t i = 0; i < sections.count; i++) {
         const struct plan_section *section = &sections.at[i];
-        struct page_place place = {i, sections.count, section->part};
+        struct page_place place = {i, pages, section->part, sections.count};
         struct sheet *sheet = page_sheet(laying->whole, &place, pen->arena);
         section_places_set(sheet, section, pen->arena);
         if (i + 1 < sections.count)
             page_block_remove(sheet, BLOCK_SOURCES);
+        page_block_remove(sheet, BLOCK_SEEN);
         laying->sheets[i] = sheet;
     }
-    return sections.count;
+    seen_pages_set(laying, sections.count, pen->arena);
+    return pages;
 }
 
 /* One page more, or zones parted more finely where more pages are not to be had. False: neither
@@ -290,8 +293,10 @@ static bool part_lessen(struct laying *laying, enum plan_part part)
 /* Each part of which a page is full. False: it has as many as it may, and cannot be cut again. */
 bool plan_lessen(struct laying *laying)
 {
-    bool lessened = false, done[PLAN_PART_COUNT] = {false};
+    bool lessened = seen_pages_lessen(laying), done[PLAN_PART_COUNT] = {false};
     for (size_t i = 0; i < laying->count; i++) {
+        if (sheet_seen(laying->sheets[i])->count > 0)
+            continue;
         enum plan_part part = sheet_places(laying->sheets[i])->part;
         if (laying->full[i] && !done[part])
             lessened |= part_lessen(laying, part);

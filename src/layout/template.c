@@ -102,6 +102,12 @@ static const struct area_row safety_plan_rows[] = {
     {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
     {AREA_MIDDLE, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
+/* Nothing but the index of cards. */
+static const struct area_row index_rows[] = {
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
 static const struct template {
     const struct area_row *rows;
     int count;

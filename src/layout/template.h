@@ -45,7 +45,9 @@ enum page_area {
     TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
              distress_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
-             plan_split, plan_lessen, FULL_IS_TOLD)
+             plan_split, plan_lessen, FULL_IS_TOLD) \
+    TEMPLATE(INDEX, index_rows, 1, seen_sheet_place, seen_split, seen_pages_lessen, \
+             FULL_PAGE_FAILS)
 
 enum template_key {
 #define TEMPLATE_KEY(name, ...) TEMPLATE_##name,

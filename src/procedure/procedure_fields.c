@@ -4,6 +4,7 @@
 #include "procedure_fields.h"
 
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
+static const char *const seen_as_words[] = {SEEN_AS_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
 const char *const base_name_words[] = {BASE_NAME_LIST(CHOICE_WORD) NULL};
 const char *const boat_name_words[] = {BOAT_NAME_LIST(CHOICE_WORD) NULL};
@@ -26,6 +27,7 @@ static const char *const stripes[] = {
 static const struct stray_key text_keys[] = {
     {"title", IN_TEXTS},       {"subject", IN_TEXTS},    {"signs", IN_TEXTS},
     {"when_reason", IN_TEXTS}, {"rows_below", IN_TEXTS}, {"act", IN_TEXTS},
+    {"seen", IN_TEXTS},
     {"because", IN_TEXTS},     {"who", IN_TEXTS},        {"ask", IN_TEXTS},
     {"say", IN_TEXTS},         {"if", IN_TEXTS},         {NULL, NULL}};
 
@@ -37,6 +39,7 @@ const struct stray_key logic_keys[] = {
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
     {"hazards", IN_LOGIC}, {"does", IN_LOGIC},     {"guards", IN_LOGIC},  {"over", IN_LOGIC},
     {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {"report", IN_LOGIC},
+    {"core", IN_LOGIC},    {"optional", IN_LOGIC}, {"seen_as", IN_LOGIC},
     {NULL, NULL}};
 
 #define AT_ITS_GEAR "name the state with each piece of gear, as {seacock: shut}, torch"
@@ -219,8 +222,16 @@ static const struct field logic_rows[] = {
                        "number"),
     LOGIC_KEY("form_letter", procedure.form_letter, FIELD_TEXT,
               .about = "of another form: the letter after its number where a boat has both"),
+    LOGIC_KEY("core", procedure.core, FIELD_ANSWER,
+              .about = "of the core set: no base leaves its card out"),
+    LOGIC_KEY("optional", procedure.optional, FIELD_ANSWER,
+              .about = "its card is made only where cards: {add: } of a base or a boat names it"),
+    LOGIC_KEY("seen_as", procedure.seen_as, FIELD_CHOICE, .choices = seen_as_words,
+              .about = "of a card and the distress call: the group of its `seen` in the index of "
+                       "cards"),
     LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
-              .about = "card, if left out; the distress call; where everything is"),
+              .about = "card, if left out; the distress call; where everything is; the index of "
+                       "cards"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
               .about = "a boat with two of them gets two cards"),
     LOGIC_KEY("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
@@ -334,6 +345,9 @@ static const struct field head_text_rows[] = {
     [HEAD_SUBJECT] = TEXT_KEY("subject", FIELD_TEXT, .required = true,
                               .about = "what other cards call it"),
     [HEAD_SIGNS] = TEXT_KEY("signs", FIELD_LIST, .required = true, .about = "how one knows"),
+    [HEAD_SEEN] = TEXT_KEY("seen", FIELD_LIST, .required = true,
+                           .about = "of a card and the distress call: what a guest sees, hears or "
+                                    "smells first, one to three entries"),
     [HEAD_WHEN_REASON] = TEXT_KEY("when_reason", FIELD_TEXT, .required = true,
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,

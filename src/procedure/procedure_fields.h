@@ -89,9 +89,9 @@ void hazard_cases_read(struct procedure_reading *reading, const struct entries_v
 /* Rows of a file of texts, of a step, a case and a decision in it. What stands under ids is
  * read by rows that are made of the ids (procedure_texts.h). */
 enum head_text {
-    HEAD_PROCEDURE, HEAD_TITLE, HEAD_SUBJECT, HEAD_SIGNS, HEAD_WHEN_REASON, HEAD_ROWS_BELOW,
-    HEAD_MORE_SIGNS, HEAD_BERTH, HEAD_ANCHOR, HEAD_CALL_WHEN, HEAD_STEPS, HEAD_DECISION,
-    HEAD_NEVER, HEAD_CAUTIONS, HEAD_CALLS
+    HEAD_PROCEDURE, HEAD_TITLE, HEAD_SUBJECT, HEAD_SIGNS, HEAD_SEEN, HEAD_WHEN_REASON,
+    HEAD_ROWS_BELOW, HEAD_MORE_SIGNS, HEAD_BERTH, HEAD_ANCHOR, HEAD_CALL_WHEN, HEAD_STEPS,
+    HEAD_DECISION, HEAD_NEVER, HEAD_CAUTIONS, HEAD_CALLS
 };
 enum step_text { STEP_ACT, STEP_BECAUSE, STEP_WHO, STEP_LETHAL, STEP_CASES };
 enum case_text { CASE_ACT, CASE_BECAUSE };

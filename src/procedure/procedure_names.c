@@ -228,5 +228,6 @@ bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
         leads_check(set, set->rows[i], arena, problems);
         form_check(set, set->rows[i], problems);
     }
+    seen_alone_check(set, arena, problems);
     return problems_settle(all, problems);
 }

@@ -106,6 +106,9 @@ static void own_texts_want(const struct procedure_reading *reading,
     want(reading, list, (struct wanted_text){.field = head_texts.fields[HEAD_SIGNS],
                                              .list = &procedure->signs,
                                              .naming = NAMES_STEPS_AND_CARDS});
+    if (is_seen_first(procedure))
+        want(reading, list, (struct wanted_text){.field = head_texts.fields[HEAD_SEEN],
+                                                 .list = &procedure->seen});
     want(reading, list, text_under(&head_texts.fields[HEAD_ROWS_BELOW], &procedure->rows_below));
     if (logic->when.node != NULL)
         want(reading, list,
@@ -208,10 +211,12 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     if (procedure->kind.value == SHEET_NONE)
         procedure->kind.value = SHEET_CARD;
     title_sign_check(reading);
+    seen_as_check(reading);
     procedure->when = when_read(reading, &logic.when);
     hazard_cases_read(reading, &logic.hazards_if);
     procedure_parts_read(reading, &logic);
     procedure_check(reading);
+    seen_check(reading);
     voice_words_check(root, NULL, reading->arena, reading->problems);
 }
 

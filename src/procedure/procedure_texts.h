@@ -95,6 +95,20 @@ void calls_read(struct procedure_reading *reading, const struct entries_value *l
 void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
                size_t count, const char *key);
 
+/* ---- procedure_seen.c: what one sees, hears or smells first ---- */
+
+/* Does the index of cards name its card by that? */
+bool is_seen_first(const struct procedure *procedure);
+
+/* Tells a group that is missing or too many, and a card that is both core and made only where it
+ * is asked for. The logic must have been read; of the other, the texts too. */
+void seen_as_check(const struct procedure_reading *reading);
+void seen_check(const struct procedure_reading *reading);
+
+/* Tells entries that two cards of the set have in one language. */
+void seen_alone_check(const struct procedure_set *set, struct arena *arena,
+                      struct problems *problems);
+
 /* ---- procedure_names.c ---- */
 
 /* Keeps the {names} in a text of the first language until all steps are known; tells

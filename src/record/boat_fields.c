@@ -245,6 +245,9 @@ static const struct field_table model_absence_table =
 
 /* What a boat's file alone has. */
 #define BOAT_FILE_ROWS \
+    BOAT_FILE("cards", cards, FIELD_SECTION, \
+              SECTION_OF(struct boat_file, record.cards, .table = &card_choice_table), \
+              .about = "which cards she has, where the base's choice is not hers"), \
     BOAT_FILE("not_surveyed", not_surveyed, FIELD_ENTRIES, \
               ENTRIES_OF(struct absence, .table = &unsurveyed_table, .lone = "item"), \
               .about = "gear that she may have: nobody has looked yet"), \
@@ -285,6 +288,7 @@ static const struct stray_key model_strays[] = {
     {"walked", "write it in the file of each boat that somebody walked round"},
     {"not_surveyed", "look, then write it into the model; or name it in the file of a boat"},
     {"not_here", "take those pieces out of the model, or write it in the file of a boat"},
+    {"cards", "write it in the file of a boat, or for all of them in base.yaml"},
     {"silenced", "a check is silenced for one boat: write it in her file"},
     {NULL, NULL}};
 static const struct field_table model_file_table = {

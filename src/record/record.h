@@ -23,7 +23,7 @@ enum fitness { FITNESS_WHOLE, FITNESS_NO_CARDS, FITNESS_NOT_READ };
 /* A boat's file as its tables read it. */
 struct boat_file {
     struct boat record;
-    struct section_value boat, gas, radio;
+    struct section_value boat, gas, radio, cards;
     struct entries_value engines, equipment, not_fitted, not_surveyed, silenced;
     struct text_value like;
     struct section_value walked;
@@ -98,7 +98,7 @@ void absences_inherit(struct inheriting *inheriting);
 /* A base's file as its tables read it. */
 struct base_file {
     struct base_record record;
-    struct section_value base, rescue_centre, ashore, cruising_area, first_aid, dates;
+    struct section_value base, rescue_centre, ashore, cruising_area, first_aid, dates, cards;
     struct entries_value intervals, shelters, clocks, approvals, local_rules;
 };
 

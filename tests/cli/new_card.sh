@@ -31,7 +31,8 @@ told() {
 }
 
 # others_same NAME FOLDER: every page that was there before is there and says the same, but for the
-# plan of the boat, which is that of the whole set and leaves the column beside it more room or less.
+# plan of the boat, which is that of the whole set and leaves the column beside it more room or
+# less, and the index of cards on the safety plan.
 others_same() {
     expect_empty "$1" "$(for page in "$scratch/before"/*; do
         page_words_but_plan "$page" >"$scratch/one"
@@ -51,6 +52,7 @@ procedure: anchor_drags
 number: 21
 symbol: anchor
 stripe: control
+seen_as: boat
 when: {fitted: anchor_main}
 call_when: {}
 steps:
@@ -88,6 +90,7 @@ procedure: anchor_drags
 title: Anchor drags
 subject: ANCHOR DRAGS
 signs: [Marks ashore move, chain jerks]
+seen: [Anchor does not hold]
 when_reason: A boat without an anchor does not drag one.
 call_when: "NOT HOLDING? Call after step {stop}."
 steps:
@@ -117,13 +120,15 @@ expect_equal new-card-pages \
         [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
     done | paste -s -d ' ')"
 others_same new-card-others more
+grep -q '"Anchor does not hold"' "$scratch/more"/tamarisk-safety_plan*.dump ||
+    not_ok new-card-index
 grep -q '"Card 21"' "$scratch/more/bramble-anchor_drags.dump" || not_ok new-card-number
 grep -q '"ENGINE ON."' "$scratch/more/tamarisk-anchor_drags.dump" &&
     grep -q '"BOTH ENGINES ON."' "$scratch/more/samphire-anchor_drags.dump" &&
     ok new-card-cases || not_ok new-card-cases
 run why tests/fleet --boat tamarisk --card anchor_drags --date "$print_date"
-grep -q "/procedures/words/en/anchor_drags\.yaml:9$" "$scratch/stdout" &&
-    grep -q "step look at .*/procedures/anchor_drags\.yaml:9$" "$scratch/stdout" &&
+grep -q "/procedures/words/en/anchor_drags\.yaml:10$" "$scratch/stdout" &&
+    grep -q "step look at .*/procedures/anchor_drags\.yaml:10$" "$scratch/stdout" &&
     ok new-card-why || not_ok new-card-why "$(cat "$scratch/stdout")"
 run call tests/fleet --boat tamarisk --card anchor_drags
 grep -q 'I AM DRAGGING ANCHOR' "$scratch/stdout" && ok new-card-call || not_ok new-card-call
@@ -159,6 +164,8 @@ fault because '/because:/d' 'because is given in only one of the languages en an
 fault stranger 's/^  early:/  erly: A\n&/' 'has no key "erly"'
 fault name 's/{stop}/{look}/' 'call_when has {look}, which it has not in the first language'
 fault signs 's/^signs: .*/signs: [Marks move]/' 'signs has 1 entries, and 2 in the language en'
+fault seen 's/^seen: .*/seen: [Drags, Chain jerks]/' 'seen has 2 entries, and 1 in the language en'
+fault unseen '/^seen: /d' 'a file of texts needs the key "seen"'
 fault logic 's/^  cut:/&\n    uses: [knife]/' 'only texts stand here'
 
 # ---- the reference ----

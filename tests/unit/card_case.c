@@ -258,7 +258,7 @@ static size_t facts_size(enum block_key key)
         [FACTS_CONTACT] = sizeof(struct contact_facts), [FACTS_CALL] = sizeof(struct call_facts),
         [FACTS_SECTION] = sizeof(struct section_facts),
         [FACTS_PLACES] = sizeof(struct places_facts),
-        [FACTS_INDEX] = sizeof(struct index_facts),
+        [FACTS_INDEX] = sizeof(struct index_facts), [FACTS_SEEN] = sizeof(struct seen_facts),
         [FACTS_LEGEND] = sizeof(struct legend_facts),
         [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_PAGES] = sizeof(struct pages_facts),
         [FACTS_FOOTER] = sizeof(struct footer_facts)};
@@ -310,10 +310,10 @@ const char *case_procedure_text(struct card_case *card_case, const char *key, in
 {
     return text_format(card_case->arena,
                        "procedure: %s\nnumber: %d\nsymbol: flame\nstripe: fire\n%s"
-                       "cautions:\n  - {id: smoke, sources: [S5]}\n" TEXTS_LINE
+                       "cautions:\n  - {id: smoke, sources: [S5]}\nseen_as: fire\n" TEXTS_LINE
                        "procedure: %s\ntitle: %s card\nsubject: %s\nsigns: [Smoke, a bang]\n%s"
-                       "cautions:\n  smoke: Smoke kills.\n",
-                       key, number, logic, key, key, key, texts);
+                       "cautions:\n  smoke: Smoke kills.\nseen: [Smoke of %s]\n",
+                       key, number, logic, key, key, key, texts, key);
 }
 
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,

@@ -6,6 +6,9 @@
 
 #include "procedure.h"
 #include "radio.h"
+#include "text.h"
+
+#include <string.h>
 
 #define SOURCES \
     "sources:\n" \
@@ -20,17 +23,25 @@
 #define LOGIC_HEAD "procedure: trial\nnumber: 10\nsymbol: flame\nstripe: fire\n"
 #define TEXTS_HEAD "procedure: trial\ntitle: Trial\nsubject: TRIAL\nsigns: [Smoke]\n"
 
+/* What each card needs for the index of cards, behind all else where the test says none of it. */
+static inline const char *seen_added(const char *text, const char *logic, const char *line)
+{
+    bool needed = strstr(text, "\nseen") == NULL && strstr(logic, "kind: safety_plan") == NULL;
+    return needed ? text_format(test.arena, "%s%s", text, line) : text;
+}
+
 /* The whole files, in as many languages as there are texts (NULL-ended). */
 static inline const struct procedure *procedure_in(const char *logic, const char *const *texts)
 {
     static const char *const languages[] = {"en", "xx", "yy"};
     struct procedure_text_file files[3];
-    struct procedure_files all = {file_of("trial.yaml", logic), files, 0};
+    struct procedure_files all = {
+        file_of("trial.yaml", seen_added(logic, logic, "seen_as: fire\n")), files, 0};
     for (; texts[all.text_count] != NULL; all.text_count++) {
         const char *language = languages[all.text_count];
         files[all.text_count] = (struct procedure_text_file){
             language, file_of(text_format(test.arena, "words/%s/trial.yaml", language),
-                              texts[all.text_count])};
+                              seen_added(texts[all.text_count], logic, "seen: [Bang]\n"))};
     }
     const struct authorities *authorities =
         authorities_read(file_of("sources.yaml", SOURCES), test.arena, test.problems);

@@ -25,9 +25,10 @@ void reading_back_take(const char *file, struct reading_back *backs, size_t page
  * is empty or NULL. Bold parts are as others. */
 void expect_next(struct reading_back *back, const char *type, const char *text);
 
-/* The rows of a safety plan, each under the name of its place; and the entries of its index. */
+/* The rows of a safety plan, each under the name of its place; and the entries of its index, or of
+ * that of cards. */
 void places_expect(struct reading_back *back, const struct places_facts *places);
-void index_expect(struct reading_back *back, const struct index_facts *index);
+void index_expect(struct reading_back *back, const struct block *block);
 
 /* What was not expected yet, a text a line. */
 const char *what_is_left(const struct reading_back *back);

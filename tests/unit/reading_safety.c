@@ -1,4 +1,4 @@
-/* reading_safety.c - what is read of a safety plan: its lists and its index. */
+/* reading_safety.c - what is read of a safety plan: its lists and its indexes. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -49,7 +49,7 @@ void places_expect(struct reading_back *back, const struct places_facts *places)
     back->next = last;
 }
 
-void index_expect(struct reading_back *back, const struct index_facts *index)
+static void gear_expect(struct reading_back *back, const struct index_facts *index)
 {
     for (size_t i = 0; i < index->count; i++) {
         const char *words = index->entries[i].name;
@@ -61,4 +61,25 @@ void index_expect(struct reading_back *back, const struct index_facts *index)
         }
         expect_next(back, "LBody", words);
     }
+}
+
+/* The heads of the columns are read once, those of groups where they stand first. */
+static void seen_expect(struct reading_back *back, const struct seen_facts *seen)
+{
+    expect_next(back, "H2", seen->ask);
+    expect_next(back, "H2", seen->take);
+    for (size_t i = 0; i < seen->count; i++) {
+        expect_next(back, "H2", seen->groups[i].name);
+        for (size_t k = 0; k < seen->groups[i].count; k++)
+            expect_next(back, "LBody", joined(seen->groups[i].lines[k].text,
+                                              seen->groups[i].lines[k].number));
+    }
+}
+
+void index_expect(struct reading_back *back, const struct block *block)
+{
+    if (block->key == BLOCK_SEEN)
+        seen_expect(back, block->facts.seen);
+    else
+        gear_expect(back, block->facts.index);
 }

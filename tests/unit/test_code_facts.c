@@ -264,6 +264,26 @@ static void every_word_of_a_safety_plan_matters(void **state)
         must_matter(&plan, &legend->words[i], "the legend");
 }
 
+static void every_line_of_the_index_of_cards_matters(void **state)
+{
+    (void)state;
+    struct sheet plan = card_of("tests/fleet/boats/tamarisk.yaml", "safety_plan");
+    struct seen_facts *seen = OWN(plan, seen, BLOCK_SEEN);
+    struct seen_group *groups = arena_array(test.arena, seen->count, sizeof *groups);
+    memcpy(groups, seen->groups, seen->count * sizeof *groups);
+    seen->groups = groups;
+    must_matter(&plan, &seen->ask, "the head of what is seen");
+    must_matter(&plan, &seen->take, "the head of the cards");
+    for (size_t i = 0; i < seen->count; i++) {
+        struct seen_line *lines = arena_array(test.arena, groups[i].count, sizeof *lines);
+        memcpy(lines, groups[i].lines, groups[i].count * sizeof *lines);
+        groups[i].lines = lines;
+        must_matter(&plan, &groups[i].name, "a group");
+        must_matter(&plan, &lines[0].text, "what is seen");
+        must_matter(&plan, &lines[0].number, "the number of its card");
+    }
+}
+
 /* NEVER must not become CAUTION under the same code. */
 static void a_never_is_not_a_caution(void **state)
 {
@@ -340,6 +360,7 @@ int main(void)
         TEST(every_warning_matters),
         TEST(every_section_matters),
         TEST(every_word_of_a_safety_plan_matters),
+        TEST(every_line_of_the_index_of_cards_matters),
         TEST(a_never_is_not_a_caution),
         TEST(the_words_of_the_plan_matter),
         TEST(a_moved_tag_changes_the_code),

@@ -41,8 +41,8 @@ static void a_text_without_an_id_gets_the_nearest(void **state)
     (void)state;
     refused(STEPS CAUTIONS, ALL_TEXTS "never: {open: open it}\n",
             FAULT(7, "a file of texts has no key \"never\"",
-                  "keys of a file of texts: procedure, title, subject, signs, rows_below, steps,\n"
-                  "cautions"));
+                  "keys of a file of texts: procedure, title, subject, signs, seen, rows_below,\n"
+                  "steps, cautions"));
     refused(STEPS CAUTIONS, "steps: {stop: {act: A, lethal: {hot: A}}}\n" CAUTIONS_TEXTS,
             FAULT(5, "a step has no key \"lethal\"", "keys of a step: act, because, who"));
     test.problems = problems_new(test.arena);
@@ -139,7 +139,8 @@ static void names_that_are_no_steps_must_be_cards(void **state)
                  "did you mean \"stop\"?");
 }
 
-#define FORM_TEXTS "procedure: form\ntitle: Form\nsubject: FORM\nsigns: [Smoke]\n" ALL_TEXTS
+#define FORM_TEXTS \
+    "procedure: form\ntitle: Form\nsubject: FORM\nsigns: [Smoke]\n" ALL_TEXTS "seen: [Boom]\n"
 
 /* `trial` has the number 10. */
 static void form_refused(int number, const char *keys, const struct fault *fault)

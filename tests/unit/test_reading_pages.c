@@ -251,8 +251,8 @@ static void words_expect(struct reading_back *back, const struct block *block)
     case FACTS_PLACES:
         places_expect(back, block->facts.places);
         break;
-    case FACTS_INDEX:
-        index_expect(back, block->facts.index);
+    case FACTS_INDEX: case FACTS_SEEN:
+        index_expect(back, block);
         break;
     case FACTS_ROWS:
         rows_expect(back, block->facts.rows->rows, block->facts.rows->count);

@@ -24,8 +24,9 @@ static void split(int whole, int deck, int below)
         .whole = case_card(case_compose(&test, false), "safety_plan"),
         .wanted = {[PLAN_PART_WHOLE] = whole, [PLAN_PART_DECK] = deck, [PLAN_PART_BELOW] = below},
         .sheets = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.sheets),
+        .templates = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.templates),
         .full = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.full)};
-    laying.count = plan_split(&laying, &pen);
+    laying.count = plan_split(&laying, &pen) - seen_page_count(&laying);    /* her pages */
 }
 
 static void boat_with(const char *gear)
@@ -174,7 +175,7 @@ static void what_stands_abreast_stays_together(void **state)
     boat_with(TORCH("C1", "navigation_station", "port") TORCH("C2", "navigation_station",
               "starboard") TORCH("C3", "navigation_station", "centre"));
     split(3, 0, 0);
-    assert_string_equal(pages(), "1");
+    assert_string_equal(pages(), "1A");
     assert_int_equal(laying.cut[PLAN_PART_WHOLE], 1);
 }
 
@@ -193,7 +194,8 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
     (void)state;
     boat_with(TORCH("C1", "cockpit", "port") TORCH("C2", "saloon", "port"));
     split(1, 0, 0);
-    assert_string_equal(pages(), "1");
+    assert_string_equal(pages(), "1A");
+    assert_string_equal(signs_on(0), sheet_signs(laying.whole)->signs);
     split(2, 0, 0);
     assert_string_equal(pages(), "1A ON DECK; 1B BELOW");
     assert_non_null(strstr(signs_on(0), "card 1B."));
@@ -235,7 +237,7 @@ static void a_zone_that_no_page_holds_is_parted(void **state)
     assert_int_equal(whole, 15);
     struct pen pen = {.arena = test.arena};
     laying.parted[PLAN_PART_WHOLE] = 1;
-    laying.count = plan_split(&laying, &pen);
+    laying.count = plan_split(&laying, &pen) - seen_page_count(&laying);
     assert_int_equal(laying.count, 2);
     for (size_t i = 0; i < 2; i++) {
         const struct places_facts *plan = sheet_places(laying.sheets[i]);
@@ -291,6 +293,59 @@ static void all_gear_on_one_level_is_one_plan(void **state)
     assert_string_equal(sheet_title(laying.sheets[0])->title, "SAFETY PLAN");
 }
 
+/* ---- the index of cards ---- */
+
+/* Behind her pages, and on none of them; where it is full it has one more. */
+static void the_index_of_cards_has_pages_of_its_own(void **state)
+{
+    (void)state;
+    case_boat(&test, fleet[0]);
+    split(0, 0, 0);
+    for (size_t i = 0; i < laying.count; i++)
+        assert_null(sheet_block(laying.sheets[i], BLOCK_SEEN));
+    const struct sheet *seen = laying.sheets[laying.count];
+    assert_int_equal(laying.templates[laying.count], TEMPLATE_INDEX);
+    assert_string_equal(sheet_title(seen)->title, "SAFETY PLAN, CARDS");
+    assert_string_equal(sheet_title(seen)->number, "Card 1C");
+    assert_null(sheet_block(seen, BLOCK_LABELS));
+    assert_null(sheet_block(seen, BLOCK_PLAN));
+    laying.count++;
+    laying.full[2] = true;
+    assert_true(plan_lessen(&laying));
+    assert_int_equal(laying.wanted[PLAN_PAGE_SEEN], 2);
+    assert_int_equal(laying.wanted[PLAN_PART_WHOLE], 0);
+}
+
+static size_t seen_lines_on(const struct sheet *sheet)
+{
+    size_t lines = 0;
+    for (size_t i = 0; i < sheet_seen(sheet)->count; i++)
+        lines += sheet_seen(sheet)->groups[i].count;
+    return lines;
+}
+
+/* Each line is on one page, under the head of its group; no head stands alone. */
+static void the_index_of_cards_is_cut_between_lines(void **state)
+{
+    struct pen pen = {.arena = test.arena};
+    (void)state;
+    case_boat(&test, fleet[0]);
+    split(0, 0, 0);
+    size_t lines = seen_lines_on(laying.sheets[laying.count]);
+    for (int pages = 2; pages <= 4; pages++) {
+        laying.wanted[PLAN_PAGE_SEEN] = pages;
+        size_t all = plan_split(&laying, &pen), found = 0;
+        assert_int_equal(all, laying.count + (size_t)pages);
+        for (size_t i = laying.count; i < all; i++) {
+            const struct seen_facts *seen = sheet_seen(laying.sheets[i]);
+            found += seen_lines_on(laying.sheets[i]);
+            for (size_t g = 0; g < seen->count; g++)
+                assert_true(seen->groups[g].count > 0);
+        }
+        assert_int_equal(found, lines);
+    }
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -308,6 +363,8 @@ int main(void)
         TEST(a_zone_that_no_page_holds_is_parted),
         TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
         TEST(all_gear_on_one_level_is_one_plan),
+        TEST(the_index_of_cards_has_pages_of_its_own),
+        TEST(the_index_of_cards_is_cut_between_lines),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }
