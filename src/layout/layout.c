@@ -7,6 +7,8 @@
  * all is tried again, since the others may have room then: until nothing is full, or nothing is
  * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
 #include "boat_slots.h"
+#include "page_known.h"
+#include "paragraph_known.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -16,6 +18,8 @@ struct laying_set {
     struct arena *scratch;       /* for the trials of this try, thrown away with it */
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
+    struct known_page **known;   /* the same, of all tries */
+    struct known_paragraphs *paragraphs;
     struct boat_slots slots;     /* where tags stand on every card */
     enum head_lines head_lines;
 };
@@ -23,7 +27,8 @@ struct laying_set {
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
                           struct arena *arena)
 {
-    return (struct pen){.faces = set->input->faces, .arena = arena, .problems = set->problems,
+    return (struct pen){.faces = set->input->faces, .known = set->paragraphs, .arena = arena,
+                        .problems = set->problems,
                         .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
 }
 
@@ -53,25 +58,43 @@ static const struct page *page_of(struct pen *pen, const char *id)
     return page;
 }
 
-/* Of the sheet's pages, the one of that index. */
-static void page_lay(const struct laying_set *set, const struct shared *shared,
-                     struct laying *laying, size_t index)
+/* Of the sheet's pages, the one of that index; what it tells goes to problems of its own. */
+static struct made_page page_make(const struct laying_set *set, const struct shared *shared,
+                                  const struct laying *laying, size_t index)
 {
     const struct sheet *sheet = laying->sheets[index];
     enum template_key key = laying->templates[index];
     const struct template_work *work = &template_works[key];
+    struct problems *problems = problems_part(set->problems);
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
     pen.whole = trial.whole = laying->whole;
+    pen.problems = trial.problems = problems;
     struct shared own = {shared->sizes, page_needs_of(&trial, &shared->needs)};
     struct frame frame = frame_make(pen.paper, key, &own.needs);
     head_place(&pen, &frame, own.sizes);
     bool fits = work->place(&pen, &trial, &own);
-    laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
+    bool full = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
     cut_marks_place(&pen);
-    laying->pages[index] = pen.failed || !fits
-                               ? NULL : page_of(&pen, page_id(laying, index, set->arena));
+    return (struct made_page){
+        pen.failed || !fits ? NULL : page_of(&pen, page_id(laying, index, set->arena)), full,
+        problems};
+}
+
+static void page_lay(const struct laying_set *set, const struct shared *shared, size_t sheet,
+                     size_t index)
+{
+    struct laying *laying = &set->laying[sheet];
+    const struct made_page *made = page_known(set->known[sheet], laying, index, shared);
+    if (made == NULL) {
+        struct made_page *now = page_know(&set->known[sheet], laying, index, shared, set->arena);
+        *now = page_make(set, shared, laying, index);
+        made = now;
+    }
+    problems_join(set->problems, made->problems);
+    laying->full[index] = made->full;
+    laying->pages[index] = made->page;
 }
 
 /* ---- all pages ---- */
@@ -134,7 +157,7 @@ static void set_try(struct laying_set *set)
     struct shared of_all = shared_find(&all, &trial), of_kept = shared_find(&kept, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
-            page_lay(set, set->laying[i].lost ? &of_all : &of_kept, &set->laying[i], p);
+            page_lay(set, set->laying[i].lost ? &of_all : &of_kept, i, p);
     arena_free(set->scratch);
     set->scratch = NULL;
 }
@@ -249,15 +272,17 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena};
+    struct laying_set set = {.input = input, .arena = arena, .paragraphs = paragraphs_begin(arena)};
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
+    set.known = arena_array(arena, input->set->count, sizeof *set.known);
     set_fit(&set, problems);
     if (lost_forgotten(&set))
         set_fit(&set, problems);
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
+    paragraphs_end(set.paragraphs);
     return laid;
 }
 

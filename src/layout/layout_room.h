@@ -18,8 +18,10 @@ struct reading {
     size_t text_paragraph;        /* of its words */
 };
 
+struct known_paragraphs;
 struct pen {
     const struct faces *faces;
+    struct known_paragraphs *known;      /* what was broken before; NULL: each is made anew */
     const struct boat_slots *slots;      /* of the set: where tags stand on the boat */
     struct arena *arena;
     struct problems *problems;
@@ -153,6 +155,9 @@ struct paragraph {
  * least ragged; a number stays with its unit, no last line of one word. */
 struct paragraph paragraph_make(const struct pen *pen, const struct style *style,
                                 const char *text, mpt width, struct place origin);
+/* The same, of no place, made anew. */
+struct paragraph paragraph_new(const struct pen *pen, const struct style *style,
+                               const char *text, mpt width);
 struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
                            size_t *count);
 void paragraph_break(struct paragraph *paragraph, struct arena *arena);

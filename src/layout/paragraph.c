@@ -283,10 +283,10 @@ mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end
     return pieces_width(paragraph, first, end);
 }
 
-struct paragraph paragraph_make(const struct pen *pen, const struct style *style,
-                                const char *text, mpt width, struct place origin)
+struct paragraph paragraph_new(const struct pen *pen, const struct style *style,
+                               const char *text, mpt width)
 {
-    struct paragraph paragraph = {.style = *style, .width = width, .origin = origin};
+    struct paragraph paragraph = {.style = *style, .width = width};
     paragraph.line_height = (style->size * size_rule(pen->paper, style->role).leading + 99) / 100;
     paragraph.space = run_width(pen->faces, style->face, style->size, " ", 1, NULL);
     paragraph.pieces = pieces_parse(pen, style, text, &paragraph.piece_count);

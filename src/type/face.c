@@ -143,7 +143,7 @@ struct faces *faces_open(const char *folder, struct arena *arena, struct problem
         return NULL;
     for (size_t i = 0; i < FACE_COUNT; i++)
         good = face_open(&faces->of[i], &lines[i], folder, arena, problems) && good;
-    faces->measured = arena_array(arena, MEASURED_SLOTS, sizeof *faces->measured);
+    faces->shapes = shapes_new(arena);
     shaping_prepare(faces);
     if (good && hb_buffer_allocation_successful(faces->buffer))
         return faces;
@@ -163,6 +163,7 @@ void faces_close(struct faces *faces)
         hb_face_destroy(faces->of[i].face);
     }
     hb_buffer_destroy(faces->buffer);
+    shapes_close(faces->shapes);
 }
 
 const struct face_metrics *face_metrics(const struct faces *faces, enum face_role role)

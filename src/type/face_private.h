@@ -17,24 +17,31 @@ struct face {
     size_t glyph_count;
 };
 
-/* A text that was measured, and its advances in font units. Free while length is 0. */
-struct measured {
+/* A text's glyphs in one face and the sum of their advances, in font units: the same at every
+ * size. */
+struct shape {
+    struct glyph *glyphs;
+    size_t count;
     int64_t units;
-    unsigned char role, length;
-    char text[46];
 };
 
-/* Fitting measures the same words at many sizes: a slot keeps the last one of its
- * hash. A power of two. */
-#define MEASURED_SLOTS 4096
+/* The shapes made so far, for as long as the faces are open. */
+struct shapes;
+struct shapes *shapes_new(struct arena *arena);
+void shapes_close(struct shapes *shapes);
 
 /* `buffer` is used again for every run: shaping is what fitting does most. */
 struct faces {
     struct face of[FACE_COUNT];
-    struct measured *measured;
+    struct shapes *shapes;
     hb_buffer_t *buffer;
     hb_language_t language;
 };
+
+/* The shape of a text, which stands until the next call. NULL when a letter is missing or the
+ * bytes are no UTF-8: *missing tells which. */
+const struct shape *shape_of(const struct faces *faces, enum face_role role, const char *text,
+                             size_t length, uint32_t *missing);
 
 /* A known SHA-256 sum of a font file and the package version that has it. */
 struct known_sum {
