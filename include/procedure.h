@@ -288,6 +288,7 @@ struct procedure {
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct hazard_values hazards;   /* what is so when its card is taken up */
+    struct hazard_values over;      /* and what is no longer, whichever card led to it */
     const struct hazard_case *hazard_cases;
     size_t hazard_case_count;
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */

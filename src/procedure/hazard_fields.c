@@ -84,12 +84,14 @@ static bool leads_away(const struct said_list *list)
     return true;
 }
 
+/* An answer that leads to a card rules the hazard out there; another one for the steps that
+ * follow, which then are of those alone who gave it. */
 static void exit_over_check(const struct procedure_reading *reading,
                             const struct said_list *list, const struct said_list *other)
 {
     for (size_t i = 0; i < list->count; i++)
-        if (list->items[i].over.count > 0 &&
-            (list->items[i].card.text != NULL || !leads_away(other)))
+        if (list->items[i].over.count > 0 && list->items[i].card.text == NULL &&
+            !leads_away(other))
             problem_add(reading->problems, SEVERITY_ERROR, list->items[i].over.place,
                         "take it out, or lead the other answer to a card",
                         "an answer rules a hazard out, but steps after it are done either way");

@@ -135,7 +135,8 @@ static const struct field exit_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
     SAID_KEY("over", said.over, FIELD_CHOICES, .choices = hazard_words,
-             .about = "hazards that this answer rules out for the steps after it"),
+             .about = "hazards that this answer rules out: for the card it leads to, else "
+                      "for the steps after it"),
 };
 static const struct field place_line_rows[] = {
     SAID_ID, SAID_WHEN,
@@ -249,6 +250,8 @@ static const struct field logic_rows[] = {
               .about = "who calls when: {}, or a list of cases"),
     LOGIC_KEY("hazards", procedure.hazards, FIELD_CHOICES, .choices = hazard_words,
               .about = "what kills while the card is followed; its exits hand it on"),
+    LOGIC_KEY("over", procedure.over, FIELD_CHOICES, .choices = hazard_words,
+              .about = "what is over when its card is taken up, whichever card led to it"),
     LOGIC_KEY("hazards_if", hazards_if, FIELD_ENTRIES,
               ENTRIES_OF(struct hazard_entry, .table = &hazard_case_table),
               .about = "the same, of some boats alone"),

@@ -182,21 +182,6 @@ static void ways_of_words(struct visit *visit, const struct card_step *step, fla
                                            .hazards = hazards});
 }
 
-static void way_of_exit(struct visit *visit, const struct card_step *step,
-                        const struct said_list *list, flags hazards)
-{
-    const struct said *said = said_take(visit->composing, list);
-    const struct procedure *procedure = visit->sheet->procedure;
-    if (said != NULL && said->card.text != NULL)
-        way_add(visit, (struct way_on){.card = said->card.text, .step = step,
-                                       .place = said->card.place, .required = true,
-                                       .hazards = hazards});
-    for (size_t i = 0; said != NULL && i < procedure->lead_count; i++)
-        if (text_names(&said->say, procedure->leads[i].text))
-            way_add(visit, (struct way_on){.card = procedure->leads[i].text, .step = step,
-                                           .place = said->place, .hazards = hazards});
-}
-
 static flags hazards_flags(const struct hazard_values *list)
 {
     flags found = 0;
@@ -205,11 +190,27 @@ static flags hazards_flags(const struct hazard_values *list)
     return found;
 }
 
-/* What the answer rules out that one goes on with. */
+static void way_of_exit(struct visit *visit, const struct card_step *step,
+                        const struct said_list *list, flags hazards)
+{
+    const struct said *said = said_take(visit->composing, list);
+    const struct procedure *procedure = visit->sheet->procedure;
+    if (said != NULL && said->card.text != NULL)
+        way_add(visit, (struct way_on){.card = said->card.text, .step = step,
+                                       .place = said->card.place, .required = true,
+                                       .hazards = hazards & ~hazards_flags(&said->over)});
+    for (size_t i = 0; said != NULL && i < procedure->lead_count; i++)
+        if (text_names(&said->say, procedure->leads[i].text))
+            way_add(visit, (struct way_on){.card = procedure->leads[i].text, .step = step,
+                                           .place = said->place, .hazards = hazards});
+}
+
+/* What the answer rules out for those who go on with the steps: one that leads to a card rules
+ * it out there. */
 static flags over_by(struct visit *visit, const struct said_list *list)
 {
     const struct said *said = said_take(visit->composing, list);
-    return said == NULL ? 0 : hazards_flags(&said->over);
+    return said == NULL || said->card.text != NULL ? 0 : hazards_flags(&said->over);
 }
 
 /* ---- the card ---- */
@@ -228,7 +229,7 @@ static flags own_hazards(const struct visit *visit)
 
 static void call_made(struct visit *visit, const struct card_step *step, flags hazards)
 {
-    panel_events(visit, hazards);
+    panel_events(visit, hazards, step == NULL ? 0 : guards_printed(step));
     event_add(visit, (struct event){.act = ACT_CALL, .step = step, .hazards = hazards});
 }
 
@@ -256,7 +257,8 @@ void events_make(struct visit *visit)
     const struct steps_facts *steps = sheet_steps(visit->sheet);
     flags own = own_hazards(visit), hazards;
     bool called = false;
-    visit->hazards = (visit->hazards & ~FLAG(HAZARD_NO_DISTRESS)) | own;
+    visit->hazards = (visit->hazards & ~(FLAG(HAZARD_NO_DISTRESS) |
+                                         hazards_flags(&visit->sheet->procedure->over))) | own;
     hazards = visit->hazards;
     if (own & FLAG(HAZARD_SINKING))
         event_add(visit, (struct event){.act = ACT_PREPARE_TO_SINK, .hazards = hazards});
@@ -271,6 +273,6 @@ void events_make(struct visit *visit)
         hazards &= ~decision_pass(visit, &steps->items[i], hazards);
     }
     if (!called)
-        panel_events(visit, visit->hazards);
+        panel_events(visit, visit->hazards, 0);
     event_add(visit, (struct event){.act = ACT_END, .hazards = visit->hazards});
 }

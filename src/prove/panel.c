@@ -160,14 +160,14 @@ static flags panel_guards(const struct panel_reading *reading, const struct call
     return guards;
 }
 
-void panel_events(struct visit *visit, flags hazards)
+void panel_events(struct visit *visit, flags hazards, flags guards)
 {
     const struct call_facts *call = sheet_call(visit->sheet);
     struct arena *arena = visit->walk->arena;
     struct panel_reading reading = {
         .visit = visit, .event = {.hazards = hazards},
         .speaker = speaker_new(visit->sheet->words, arena, problems_new(arena))};
-    reading.event.guards = panel_guards(&reading, call);
+    reading.event.guards = guards | panel_guards(&reading, call);
     for (size_t i = 0; i < call->operate_count; i++) {
         gear_of_line(&reading, call->operate[i].text);
         set_of_line(&reading, &call->operate[i]);

@@ -90,7 +90,7 @@ flags guards_printed(const struct card_step *step);
 /* ---- panel.c ---- */
 
 /* What the call panel has people do. */
-void panel_events(struct visit *visit, flags hazards);
+void panel_events(struct visit *visit, flags hazards, flags guards);
 
 /* Are all calls of the card milder than distress? */
 bool calls_no_distress(const struct visit *visit);
