@@ -273,11 +273,12 @@ static void gear_prove(struct proof_of *proof)
 }
 
 /* The item of an entry is which entry it is; the others have tests of their own, below, in
- * test_rules_silence and in test_safety_plan. */
+ * test_rules_silence, in test_condition_judge and in test_safety_plan. */
 static bool is_apart(const char *path)
 {
     static const char *const paths[] = {"equipment/item", "equipment/serves", "base/specimen",
                                         "engines/space", "engines/drive",
+                                        "first_aid/sting", "cruising_area/tide",
                                         "silenced/reason", "silenced/until",
                                         "not_fitted/item", "not_fitted/serves",
                                         "not_surveyed/item", "not_surveyed/serves", NULL};
