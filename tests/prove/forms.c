@@ -10,7 +10,8 @@
 
 #define BOAT(hull, more) \
     "boat: {name: Sorrel, specimen: yes, hull: " hull ", loa_m: 11, beam_m: 4, " \
-    "draught_m: 1.5, persons_max: 6, flag: QZ, looks: White boat, openings: 0, " more "}\n"
+    "draught_m: 1.5, persons_max: 6, flag: QZ, looks: White boat, openings: 0, " \
+    "thickest_wire_mm: 8, lay_down_place: saloon floor, " more "}\n"
 #define ROOMS "rooms: [forward_cabin, saloon, galley]"
 #define GAS "gas: {carried: yes, locker_drains: overboard}\n"
 
@@ -58,8 +59,10 @@ const struct hull_kind hull_kinds[] = {
      BOAT("monohull, rig: motor", "rooms: []")
      "engines: [{space: engine_space, fuel: petrol, drive: jet}]\ngas: {carried: no}\n",
      {"engine_space"}, NULL},
-    {"boat of which neither engines, gas nor rooms are recorded",
-     BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}, NULL},
+    {"boat of which neither engines, gas, rooms nor depths are recorded",
+     "boat: {name: Sorrel, specimen: yes, hull: monohull, rig: sail, loa_m: 11, beam_m: 4, "
+     "persons_max: 6, flag: QZ, looks: White boat, openings: 0, usual_kn: 6}\n",
+     {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in one space, gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
@@ -129,6 +132,7 @@ static const char *other_value(const struct field_read *field)
     static const struct { enum gear_field field; const char *value; } others[] = {
         {GEAR_stop, "electric"}, {GEAR_fed_by, "battery"}, {GEAR_agent, "water_mist"},
         {GEAR_space, "~"}, {GEAR_drives, "wheel"}, {GEAR_chain_end, "loose"},
+        {GEAR_cuts_mm, "6"},
         {GEAR_kit, "[]"}};
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
         if (others[i].field == field->field)
