@@ -43,6 +43,16 @@ static void what_shuts_or_is_switched_is_contrary(void **state)
     assert_string_equal(item_handled_joined(ITEM_liferaft, test.arena), "pull");
 }
 
+/* OUT on a card about fire is a fire that is dead: nothing that fights one is left so. */
+static void few_pieces_are_left_out(void **state)
+{
+    (void)state;
+    static const enum item_key left_out[] = {ITEM_fender, ITEM_front_sail_roller, ITEM_drogue,
+                                             ITEM_NONE};
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        assert_int_equal(item_has_state(item, STATE_OUT), item_among(left_out, item));
+}
+
 static const struct equipment *piece_of(const char *entry)
 {
     return gear_of(entry)->equipment;
@@ -172,6 +182,7 @@ int main(void)
         TEST(every_item_has_a_use),
         TEST(states_are_told_by_fields_of_the_item),
         TEST(what_shuts_or_is_switched_is_contrary),
+        TEST(few_pieces_are_left_out),
         TEST(a_lever_is_handled_by_each_state),
         TEST(handling_is_read_by_state),
         TEST(a_state_may_be_told_by_language),
