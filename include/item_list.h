@@ -140,7 +140,7 @@
       "which page or key shows latitude and longitude") \
     X(light_switch, CONTROL, lamp, navigation_station, false, "which lights") \
     X(aed, RESCUE, aed, saloon, false, "the dates of its battery and its pads") \
-    X(steering_access, CONTROL, quadrant, lazarette, false, "what lifts, tool needed") \
+    X(steering_access, CONTROL, rudderlid, lazarette, false, "what lifts, tool needed") \
     X(drogue, CONTROL, drogue, cockpit_locker, false, "metres of line, its strong points") \
     X(boathook, CONTROL, boathook, side_deck, false, "its length in metres") \
     X(hacksaw, CONTROL, hacksaw, cockpit_locker, false, "spare blades") \

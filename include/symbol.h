@@ -140,7 +140,7 @@ const char *sign_class_word(enum sign_class sign);
     X(saildown, CONTROL, "Mainsail down") \
     X(position, CONTROL, "Screen that shows the position") \
     X(lamp, CONTROL, "Light switch") \
-    X(quadrant, CONTROL, "Access to the rudder's gear") \
+    X(rudderlid, CONTROL, "Access to the rudder") \
     X(drogue, CONTROL, "Drogue") \
     X(boathook, CONTROL, "Boathook") \
     X(hacksaw, CONTROL, "Hacksaw") \

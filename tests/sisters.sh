@@ -3,7 +3,7 @@
 # model.
 
 # own_keys: of which a model may say nothing.
-own_keys='service_due|expires|serviced|made|installed|serial|hex_id|mmsi'
+own_keys='service_due|expires|serviced|made|installed|tried|serial|hex_id|mmsi'
 
 # model_lay NAME SPECIMEN [SED...]: the model that the specimen is taken for, so changed.
 model_lay() {

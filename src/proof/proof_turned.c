@@ -52,8 +52,8 @@ void turned_judge(const struct shown_plan *shown)
         proof_found(p, RULE_TURNED, up, "the end that its reader looks to is not named over it");
     struct area head = {hull.x, hull.y, hull.width, hull.height / 20}, foot = head;
     foot.y = FOOT_OF(hull) - foot.height;
-    bool whole = shown->plan->from == 0 && shown->plan->to == 1000;
-    if (whole && (breadth_in(shown, head) < breadth_in(shown, foot)) == shown->turned)
+    bool has_bow = shown->plan->from == 0;
+    if (has_bow && (breadth_in(shown, head) < breadth_in(shown, foot)) == shown->turned)
         proof_found(p, RULE_TURNED, NULL, "her bow is at the wrong end");
 }
 

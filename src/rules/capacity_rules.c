@@ -1,9 +1,10 @@
 /* capacity_rules.c - places in the raft, lifejackets, ratings of extinguishers, carbon
- * dioxide in the cabins (room: rules). The arithmetic is src/figure's. */
+ * dioxide in the cabins, wire that cutters cut (room: rules). The arithmetic is src/figure's. */
 #include "rules_room.h"
 
 #include "capacity.h"
 #include "text.h"
+#include "trait.h"
 
 enum { MILLI_A_PERSON = 1000, GRAMS_A_KILO = 1000 };
 
@@ -195,6 +196,24 @@ static void carbon_dioxide_sum_check(const struct rule_run *run)
                                    gear_named(run, last)), sum);
 }
 
+static void cutters_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    const struct equipment *best = NULL, *cutters;
+    size_t index = 0;
+    if (boat_trait(boat, TRAIT_CUTTERS_FIT, ZONE_NONE).recorded != ANSWER_NO)
+        return;
+    while ((cutters = gear_of_kind(boat, ITEM_bolt_cutters, &index)) != NULL)
+        if (best == NULL || cutters->cuts_mm.milli > best->cuts_mm.milli)
+            best = cutters;
+    if (best != NULL)
+        rule_tell(run, CHECK_cutters_too_small, best->cuts_mm.place,
+                  "larger ones, or a hacksaw with good blades and pins that are drawn: try it on "
+                  "a piece of\nsuch wire, then write what they cut as cuts_mm",
+                  "%s cuts %s mm, and her thickest wire is %s mm: her mast stays alongside",
+                  gear_named(run, best), best->cuts_mm.text, boat->facts.thickest_wire_mm.text);
+}
+
 void capacity_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
@@ -206,4 +225,5 @@ void capacity_rules(const struct rule_run *run)
         carbon_dioxide_check(run, &boat->equipment[i]);
     }
     carbon_dioxide_sum_check(run);
+    cutters_check(run);
 }

@@ -166,6 +166,18 @@
       "MSC.1/Circ.1447; German BSU report 143/11") \
     X(ladder_missing, DEFICIENCY, "there is no ladder to climb out of the water by", \
       "trade practice") \
+    X(ladder_from_deck, DEFICIENCY, "no swimmer can let a ladder down", \
+      "trade practice") \
+    X(gear_untried, NOTE, "when emergency tiller or lifting tackle was tried is not recorded", \
+      "trade practice") \
+    X(cutters_too_small, DEFICIENCY, "the bolt cutters do not cut her thickest wire", \
+      "trade practice") \
+    X(chain_end_loose, DEFICIENCY, "the end of the anchor's chain is made fast to nothing", \
+      "trade practice") \
+    X(chain_end_fixed, DEFICIENCY, "the end of the anchor's chain is held by a shackle", \
+      "trade practice") \
+    X(chain_end_unrecorded, NOTE, "how the end of the anchor's chain is held is not recorded", \
+      "trade practice") \
     X(raft_line_unrecorded, DEFICIENCY, \
       "where the raft's line is made fast, or how the raft is freed, is not recorded", \
       "Royal National Lifeboat Institution") \

@@ -41,6 +41,18 @@ struct fact {
      .remedy = "if a hand gets it from deck, head in the open air, write from_cockpit: yes, " \
                "else\nfrom_cockpit: no"}
 
+#define CHAIN_END(name, how, ...) \
+    {.check = CHECK_##name, .item = ITEM_anchor_main, .field = GEAR_chain_end, .value = how, \
+     __VA_ARGS__}
+#define CHAIN_CORD \
+    "tie it to its eye in the locker with cord as strong as the chain's pull in a blow, long " \
+    "enough\nto be cut on deck; then write chain_end: cord"
+
+#define UNTRIED(kind, how) \
+    {.check = CHECK_gear_untried, .item = kind, .field = GEAR_tried, \
+     .says = "has no date on which it was tried on this boat", \
+     .remedy = how ", then write that day as tried"}
+
 static const struct fact facts[] = {
     REACH(ITEM_lifejacket),
     REACH(ITEM_fire_extinguisher),
@@ -91,6 +103,24 @@ static const struct fact facts[] = {
     CAPSIZED(ITEM_liferaft),
     CAPSIZED(ITEM_flares),
     CAPSIZED(ITEM_knife),
+    CHAIN_END(chain_end_loose, CHAIN_END_LOOSE,
+              .says = "is made fast to nothing at the end of its chain: all of it can run out",
+              .remedy = CHAIN_CORD),
+    CHAIN_END(chain_end_fixed, CHAIN_END_SHACKLE,
+              .says = "is held at the end of its chain by a shackle: nobody lets it go in time",
+              .remedy = CHAIN_CORD),
+    CHAIN_END(chain_end_unrecorded, CHAIN_END_NONE,
+              .says = "may be held at the end of its chain by what no knife cuts: that is not "
+                      "recorded",
+              .remedy = "let the chain run out at the berth and look; then write chain_end: "
+                        "cord,\nchain_end: shackle or chain_end: loose"),
+    {.check = CHECK_ladder_from_deck, .item = ITEM_boarding_ladder, .field = GEAR_from_water,
+     .value = ANSWER_NO, .one_will_do = true,
+     .says = "cannot be let down by a swimmer: a person alone in the water stays there",
+     .remedy = "lead a cord from it down to the water that lets it fall, try it from there, then "
+               "write\nfrom_water: yes"},
+    UNTRIED(ITEM_emergency_tiller, "put it on its stock and steer with it"),
+    UNTRIED(ITEM_recovery_tackle, "lift a person out of the water with it, in the harbour"),
     {.check = CHECK_handheld_out_of_reach, .item = ITEM_vhf_handheld, .field = GEAR_from_cockpit,
      .value = ANSWER_NO, .one_will_do = true, .says = "cannot be reached from the cockpit",
      .remedy = "keep it where it is reached without going below, then write its place and\n"

@@ -22,21 +22,20 @@ DRAWING(enginekey,
 
 /* cleat, and a rope that runs off it */
 DRAWING(sailrope,
-    SHAPE('R', 22, 8, 56, 10, 3),
-    SHAPE('R', 34, 14, 11, 24),
-    SHAPE('R', 55, 14, 11, 24),
-    SHAPE('L', 13, 12, 40, 88, 40),
-    SHAPE('L', 8, 30, 55, 52, 52, 40, 66, 64, 82),
-    SHAPE('P', 54, 88, 80, 94, 70, 70));
+    SHAPE('R', 22, 6, 56, 10, 3),
+    SHAPE('R', 34, 12, 11, 24),
+    SHAPE('R', 55, 12, 11, 24),
+    SHAPE('L', 13, 12, 37, 88, 37),
+    SHAPE('L', 7, 22, 50, 46, 54, 40, 68, 66, 78),
+    SHAPE('P', 58, 90, 84, 86, 66, 66));
 
-/* sail on a stick that turns, an arrow round the stick */
+/* sail on a stick, an arrow round the foot of the stick */
 DRAWING(sailroller,
-    SHAPE('L', 8, 30, 4, 30, 96),
-    SHAPE('P', 40, 90, 40, 38, 92, 38),
-    SHAPE('A', 7, 36, 20, 26, 250, 372),
-    SHAPE('P', 48, 26, 74, 26, 62, 42),
-    CUT('L', 4, 50, 48, 50, 70),
-    SHAPE('C', 30, 20, 9));
+    SHAPE('L', 8, 32, 22, 32, 98),
+    SHAPE('P', 42, 92, 42, 42, 92, 42),
+    CUT('L', 4, 53, 51, 53, 68),
+    SHAPE('A', 7, 32, 28, 22, 190, 330),
+    SHAPE('P', 42, 21, 66, 17, 58, 40));
 
 /* mast and boom, a low sail, an arrow down */
 DRAWING(saildown,
@@ -67,21 +66,24 @@ DRAWING(lamp,
     SHAPE('L', 7, 82, 56, 96, 56),
     SHAPE('L', 7, 18, 56, 4, 56));
 
-/* quadrant of the rudder under a lid that stands open */
-DRAWING(quadrant,
-    SHAPE('P', 50, 2, 12, 36, 20, 46, 34, 54, 50, 57, 66, 54, 80, 46, 88, 36),
-    CUT('P', 50, 24, 34, 38, 42, 42, 50, 43, 58, 42, 66, 38),
-    CUT('C', 50, 13, 5),
-    SHAPE('L', 8, 8, 66, 82, 94),
-    SHAPE('L', 7, 64, 66, 94, 66));
+/* rudder under the deck, a lid over it that stands open */
+DRAWING(rudderlid,
+    SHAPE('R', 0, 54, 24, 9, 2),
+    SHAPE('R', 76, 54, 24, 9, 2),
+    SHAPE('L', 8, 22, 66, 66, 94),
+    SHAPE('L', 9, 50, 62, 50, 44),
+    SHAPE('R', 38, 58, 24, 9, 3),
+    SHAPE('P', 43, 46, 64, 46, 70, 2, 40, 2));
 
 /* cone in the water that brakes at the end of its line, waves above it */
 DRAWING(drogue,
-    SHAPE('P', 48, 8, 48, 68, 10, 48, 10, 28),
-    SHAPE('L', 5, 48, 64, 98, 42),
-    SHAPE('L', 5, 48, 38, 98, 42),
-    SHAPE('L', 5, 48, 12, 98, 42),
-    SHAPE('L', 7, 16, 80, 30, 90, 44, 80, 58, 90, 72, 80, 84, 88));
+    SHAPE('P', 46, 10, 46, 66, 10, 45, 10, 31),
+    SHAPE('L', 4, 46, 64, 78, 42),
+    SHAPE('L', 4, 46, 38, 78, 38),
+    SHAPE('L', 4, 46, 12, 78, 34),
+    SHAPE('L', 7, 78, 38, 100, 38),
+    CUT('L', 5, 32, 18, 32, 60),
+    SHAPE('L', 7, 16, 78, 30, 90, 44, 78, 58, 90, 72, 78, 84, 88));
 
 /* pole with a point and a hook */
 DRAWING(boathook,
@@ -101,14 +103,15 @@ DRAWING(hacksaw,
     SHAPE('P', 64, 37, 70, 26, 76, 37),
     SHAPE('L', 14, 88, 30, 88, 60));
 
-/* fender on a line between a hull and a quay */
+/* fender that hangs on its line between hull and quay */
 DRAWING(fender,
-    SHAPE('R', 33, 6, 34, 58, 15),
-    SHAPE('C', 50, 68, 7),
-    SHAPE('L', 7, 50, 70, 50, 90),
-    SHAPE('L', 8, 26, 92, 74, 92),
-    CUT('L', 5, 33, 24, 67, 24),
-    CUT('L', 5, 33, 46, 67, 46));
+    SHAPE('L', 10, 10, 26, 10, 74),
+    SHAPE('R', 34, 10, 32, 56, 15),
+    SHAPE('R', 82, 22, 10, 56, 2),
+    SHAPE('L', 6, 50, 64, 50, 86, 26, 86),
+    SHAPE('C', 24, 86, 7),
+    CUT('L', 5, 34, 26, 66, 26),
+    CUT('L', 5, 34, 50, 66, 50));
 
 /* three boards one above another between their rails */
 DRAWING(boards,

@@ -18,10 +18,11 @@ DRAWING(heart,
 
 /* person on the floor, a wheel that nobody holds */
 DRAWING(skipperdown,
-    SHAPE('O', 8, 62, 68, 23),
-    SHAPE('L', 6, 62, 36, 62, 100),
-    SHAPE('L', 6, 30, 68, 94, 68),
-    SHAPE('C', 62, 68, 8),
+    SHAPE('O', 8, 60, 66, 20),
+    SHAPE('C', 60, 66, 8),
+    SHAPE('L', 6, 60, 36, 60, 96),
+    SHAPE('L', 6, 34, 51, 86, 81),
+    SHAPE('L', 6, 34, 81, 86, 51),
     SHAPE('C', 13, 20, 11),
     SHAPE('L', 16, 34, 16, 58, 16),
     SHAPE('L', 9, 60, 14, 94, 12),
@@ -60,22 +61,23 @@ DRAWING(swimmer,
     SHAPE('C', 36, 14, 10),
     SHAPE('C', 64, 14, 10));
 
-/* hull afloat with its keel up */
+/* hull afloat with its keel and rudder up */
 DRAWING(capsized,
-    SHAPE('P', 4, 36, 14, 54, 32, 64, 68, 64, 86, 54, 96, 36),
-    SHAPE('P', 42, 62, 36, 94, 60, 94, 62, 62),
+    SHAPE('P', 4, 34, 8, 46, 18, 56, 32, 62, 50, 64, 68, 62, 82, 56, 92, 46, 96, 34),
+    SHAPE('P', 38, 60, 45, 92, 57, 92, 60, 60),
+    SHAPE('R', 34, 86, 34, 12, 6),
+    SHAPE('P', 82, 54, 86, 72, 93, 72, 93, 46),
     SHAPE('L', 7, 4, 22, 18, 28, 32, 22, 46, 28, 60, 22, 74, 28, 96, 22),
-    SHAPE('L', 6, 52, 20, 52, 4));
+    SHAPE('L', 7, 4, 8, 18, 14, 32, 8, 46, 14, 60, 8, 74, 14, 96, 8));
 
-/* two hulls upside down, and the line that hangs between them */
+/* two hulls upside down, and loops of a line under them */
 DRAWING(hullline,
-    SHAPE('P', 2, 56, 5, 80, 14, 92, 22, 92, 31, 80, 34, 56),
-    SHAPE('P', 66, 56, 69, 80, 78, 92, 86, 92, 95, 80, 98, 56),
-    SHAPE('R', 2, 50, 96, 14),
-    SHAPE('A', 8, 50, 48, 32, 180, 360),
-    SHAPE('C', 50, 16, 8),
-    SHAPE('L', 5, 4, 6, 34, 6),
-    SHAPE('L', 5, 66, 6, 96, 6));
+    SHAPE('P', 2, 60, 5, 82, 13, 92, 23, 92, 31, 82, 34, 66, 66, 66, 69, 82, 77, 92, 87, 92, 95, 82,
+          98, 60),
+    SHAPE('A', 7, 20, 58, 13, 180, 360),
+    SHAPE('A', 7, 50, 58, 17, 180, 360),
+    SHAPE('A', 7, 80, 58, 13, 180, 360),
+    SHAPE('L', 7, 4, 14, 18, 22, 32, 14, 46, 22, 60, 14, 74, 22, 96, 14));
 
 /* a finger on a list */
 DRAWING(index,

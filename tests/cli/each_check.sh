@@ -252,6 +252,12 @@ fault alarm_unrecorded alder '/item: smoke_alarm,/d'
 fault lifting_gear_missing alder "$(without recovery_tackle)"
 fault ladder_missing alder "$(without boarding_ladder)"
 fault raft_missing alder "$(without liferaft)"
+fault ladder_from_deck tamarisk '/item: boarding_ladder,/s/from_water: yes/from_water: no/'
+fault gear_untried tamarisk '/item: recovery_tackle,/s/, tried: [0-9-]*//'
+fault cutters_too_small tamarisk '/item: bolt_cutters,/s/cuts_mm: 12/cuts_mm: 6/'
+fault chain_end_loose tamarisk '/item: anchor_main,/s/chain_end: cord/chain_end: loose/'
+fault chain_end_fixed tamarisk '/item: anchor_main,/s/chain_end: cord/chain_end: shackle/'
+fault chain_end_unrecorded tamarisk '/item: anchor_main,/s/, chain_end: cord//'
 fault raft_line_unrecorded alder 's/painter: chainplate, //'
 fault raft_persons_unrecorded alder '/item: liferaft,/s/persons: 6, //'
 fault beacon_missing alder "$(without epirb)"

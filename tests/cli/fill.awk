@@ -25,7 +25,10 @@ function entry_filled(line,    out, key) {
 BEGIN {
     FS = "\n"
     count = split("name Tern|name_spoken|name_latin|specimen yes|rig sail|loa_m 12|beam_m 4|" \
-        "shut across|open along|on up|off down|draught_m 2|persons_max 6|flag DE|looks white sloop|openings 1|lwl_m 10.5|bwl_m 3.4|" \
+        "shut across|open along|on up|off down|neutral upright|ahead forward|astern back|" \
+        "in pull|out let go|up UP|down DOWN|draught_m 2|thickest_wire_mm 8|lay_down_place saloon floor|" \
+        "upright yes|drives rudder|needs_engine yes|breaker by the steps|chain_end cord|from_water yes|" \
+        "tried 2026-04|cuts_mm 10|kit [gloves, film]|sound three beeps|persons_max 6|flag DE|looks white sloop|openings 1|lwl_m 10.5|bwl_m 3.4|" \
         "usual_kn 5|cabin_m3 20|engine_space_m3 1.2|bilge_to_sole_l 300|carried yes|" \
         "rooms [saloon, galley, navigation_station, forward_cabin, forward_heads, aft_heads, aft_cabin]|" \
         "mounted {zone: saloon, faces: bow}|locker_drains overboard|call_sign QTRN7|" \

@@ -21,7 +21,7 @@ expect_equal start-check-lacks-have-lines 'base.yaml:14: deficiency: when channe
 base.yaml:14: deficiency: call and phone
 base.yaml:24: note: the radio sea
 base.yaml:24: note: the clock on
-base.yaml:36: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
+base.yaml:38: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
 
 # Nothing that is there is changed.
 maydeck start "$base" --boat tern

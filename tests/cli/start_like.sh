@@ -20,7 +20,7 @@ sister_fill() {
         -e '/^  #- \{/{
             s/#- /- /
             s/(service_due|expires): /\1: 2029-04/g
-            s/(serviced|made|installed): /\1: 2026-10/g
+            s/(serviced|made|installed|tried): /\1: 2026-10/g
             s/mmsi: /mmsi: "89999'"${4#01}"'"/
             s/hex_id: /hex_id: "'"$(beacon_of "${4#0}")"'"/
         }' "$1" >"$scratch/filled"

@@ -1,11 +1,11 @@
 #!/bin/sh
 # The English texts keep the rules of their words, on whichever boat a text is printed
-# (tests/words/rules.awk); the cards of the specimens keep to 400 different words, and what must
+# (tests/words/rules.awk); the cards of the specimens keep to 480 different words, and what must
 # never be done is a whole sentence on each. Each rule is shown to tell before it is trusted.
 . tests/tap.sh
 
 texts=procedures/words/en
-most_words=400
+most_words=480
 
 # What commands begin with: the verbs by which the program judges headlines, and those of answers.
 {
@@ -36,6 +36,9 @@ out|act|SHUT it here, then out.
 out|exit|Go out.
 out|text|out of sight, or fall not seen?
 out|never|put it out.
+out|lethal|out
+out|word|get out
+none|word|out
 none|act|PUT OUT all flames. Open the hatches.
 none|never|put out a flame on open gas.
 none|text|Fire is out?
@@ -215,11 +218,11 @@ many() {
 }
 
 # Made-up words, none of them another's plural.
-awk 'BEGIN { for (i = 0; i < 401; i++) printf "q%c%c\n", 97 + i / 20, 97 + i % 20 + (i % 20 > 17) }' \
+awk 'BEGIN { for (i = 0; i < 481; i++) printf "q%c%c\n", 97 + i / 20, 97 + i % 20 + (i % 20 > 17) }' \
     >"$scratch/made"
 sed 's/^/seed:1|text|/' "$scratch/made" >"$scratch/made_texts"
 awk -f tests/words/count.awk "$scratch/made_texts" "$scratch/made" >"$scratch/made_words"
-expect_equal words-count-seeded "401 different words, 400 at most" "$(many "$scratch/made_words")"
+expect_equal words-count-seeded "481 different words, 480 at most" "$(many "$scratch/made_words")"
 sed 1d "$scratch/made_words" >"$scratch/made_fewer"
 expect_empty words-count-at-most "$(many "$scratch/made_fewer")"
 echo 'seed:1|text|Hatch, hatches: the boat’s bottle and bottles, step {two} of 12. Unprinted' >"$scratch/own"

@@ -8,9 +8,11 @@
 
 /* ---- boats ---- */
 
-#define BOAT(hull, more) \
-    "boat: {name: Sorrel, specimen: yes, hull: " hull ", loa_m: 11, beam_m: 4, " \
-    "draught_m: 1.5, persons_max: 6, flag: QZ, looks: White boat, openings: 0, " more "}\n"
+#define SHORT_BOAT(hull, more) \
+    "boat: {name: Sorrel, specimen: yes, hull: " hull ", loa_m: 11, beam_m: 4, persons_max: 6, " \
+    "flag: QZ, looks: White boat, openings: 0, " more "}\n"
+#define BOAT(hull, more) SHORT_BOAT(hull, "draught_m: 1.5, thickest_wire_mm: 8, " \
+                                          "lay_down_place: saloon floor, " more)
 #define ROOMS "rooms: [forward_cabin, saloon, galley]"
 #define GAS "gas: {carried: yes, locker_drains: overboard}\n"
 
@@ -58,8 +60,8 @@ const struct hull_kind hull_kinds[] = {
      BOAT("monohull, rig: motor", "rooms: []")
      "engines: [{space: engine_space, fuel: petrol, drive: jet}]\ngas: {carried: no}\n",
      {"engine_space"}, NULL},
-    {"boat of which neither engines, gas nor rooms are recorded",
-     BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}, NULL},
+    {"engines, gas, rooms and depths not recorded",
+     SHORT_BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in one space, gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
@@ -129,7 +131,7 @@ static const char *other_value(const struct field_read *field)
     static const struct { enum gear_field field; const char *value; } others[] = {
         {GEAR_stop, "electric"}, {GEAR_fed_by, "battery"}, {GEAR_agent, "water_mist"},
         {GEAR_space, "~"}, {GEAR_drives, "wheel"}, {GEAR_chain_end, "loose"},
-        {GEAR_kit, "[]"}};
+        {GEAR_kit, "[]"}, {GEAR_cuts_mm, "6"}};
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
         if (others[i].field == field->field)
             return others[i].value;
@@ -296,16 +298,12 @@ static void placed_add(struct text_builder *out, const struct hull_kind *hull,
 static void how_add(struct text_builder *out, enum item_key item)
 {
     const char *joint = ", how: {";
-    if (!item_is_contrary(item)) {
-        text_add(out, ", how: by hand");
-        return;
-    }
-    for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++)
-        if (item_state_field(item, state) == GEAR_how) {
-            text_add_format(out, "%s%s: way %u", joint, end_state_words[state - 1], state);
+    for (enum end_state to = STATE_ANY + 1; item_is_contrary(item) && to < STATE_COUNT; to++)
+        if (item_state_field(item, to) == GEAR_how) {
+            text_add_format(out, "%s%s: way %u", joint, end_state_words[to - 1], to);
             joint = ", ";
         }
-    text_add(out, "}");
+    text_add(out, item_is_contrary(item) ? "}" : ", how: by hand");
 }
 
 static const char *inside_of(const struct hull_kind *hull, const struct form *form,

@@ -129,6 +129,28 @@ static size_t unit_states(const struct unit *unit, struct arena *arena)
     return states;
 }
 
+/* Each value of what the part asks her base for, not recorded among them; gives how many bases
+ * that are. NULL: they are only counted. */
+static size_t bases_prove(struct house *house, const struct unit *unit, struct tally *tally)
+{
+    struct arena *arena = arena_new(STATE_ARENA);
+    const struct reads *reads = unit_reads(unit, NULL, arena);
+    const struct base_record *own = house->base;
+    struct base_record base = *own;
+    const size_t breaths = reads->breaths ? BREATHS_COUNT : 1,
+                 stings = reads->sting ? STING_COUNT : 1, tides = reads->tide ? TIDE_COUNT : 1;
+    house->base = &base;
+    for (size_t i = 0; tally != NULL && i < breaths * stings * tides; i++) {
+        base.drowning_breaths.value = (enum breaths)(i % breaths);
+        base.sting.value = (enum sting)(i / breaths % stings);
+        base.tide.value = (enum tide)(i / breaths / stings);
+        unit_prove(house, unit, tally);
+    }
+    house->base = own;
+    arena_free(arena);
+    return breaths * stings * tides;
+}
+
 static void unit_run(struct house *house, const struct unit *unit,
                      const struct asked_for *asked, struct tally *whole)
 {
@@ -136,9 +158,9 @@ static void unit_run(struct house *house, const struct unit *unit,
     if (asked->part != NULL && !text_equal(asked->part, unit->name))
         return;
     if (asked->count)
-        tally.states = unit_states(unit, house->arena);
+        tally.states = unit_states(unit, house->arena) * bases_prove(house, unit, NULL);
     else
-        unit_prove(house, unit, &tally);
+        bases_prove(house, unit, &tally);
     printf("%-14s %-10s %8zu states, %zu of them hold a card back%s\n",
            unit->procedure->key.text, unit->name, tally.states, tally.held,
            tally.failures > 0 ? ", FAILS" : "");

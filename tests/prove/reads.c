@@ -81,7 +81,7 @@ static void atom_read(struct reads *reads, const struct condition *condition)
 static enum truth trait_verdict(const struct reads *reads, enum trait trait)
 {
     const struct boat *boat = reads->boat;
-    if (trait == TRAIT_DSC)
+    if (trait == TRAIT_DSC || trait == TRAIT_CUTTERS_FIT)
         return TRUTH_UNKNOWN;
     if (reads->procedure->per.value == PER_BOAT || boat->engine_space_count == 0)
         return boat_is(boat, trait, ZONE_NONE) ? TRUTH_YES : TRUTH_NO;
@@ -163,6 +163,15 @@ static unsigned long list_number(const struct condition *list, const struct cond
     return uniform ? number : (unsigned long)atom->item * GROUP_FACTOR * GROUP_FACTOR;
 }
 
+/* Those that cut what every boat of forms.c has, and others. */
+static void cutters_read(struct reads *reads)
+{
+    struct item_read *read = reads_item(reads, ITEM_bolt_cutters);
+    read->asked = read->fitted_asked = true;
+    value_read(read, GEAR_cuts_mm, "12");
+    field_read_of(read, GEAR_cuts_mm)->asked = true;
+}
+
 static void condition_within(struct reads *reads, const struct condition *list,
                              const struct condition *condition)
 {
@@ -172,8 +181,13 @@ static void condition_within(struct reads *reads, const struct condition *list,
         atom_read(reads, condition);
         reads_item(reads, condition->item)->group += list_number(list, condition);
     }
+    reads->breaths = reads->breaths || condition->kind == CONDITION_BREATHS;
+    reads->sting = reads->sting || condition->kind == CONDITION_STING;
+    reads->tide = reads->tide || condition->kind == CONDITION_TIDE;
     if (condition->kind == CONDITION_BOAT && condition->trait == TRAIT_DSC)
         reads_item(reads, ITEM_vhf_dsc)->whole = true;
+    if (condition->kind == CONDITION_BOAT && condition->trait == TRAIT_CUTTERS_FIT)
+        cutters_read(reads);
     for (size_t i = 0; i < condition->child_count; i++)
         condition_within(reads, condition, condition->children[i]);
 }

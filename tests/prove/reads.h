@@ -42,6 +42,7 @@ struct reads {
     const struct procedure *procedure;
     struct item_read items[READS_MOST];
     size_t count;
+    bool breaths, sting, tide;         /* asked for of her base */
     unsigned long traits;              /* a bit each of what she is that decides something */
     unsigned long of_card;             /* the same of whether the card is hers */
 };

@@ -127,14 +127,14 @@ static void rows_change(struct proof_try *try, const char *one, const char *othe
     box_move(second, 0, -down);
 }
 
-static void pushpit_ahead_of_the_foredeck(struct proof_try *try, bool broken)
+static void pushpit_ahead_of_the_locker(struct proof_try *try, bool broken)
 {
-    rows_change(try, "E12", "E7", broken);
+    rows_change(try, "E3", "E10", broken);
 }
 
-static void bow_in_the_band_of_the_stern(struct proof_try *try, bool broken)
+static void bow_in_the_band_of_the_cockpit(struct proof_try *try, bool broken)
 {
-    rows_change(try, "C9", "E10", broken);
+    rows_change(try, "C9", "C16", broken);
 }
 
 /* ---- turned ---- */
@@ -190,22 +190,22 @@ static void index_lacks_a_piece(struct proof_try *try, bool broken)
 /* ---- all ---- */
 
 static const struct proof_break rows[] = {
-    {RULE_LIST_SIDE, "other side", "bramble safety_plan", row_on_the_other_side},
-    {RULE_LIST_SIDE, "row lost", "bramble safety_plan", row_lost},
-    {RULE_LIST_SIDE, "tag lost", "bramble safety_plan", tag_of_row_lost},
-    {RULE_LIST_SIDE, "row twice", "bramble safety_plan", row_twice},
-    {RULE_LEADER_LEVEL, "slanting", "bramble safety_plan", line_slanting},
-    {RULE_LEADER_LEVEL, "next row", "bramble safety_plan", line_to_the_next_row},
-    {RULE_LEADER_LEVEL, "short", "bramble safety_plan", line_short_of_its_tag},
-    {RULE_LEADER_LEVEL, "gone", "bramble safety_plan", line_gone},
+    {RULE_LIST_SIDE, "other side", "bramble safety_plan_2", row_on_the_other_side},
+    {RULE_LIST_SIDE, "row lost", "bramble safety_plan_2", row_lost},
+    {RULE_LIST_SIDE, "tag lost", "bramble safety_plan_2", tag_of_row_lost},
+    {RULE_LIST_SIDE, "row twice", "bramble safety_plan_2", row_twice},
+    {RULE_LEADER_LEVEL, "slanting", "bramble safety_plan_2", line_slanting},
+    {RULE_LEADER_LEVEL, "next row", "bramble safety_plan_2", line_to_the_next_row},
+    {RULE_LEADER_LEVEL, "short", "bramble safety_plan_2", line_short_of_its_tag},
+    {RULE_LEADER_LEVEL, "gone", "bramble safety_plan_2", line_gone},
     {RULE_LEADER_LEVEL, "here", "samphire safety_plan", here_not_led},
-    {RULE_BANDS_ORDER, "in a list", "bramble safety_plan", pushpit_ahead_of_the_foredeck},
-    {RULE_BANDS_ORDER, "band", "bramble safety_plan", bow_in_the_band_of_the_stern},
+    {RULE_BANDS_ORDER, "in a list", "bramble safety_plan_2", pushpit_ahead_of_the_locker},
+    {RULE_BANDS_ORDER, "band", "bramble safety_plan", bow_in_the_band_of_the_cockpit},
     {RULE_TURNED, "hands", "bramble safety_plan", hands_changed},
     {RULE_TURNED, "end named", "bramble safety_plan", wrong_end_named},
     {RULE_TURNED, "hull", "bramble safety_plan", bow_at_the_foot},
-    {RULE_INDEX, "another place", "bramble safety_plan", index_names_another_place},
-    {RULE_INDEX, "lacks a piece", "bramble safety_plan", index_lacks_a_piece},
+    {RULE_INDEX, "another place", "bramble safety_plan_2", index_names_another_place},
+    {RULE_INDEX, "lacks a piece", "bramble safety_plan_2", index_lacks_a_piece},
 };
 
 const struct proof_breaks breaks_bands = {rows, COUNT_OF(rows)};

@@ -245,7 +245,7 @@ static const struct proof_break rows[] = {
     {RULE_WORDS_LOST, "never", "engine_fire", a_never_is_cut},
     {RULE_WORDS_LOST, "call", "engine_fire", a_phrase_of_the_call_is_lost},
     {RULE_WORDS_LOST, "table", "samphire flooding", a_seacock_is_lost},
-    {RULE_WORDS_LOST, "safety plan", "samphire safety_plan",
+    {RULE_WORDS_LOST, "safety plan", "bramble safety_plan_2",
      a_label_of_the_safety_plan_is_lost},
 };
 

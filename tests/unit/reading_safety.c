@@ -21,15 +21,17 @@ static bool is_row_read(const struct read *read, const struct plan_row *row)
            (text_begins(rest, " ") && text_equal(rest + 1, row->detail));
 }
 
-/* The row is read under the name of its place; gives where. */
+/* The row is read under the name of its place, once in each list that it stands in: in both where
+ * it is on both sides; gives where it is read last. */
 static size_t row_read_at(const struct reading_back *back, const struct plan_place *place,
                           const struct plan_row *row)
 {
     const char *heading = "";
+    size_t lists = row->marker.side == SIDE_BOTH ? 2 : 1;
     for (size_t i = back->next; i < back->count; i++) {
         if (text_equal(back->texts[i].type, "H2"))
             heading = back->texts[i].text;
-        if (text_equal(heading, place->title) && is_row_read(&back->texts[i], row))
+        if (text_equal(heading, place->title) && is_row_read(&back->texts[i], row) && --lists == 0)
             return i;
     }
     fail_msg("%s: %s is not read under %s", back->page->id, row->name, place->title);

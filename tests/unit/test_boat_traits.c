@@ -100,6 +100,57 @@ static void a_dinghy_holds_all_or_nobody_is_sent(void **state)
     }
 }
 
+#define MAST(facts) OPEN_BOAT(facts) "equipment:\n"
+#define CUTTERS(facts) "  - {item: bolt_cutters, zone: lazarette" facts "}\n"
+#define WIRE "thickest_wire_mm: 10"
+
+/* A mast that hangs on one wire alongside holes the hull: not known is no. */
+static void cutters_fit_where_both_are_measured(void **state)
+{
+    (void)state;
+    static const struct { const char *text; enum answer is; } cases[] = {
+        {MAST(WIRE) CUTTERS(", cuts_mm: 10"), ANSWER_YES},
+        {MAST(WIRE) CUTTERS(", cuts_mm: 9.9"), ANSWER_NO},
+        {MAST(WIRE) CUTTERS(", cuts_mm: 8") CUTTERS(", cuts_mm: 12"), ANSWER_YES},
+        {MAST(WIRE) CUTTERS(", cuts_mm: 8") CUTTERS(""), ANSWER_NOT_RECORDED},
+        {MAST(WIRE) CUTTERS(""), ANSWER_NOT_RECORDED},
+        {MAST("draught_m: 1.5") CUTTERS(", cuts_mm: 12"), ANSWER_NOT_RECORDED},
+        {OPEN_BOAT(WIRE) "not_fitted: [bolt_cutters]\n", ANSWER_NO},
+        {OPEN_BOAT(WIRE), ANSWER_NOT_RECORDED},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        assert_int_equal(recorded_of(cases[i].text, TRAIT_CUTTERS_FIT), cases[i].is);
+        assert_int_equal(boat_is(boat_of(cases[i].text), TRAIT_CUTTERS_FIT, ZONE_NONE),
+                         cases[i].is == ANSWER_YES);
+    }
+}
+
+static void what_words_name_is_recorded_or_not(void **state)
+{
+    (void)state;
+    assert_int_equal(recorded_of(OPEN_BOAT("draught_m: 0.5"), TRAIT_DRAUGHT), ANSWER_YES);
+    assert_int_equal(recorded_of(OPEN_BOAT(WIRE), TRAIT_DRAUGHT), ANSWER_NO);
+    assert_int_equal(recorded_of(OPEN_BOAT("lay_down_place: cockpit floor"), TRAIT_LAY_DOWN),
+                     ANSWER_YES);
+    assert_int_equal(recorded_of(OPEN_BOAT(WIRE), TRAIT_LAY_DOWN), ANSWER_NO);
+}
+
+/* A boat that has neither sails nor engines needs not say that she has no sheet and no lever. */
+static void gear_goes_with_sails_and_engines(void **state)
+{
+    (void)state;
+    const struct boat *motor = boat_of(OPEN_BOAT("rooms: []") "engines: []\n");
+    assert_int_equal(boat_fitted(motor, ITEM_sail_rope), ANSWER_NO);
+    assert_int_equal(boat_fitted(motor, ITEM_front_sail_roller), ANSWER_NO);
+    assert_int_equal(boat_fitted(motor, ITEM_mainsail_down), ANSWER_NO);
+    assert_int_equal(boat_fitted(motor, ITEM_throttle), ANSWER_NO);
+    assert_int_equal(boat_fitted(motor, ITEM_engine_start), ANSWER_NO);
+    const struct boat *sailing =
+        boat_of(MOTORS("{space: engine_space, fuel: diesel, drive: shaft}"));
+    assert_int_equal(boat_fitted(sailing, ITEM_sail_rope), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted(sailing, ITEM_throttle), ANSWER_NOT_RECORDED);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -107,6 +158,9 @@ int main(void)
         TEST(engines_tell_what_is_burned),
         TEST(another_engine_is_in_another_space),
         TEST(a_dinghy_holds_all_or_nobody_is_sent),
+        TEST(cutters_fit_where_both_are_measured),
+        TEST(what_words_name_is_recorded_or_not),
+        TEST(gear_goes_with_sails_and_engines),
     };
     int failed = cmocka_run_group_tests_name("boat_traits", tests, NULL, NULL);
     return failed != 0;

@@ -84,10 +84,22 @@ static void groups_nest(void **state)
     assert_int_equal(none->children[1]->child_count, 2);
 }
 
+struct refused { const char *when, *what, *remedy; };
+
+static void refused_check(const struct refused *rows, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        test.problems = problems_new(test.arena);
+        assert_null(when_of(rows[i].when));
+        expect_errors(1);
+        expect_error(1, rows[i].what, rows[i].remedy);
+    }
+}
+
 static void what_is_not_understood_is_told(void **state)
 {
     (void)state;
-    static const struct { const char *when, *what, *remedy; } rows[] = {
+    static const struct refused rows[] = {
         {"{fited: torch}", "fited is not a condition", "did you mean \"fitted\"?"},
         {"{equals: torch}", "equals is not a condition",
          "a condition knows fitted, not_fitted, inside, is, cuts, reach, beyond, boat, "
@@ -131,12 +143,24 @@ static void what_is_not_understood_is_told(void **state)
         {"{}", "a condition is expected here", NULL},
         {"[]", "a condition is expected here", NULL},
     };
-    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
-        test.problems = problems_new(test.arena);
-        assert_null(when_of(rows[i].when));
-        expect_errors(1);
-        expect_error(1, rows[i].what, rows[i].remedy);
-    }
+    refused_check(rows, sizeof rows / sizeof rows[0]);
+}
+
+static void what_no_list_of_words_has_is_told(void **state)
+{
+    (void)state;
+    static const struct refused rows[] = {
+        {"{is: {torch: {inside: saloon}}}", "`is` cannot ask about inside",
+         "`inside` and `cuts` ask about places and currents"},
+        {"{is: {first_aid_kit: {kit: tourniqet}}}", "tourniqet is not a known kit",
+         "did you mean \"tourniquet\"?"},
+        {"{is: {first_aid_kit: {kit: [gloves, film]}}}", "expected one kit, not a list",
+         "write one word"},
+        {"{sting: vinegr}", "vinegr is not a known remedy for a sting",
+         "did you mean \"vinegar\"?"},
+        {"{tide: smal}", "smal is not a known tide", "did you mean \"small\"?"},
+    };
+    refused_check(rows, sizeof rows / sizeof rows[0]);
 }
 
 static void every_fault_is_told_at_once(void **state)
@@ -155,6 +179,7 @@ int main(void)
         TEST(is_and_cuts_name_gear_and_value),
         TEST(groups_nest),
         TEST(what_is_not_understood_is_told),
+        TEST(what_no_list_of_words_has_is_told),
         TEST(every_fault_is_told_at_once),
     };
     int failed = cmocka_run_group_tests_name("condition", tests, NULL, NULL);

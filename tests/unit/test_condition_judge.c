@@ -163,6 +163,70 @@ static void is_knows_the_family_of_a_zone(void **state)
     expect("is: {lithium_bank: {space: engine_space}}", TRUTH_UNKNOWN);
 }
 
+/* A list holds the word, or it does not; where none is given nobody knows. */
+static void is_looks_into_lists(void **state)
+{
+    (void)state;
+    static const char wanted[] = "is: {first_aid_kit: {kit: tourniquet}}";
+#define KIT "  - {item: first_aid_kit, tag: E1, zone: saloon"
+    boat_with(KIT ", kit: [gloves, tourniquet]}\n", "");
+    expect(wanted, TRUTH_YES);
+    boat_with(KIT ", kit: tourniquet}\n", "");
+    expect(wanted, TRUTH_YES);
+    boat_with(KIT ", kit: [gloves, film]}\n", "");
+    expect(wanted, TRUTH_NO);
+    boat_with(KIT ", kit: []}\n", "");
+    expect(wanted, TRUTH_NO);
+    boat_with(KIT ", kit: [gloves]}\n"
+              "  - {item: first_aid_kit, tag: E2, zone: galley, kit: [tourniquet]}\n", "");
+    expect(wanted, TRUTH_YES);
+    assert_int_equal(composing.missing_count, 0);
+    boat_with(KIT "}\n", "");
+    expect(wanted, TRUTH_UNKNOWN);
+    assert_int_equal(composing.missing[0].fact, GEAR_kit);
+#undef KIT
+}
+
+/* ---- her base ---- */
+
+#define BASE_WITH(area, aid) \
+    "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n" \
+    "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n" \
+    "cruising_area: {latitude: north, longitude: east" area "}\n" aid
+
+/* Which of the three hold on a boat of that base: what is not recorded is none of them, and
+ * holds no card. */
+static void base_expect(const char *base, const char *key, const char *const words[3],
+                        int recorded)
+{
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
+    input.base = case_base(&test, base);
+    for (int i = 0; i < 3; i++)
+        expect(text_format(test.arena, "%s: %s", key, words[i]),
+               i == recorded ? TRUTH_YES : TRUTH_NO);
+    assert_false(composing.held);
+}
+
+static void the_base_tells_what_is_poured_on_a_sting(void **state)
+{
+    (void)state;
+    static const char *const stings[] = {"sea_water", "vinegar", "both"};
+    base_expect(BASE_WITH("", ""), "sting", stings, -1);
+    base_expect(BASE_WITH("", "first_aid: {sting: sea_water}\n"), "sting", stings, 0);
+    base_expect(BASE_WITH("", "first_aid: {sting: vinegar}\n"), "sting", stings, 1);
+    base_expect(BASE_WITH("", "first_aid: {sting: both}\n"), "sting", stings, 2);
+}
+
+static void the_base_tells_how_far_the_water_falls(void **state)
+{
+    (void)state;
+    static const char *const tides[] = {"none", "small", "large"};
+    base_expect(BASE_WITH("", ""), "tide", tides, -1);
+    base_expect(BASE_WITH(", tide: none", ""), "tide", tides, 0);
+    base_expect(BASE_WITH(", tide: small", ""), "tide", tides, 1);
+    base_expect(BASE_WITH(", tide: large", ""), "tide", tides, 2);
+}
+
 /* ---- cuts, boat ---- */
 
 #define ISOLATOR "  - {item: battery_isolator_service, tag: C1, zone: saloon"
@@ -234,6 +298,9 @@ int main(void)
         TEST(inside_means_every_piece),
         TEST(is_means_one_piece),
         TEST(is_knows_the_family_of_a_zone),
+        TEST(is_looks_into_lists),
+        TEST(the_base_tells_what_is_poured_on_a_sting),
+        TEST(the_base_tells_how_far_the_water_falls),
         TEST(cuts_that_are_not_recorded_count_as_cut),
         TEST(the_boat_s_type_is_known),
         TEST(a_piece_must_have_what_the_case_asks_of_its_kind),

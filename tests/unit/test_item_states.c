@@ -32,10 +32,25 @@ static void what_shuts_or_is_switched_is_contrary(void **state)
     assert_true(item_is_contrary(ITEM_seacock));
     assert_true(item_is_contrary(ITEM_battery_isolator_engine));
     assert_true(item_is_contrary(ITEM_hatch));
+    assert_true(item_is_contrary(ITEM_throttle));
+    assert_true(item_is_contrary(ITEM_front_sail_roller));
+    assert_true(item_is_contrary(ITEM_windlass));
+    assert_false(item_is_contrary(ITEM_engine_start));
+    assert_false(item_is_contrary(ITEM_mainsail_down));
     assert_false(item_is_contrary(ITEM_liferaft));
     assert_false(item_is_contrary(ITEM_epirb));
     assert_string_equal(item_states_joined(ITEM_seacock, test.arena), "shut, open, leave");
     assert_string_equal(item_handled_joined(ITEM_liferaft, test.arena), "pull");
+}
+
+/* OUT on a card about fire is a fire that is dead: nothing that fights one is left so. */
+static void few_pieces_are_left_out(void **state)
+{
+    (void)state;
+    static const enum item_key left_out[] = {ITEM_fender, ITEM_front_sail_roller, ITEM_drogue,
+                                             ITEM_NONE};
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        assert_int_equal(item_has_state(item, STATE_OUT), item_among(left_out, item));
 }
 
 static const struct equipment *piece_of(const char *entry)
@@ -59,6 +74,22 @@ static void handling_is_read_by_state(void **state)
     assert_string_equal(handling(gear, STATE_OPEN), "along");
     assert_string_equal(handling(gear, STATE_ANY), "-");
     assert_string_equal(handling(gear, STATE_LEAVE), "-");
+}
+
+/* Three states, and a lever that one text would leave in any of them. */
+static void a_lever_is_handled_by_each_state(void **state)
+{
+    (void)state;
+    const struct equipment *gear = piece_of(
+        "item: throttle, tag: C9, zone: cockpit, how: {neutral: upright, ahead: forward}");
+    expect_errors(0);
+    assert_string_equal(handling(gear, STATE_NEUTRAL), "upright");
+    assert_string_equal(handling(gear, STATE_AHEAD), "forward");
+    assert_string_equal(handling(gear, STATE_ASTERN), "-");
+    piece_of("item: throttle, tag: C9, zone: cockpit, how: push it");
+    expect_error(3, "how of throttle is one text, but its states are neutral, ahead, astern: a "
+                 "hand must know which it leads to",
+                 "write one for each: how: {neutral: ..., ahead: ..., astern: ...}");
 }
 
 static void a_state_may_be_told_by_language(void **state)
@@ -151,6 +182,8 @@ int main(void)
         TEST(every_item_has_a_use),
         TEST(states_are_told_by_fields_of_the_item),
         TEST(what_shuts_or_is_switched_is_contrary),
+        TEST(few_pieces_are_left_out),
+        TEST(a_lever_is_handled_by_each_state),
         TEST(handling_is_read_by_state),
         TEST(a_state_may_be_told_by_language),
         TEST(one_use_has_one_text),

@@ -149,21 +149,29 @@ static struct values values_for(const struct field *field, const char *path)
     return values;
 }
 
-/* What must be so before the field is of any use. Gear: of the piece itself. */
-static const struct { const char *path, *part, *key, *value; } befores[] = {
-    {"radio/power_from_cockpit", "radio", "zone", "cockpit"},
-    {"equipment/in_charger", "equipment", "zone", "cockpit"},
-    {"equipment/agent", "equipment", "zone", "cockpit"},
-    {"equipment/dsc", "equipment", "mmsi", "\"820012345\""},
-    {"equipment/mmsi", "equipment", "dsc", "yes"},
-    {"equipment/cuts", "equipment", "zone", "cockpit"},
-    {"equipment/disposable", "equipment", "made", "2020-03"},
+/* What must be so before the field is of any use: of that part of the record, which of gear is the
+ * piece itself; or of another piece. */
+static const struct {
+    const char *path, *part, *key, *value;
+    enum item_key other;
+} befores[] = {
+    {"radio/power_from_cockpit", "radio", "zone", "cockpit", ITEM_NONE},
+    {"equipment/in_charger", "equipment", "zone", "cockpit", ITEM_NONE},
+    {"equipment/agent", "equipment", "zone", "cockpit", ITEM_NONE},
+    {"equipment/dsc", "equipment", "mmsi", "\"820012345\"", ITEM_NONE},
+    {"equipment/mmsi", "equipment", "dsc", "yes", ITEM_NONE},
+    {"equipment/cuts", "equipment", "zone", "cockpit", ITEM_NONE},
+    {"equipment/cuts_mm", "boat", "thickest_wire_mm", "20", ITEM_NONE},
+    {"boat/thickest_wire_mm", NULL, "cuts_mm", "12", ITEM_bolt_cutters},
+    {"equipment/disposable", "equipment", "made", "2020-03", ITEM_NONE},
 };
 
 static void befores_set(struct world *world, const char *path)
 {
     for (size_t i = 0; i < sizeof befores / sizeof *befores; i++)
-        if (text_equal(befores[i].path, path))
+        if (text_equal(befores[i].path, path) && befores[i].other != ITEM_NONE)
+            world_gear_set(world, befores[i].other, befores[i].key, befores[i].value);
+        else if (text_equal(befores[i].path, path))
             world_set(world, befores[i].part, befores[i].key, befores[i].value);
 }
 
@@ -273,11 +281,12 @@ static void gear_prove(struct proof_of *proof)
 }
 
 /* The item of an entry is which entry it is; the others have tests of their own, below, in
- * test_rules_silence and in test_safety_plan. */
+ * test_rules_silence, in test_condition_judge and in test_safety_plan. */
 static bool is_apart(const char *path)
 {
     static const char *const paths[] = {"equipment/item", "equipment/serves", "base/specimen",
                                         "engines/space", "engines/drive",
+                                        "first_aid/sting", "cruising_area/tide",
                                         "silenced/reason", "silenced/until",
                                         "not_fitted/item", "not_fitted/serves",
                                         "not_surveyed/item", "not_surveyed/serves", NULL};

@@ -8,7 +8,13 @@ static const int heavy_and_light[] = {80, 15}, heavy[] = {80, 60};
 #define JACKETS(facts) PIECE("lifejacket, zone: saloon, " facts)
 #define EXTINGUISHER(facts) PIECE("fire_extinguisher, zone: saloon, " facts)
 
+#define CUTTERS(mm) PIECE("bolt_cutters, zone: lazarette, cuts_mm: " mm)
+#define WIRE ", thickest_wire_mm: 10"
+
 static const struct rule_row rows[] = {
+    {"cutters_too_small", {.boat = BOAT_WITH(WIRE) GEAR CUTTERS("8") CUTTERS("9.5")}, 4,
+     "cuts 9.5 mm, and her thickest wire is 10 mm",
+     {.boat = BOAT_WITH(WIRE) GEAR CUTTERS("8") CUTTERS("10")}},
     {"persons_too_many", {.boat = BOAT, .persons = 5}, 1,
      "5 people for a boat that may carry 4", {.boat = BOAT, .persons = 4}},
     {"raft_places_few", {.boat = BOAT GEAR RAFT("3")}, 3,

@@ -25,7 +25,25 @@
 
 #define RAFT "liferaft, zone: coachroof"
 
+#define ANCHOR "anchor_main, zone: anchor_locker"
+
 static const struct rule_row rows[] = {
+    {"chain_end_loose", HAS(ANCHOR ", chain_end: loose"), 3, "all of it can run out",
+     HAS(ANCHOR ", chain_end: cord")},
+    {"chain_end_fixed", HAS(ANCHOR ", chain_end: shackle"), 3,
+     "is held at the end of its chain by a shackle", HAS(ANCHOR ", chain_end: loose")},
+    {"chain_end_unrecorded", HAS(ANCHOR), 3, "by what no knife cuts: that is not recorded",
+     HAS(ANCHOR ", chain_end: shackle")},
+    {"ladder_from_deck", HAS("boarding_ladder, zone: transom, from_water: no"), 3,
+     "cannot be let down by a swimmer",
+     {.boat = BOAT GEAR PIECE("boarding_ladder, zone: transom, from_water: no")
+          PIECE("boarding_ladder, zone: side_deck, from_water: yes")}},
+    {"gear_untried", HAS("emergency_tiller, zone: lazarette"), 3,
+     "has no date on which it was tried",
+     HAS("emergency_tiller, zone: lazarette, tried: 2026-05")},
+    {"gear_untried", HAS("recovery_tackle, zone: lazarette"), 3,
+     "has no date on which it was tried",
+     HAS("recovery_tackle, zone: lazarette, tried: 2026-05-03")},
     REACH("lifejacket"),
     REACH("fire_extinguisher"),
     REACH("vhf_handheld"),
