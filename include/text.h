@@ -51,6 +51,10 @@ unsigned hex_digit_value(char digit);                   /* of 0 to 9 and A to F 
 #define BYTES_HASH_START UINT64_C(14695981039346656037)
 uint64_t bytes_hash(uint64_t hash, const void *at, size_t length);
 
+/* Eight bytes at a time; of another machine it may be another number, so it is for tables in
+ * memory alone. */
+uint64_t bytes_hash_fast(uint64_t hash, const void *at, size_t length);
+
 /* Upper case of all letters (utf8proc's simple mapping), and NFC. */
 char *text_upper(struct arena *arena, const char *string);
 char *text_nfc(struct arena *arena, const char *string);

@@ -155,3 +155,16 @@ uint64_t bytes_hash(uint64_t hash, const void *at, size_t length)
         hash = (hash ^ bytes[i]) * UINT64_C(1099511628211);
     return hash;
 }
+
+uint64_t bytes_hash_fast(uint64_t hash, const void *at, size_t length)
+{
+    const unsigned char *bytes = at;
+    uint64_t eight;
+
+    for (; length >= sizeof eight; bytes += sizeof eight, length -= sizeof eight) {
+        memcpy(&eight, bytes, sizeof eight);
+        hash = (hash ^ eight) * UINT64_C(1099511628211);
+        hash ^= hash >> 32;
+    }
+    return bytes_hash(hash, bytes, length);
+}

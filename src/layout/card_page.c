@@ -5,6 +5,7 @@
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
+#include "promise.h"
 #include "steps.h"
 
 /* ---- sizes ---- */
@@ -41,15 +42,12 @@ static void boxes_fit(const struct pen *pen, struct right_column *right,
     sizes->right_over = right->boxes.height + plan_heights(pen).floor - right->area.height;
 }
 
-static struct card_sizes sizes_in(const struct pen *trial, const struct frame *frame,
-                                  enum box_form form)
+static void steps_column_fit(const struct pen *pen, const struct frame *frame,
+                             struct card_sizes *sizes)
 {
     struct area left = frame->at[AREA_LEFT];
-    struct card_sizes sizes = {.steps = steps_fit(trial, left)};
-    struct right_column right = {.pen = trial, .area = frame->at[AREA_RIGHT], .form = form};
-    sizes.left_over = sizes.steps.height - left.height;
-    boxes_fit(trial, &right, &sizes);
-    return sizes;
+    sizes->steps = steps_fit(pen, left);
+    sizes->left_over = sizes->steps.height - left.height;
 }
 
 static bool sizes_hold(const struct card_sizes *sizes)
@@ -70,44 +68,78 @@ struct card_way {
     mpt script;                 /* size of the call panel's type */
 };
 
-static struct laid_card card_at(const struct pen *trial, const struct page_needs *shared,
-                                struct card_way way)
+/* The tries of one card, a size of the panel's type each: panel and steps do not hang on the
+ * boxes. */
+#define SCRIPT_SIZES_MOST 8
+struct card_tries {
+    const struct pen *trial;
+    const struct page_needs *shared;
+    mpt script[SCRIPT_SIZES_MOST];
+    struct laid_card *at[SCRIPT_SIZES_MOST];
+    size_t count;
+};
+
+static void panel_and_steps_lay(const struct card_tries *tries, struct laid_card *card, mpt script)
 {
-    struct page_needs needs = *shared;
-    struct laid_card card = {.panel = {.size = way.script}};
+    const struct pen *trial = tries->trial;
+    struct page_needs needs = *tries->shared;
+    card->panel.size = script;
     if (sheet_block(trial->sheet, BLOCK_CALL) != NULL)
-        card.panel = panel_lay(trial, way.script, safe_width(trial->paper));
-    needs.height[AREA_PANEL] = card.panel.height;
+        card->panel = panel_lay(trial, script, safe_width(trial->paper));
+    needs.height[AREA_PANEL] = card->panel.height;
     needs.contact_yielded = sheet_block(trial->sheet, BLOCK_CONTACT) == NULL;
-    card.frame = frame_make(trial->paper, TEMPLATE_CARD, &needs);
-    card.sizes = sizes_in(trial, &card.frame, way.boxes);
+    card->frame = frame_make(trial->paper, TEMPLATE_CARD, &needs);
+    steps_column_fit(trial, &card->frame, &card->sizes);
+}
+
+/* With panel and steps as they are with that size of script. */
+static const struct laid_card *card_of_script(struct card_tries *tries, mpt script)
+{
+    for (size_t i = 0; i < tries->count; i++)
+        if (tries->script[i] == script)
+            return tries->at[i];
+    promise(tries->count < SCRIPT_SIZES_MOST);
+    struct laid_card *card = arena_alloc(tries->trial->arena, sizeof *card);
+    panel_and_steps_lay(tries, card, script);
+    tries->script[tries->count] = script;
+    tries->at[tries->count++] = card;
+    return card;
+}
+
+static struct laid_card card_at(struct card_tries *tries, struct card_way way)
+{
+    struct laid_card card = *card_of_script(tries, way.script);
+    struct right_column right = {.pen = tries->trial, .area = card.frame.at[AREA_RIGHT],
+                                 .form = way.boxes};
+    boxes_fit(tries->trial, &right, &card.sizes);
     return card;
 }
 
 /* The size of the panel yields to that of rows, down to two thirds of its way; then rows and
  * headlines go to their floors; then the panel goes to its own. */
-static struct laid_card panel_fit(const struct pen *trial, const struct page_needs *shared,
-                                  enum box_form boxes)
+static struct laid_card panel_fit(struct card_tries *tries, enum box_form boxes)
 {
-    struct size_rule script = size_rule(trial->paper, ROLE_SCRIPT);
-    mpt third = (script.aim - script.floor) / 3, row = size_rule(trial->paper, ROLE_ROW).aim;
+    const struct paper *paper = tries->trial->paper;
+    struct size_rule script = size_rule(paper, ROLE_SCRIPT);
+    mpt third = (script.aim - script.floor) / 3, row = size_rule(paper, ROLE_ROW).aim;
     for (mpt size = script.aim; size > script.floor + third; size -= third) {
-        struct laid_card card = card_at(trial, shared, (struct card_way){boxes, size});
+        struct laid_card card = card_at(tries, (struct card_way){boxes, size});
         if (sizes_hold(&card.sizes) && card.sizes.steps.sizes.row >= row)
             return card;
     }
     struct card_way way = {boxes, script.floor + third};
-    struct laid_card card = card_at(trial, shared, way);
+    struct laid_card card = card_at(tries, way);
     way.script = script.floor;
-    return sizes_hold(&card.sizes) ? card : card_at(trial, shared, way);
+    return sizes_hold(&card.sizes) ? card : card_at(tries, way);
 }
 
 /* What boxes go without goes when all sizes are at their floors. */
 static struct laid_card card_fit(const struct pen *trial, const struct page_needs *shared)
 {
-    struct laid_card card = panel_fit(trial, shared, BOXES_WHOLE);
+    struct card_tries tries = {.trial = trial, .shared = shared};
+    struct laid_card card = panel_fit(&tries, BOXES_WHOLE);
     for (int form = BOXES_WHOLE + 1; form < BOX_FORM_COUNT && card.sizes.right_over > 0; form++)
-        card = panel_fit(trial, shared, (enum box_form)form);
+        card = panel_fit(&tries, (enum box_form)form);
     return card;
 }
 

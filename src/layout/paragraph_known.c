@@ -51,10 +51,10 @@ static struct paragraph_key key_of(const struct pen *pen, const struct style *st
                                    const char *text, mpt width)
 {
     const mpt lengths[] = {style->size, width};
-    uint64_t hash = bytes_hash(BYTES_HASH_START, lengths, sizeof lengths);
+    uint64_t hash = bytes_hash_fast(BYTES_HASH_START, lengths, sizeof lengths);
     return (struct paragraph_key){style->role, style->face, style->size, width,
                                   pen->sheet->words, pen->paper,
-                                  bytes_hash(hash, text, strlen(text))};
+                                  bytes_hash_fast(hash, text, strlen(text))};
 }
 
 static bool keys_equal(const struct paragraph_key *a, const struct paragraph_key *b)

@@ -40,8 +40,8 @@ static size_t sign_length(const char *text)
 {
     if (*text == '\0')
         return 0;
-    if (strchr(ascii_signs, *text) != NULL)
-        return 1;
+    if ((unsigned char)*text < 0x80)
+        return strchr(ascii_signs, *text) != NULL ? 1 : 0;
     for (size_t i = 0; i < sizeof other_signs / sizeof other_signs[0]; i++)
         if (text_begins(text, other_signs[i]))
             return strlen(other_signs[i]);
@@ -155,7 +155,8 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
     if (only_signs(folded, use))
         return text;
     for (size_t i = 0; i < ROW_COUNT; i++)
-        if (stands_as_whole(nothing_words[i].grade, use) &&
+        if (nothing_words[i].word[0] == whole[0] &&
+            stands_as_whole(nothing_words[i].grade, use) &&
             text_equal(nothing_words[i].word, whole))
             return text;
     return found_inside(folded, use, arena);

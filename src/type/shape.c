@@ -75,7 +75,7 @@ static struct kept_shape **shape_slot(const struct shapes *shapes, uint64_t hash
 
 static uint64_t shape_hash(enum face_role role, const char *text, size_t length)
 {
-    return bytes_hash(BYTES_HASH_START + (uint64_t)role, text, length);
+    return bytes_hash_fast(BYTES_HASH_START + (uint64_t)role, text, length);
 }
 
 static const struct shape *shape_find(const struct shapes *shapes, uint64_t hash,

@@ -15,11 +15,16 @@ esac
 # words_of FOLDER: one file of words for each page that was printed there.
 words_of() {
     mkdir -p "$1/words"
-    for dump in "$1/cards"/*.dump; do
-        [ -f "$dump" ] || continue
-        sed -n -e '/^text footer /d' -e 's/^page [^"]*"\(.*\)"$/\1/p' -e 's/^text [^"]*"\(.*\)"$/\1/p' \
-            "$dump" | tr -s ' ' '\n' >"$1/words/$(basename "$dump" .dump)"
-    done
+    set -- "$1/words" "$1/cards"/*.dump
+    [ -f "$2" ] || return
+    folder=$1
+    shift
+    awk -v folder="$folder" '
+        FNR == 1 { if (out != "") close(out); out = FILENAME; sub(/.*\//, "", out); sub(/\.dump$/, "", out)
+                   out = folder "/" out; printf "" >out }
+        /^text footer / || !/^(page|text) [^"]*".*"$/ { next }
+        { sub(/^[^"]*"/, ""); sub(/"$/, ""); count = split($0, word, / +/)
+          for (i = 1; i <= count; i++) if (word[i] != "") print word[i] >out }' "$@"
 }
 
 # ran FOLDER ARGUMENT...: the program on the base there; its output is in stdout.
@@ -60,18 +65,13 @@ name_of() {
         -e 's/^ *\([a-z_0-9]*\):.*/\1/p'
 }
 
-# words_changed FOLDER: the pages that are printed with other words than of the whole record.
-words_changed() {
-    for page in "$1/words"/*; do
-        [ -f "$page" ] || continue
-        cmp -s "$page" "$whole/words/${page##*/}" || printf '%s ' "${page##*/}"
-    done
-}
-
-pages_gone() {
-    for page in "$whole/words"/*; do
-        [ -f "$1/words/${page##*/}" ] || printf '%s ' "${page##*/}"
-    done
+# pages_compare FOLDER: the pages that are printed with other words than of the whole record, in
+# FOLDER/changed, and those that are gone, in FOLDER/gone.
+pages_compare() {
+    diff -rq "$whole/words" "$1/words" >"$1/differ"
+    sed -n -e 's,^Files .* and .*/\([^/]*\) differ$,\1,p' -e "s,^Only in $1/words: ,,p" "$1/differ" |
+        tr '\n' ' ' >"$1/changed"
+    sed -n "s,^Only in $whole/words: ,,p" "$1/differ" | tr '\n' ' ' >"$1/gone"
 }
 
 # line_try FOLDER BOAT NUMBER: tells how the law is broken by that line; nothing if it holds.
@@ -84,8 +84,9 @@ line_try() {
     esac
     sed "$3d" "tests/fleet/boats/$2.yaml" >"$1/base/boats/$2.yaml"
     printed "$1"
-    changed=$(words_changed "$1")
-    gone=$(pages_gone "$1")
+    pages_compare "$1"
+    read -r changed <"$1/changed"
+    read -r gone <"$1/gone"
     [ -n "$changed$gone" ] || return
     checked "$1"
     grep -vxF -f "$whole/told" "$1/told" | grep -v '^silenced ' >"$1/new"

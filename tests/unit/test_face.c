@@ -224,8 +224,8 @@ static void run_and_width_agree(void **state)
             }
 }
 
-/* What is kept of a measured text is given for no other: more texts than there are
- * slots, of every length around a slot's, asked again in other roles and sizes. */
+/* What is kept of a measured text is given for no other: more texts than have room, so that
+ * what was kept is given back, asked again in other roles and sizes. */
 static void widths_kept_are_of_the_same_text(void **state)
 {
     char text[64];
@@ -234,7 +234,7 @@ static void widths_kept_are_of_the_same_text(void **state)
 
     (void)state;
     for (int round = 0; round < 2; round++)
-        for (int i = 0; i < 5000; i++) {
+        for (int i = 0; i < 9000; i++) {
             int length = snprintf(text, sizeof text, "%d%.*s", i * 7919, 34 + i % 18,
                                   "WOil WOil WOil WOil WOil WOil WOil WOil WOil WOil WOil");
             enum face_role role = (enum face_role)((i + round) % FACE_COUNT);
@@ -245,6 +245,29 @@ static void widths_kept_are_of_the_same_text(void **state)
             assert_int_equal(first, run.width);
             assert_int_equal(run_width(faces, role, size, text, (size_t)length, NULL), run.width);
         }
+}
+
+/* A text is not told apart by its beginning, nor one face from another. */
+static void shapes_kept_are_of_the_same_face_and_length(void **state)
+{
+    static const char text[] = "SHUT the fuel at the tank";
+    struct run runs[2];
+    uint32_t missing;
+
+    (void)state;
+    for (int round = 0; round < 2; round++) {
+        for (int role = 0; role < FACE_COUNT; role++)
+            for (size_t length = 0; length < sizeof text; length++) {
+                assert_true(run_shape(faces, (enum face_role)role, 12000, text, length, arena,
+                                      &runs[0], &missing));
+                assert_int_equal(runs[0].count, length);
+                assert_int_equal(runs[0].role, role);
+                assert_int_equal(strlen(runs[0].text), length);
+            }
+        assert_true(run_shape(faces, FACE_TEXT, 12000, text, 4, arena, &runs[0], &missing));
+        assert_true(run_shape(faces, FACE_BOLD, 12000, text, 4, arena, &runs[1], &missing));
+        assert_int_not_equal(runs[0].width, runs[1].width);
+    }
 }
 
 /* The width is the sum of advances scaled and rounded up, no more. */
@@ -356,6 +379,7 @@ int main(void)
         cmocka_unit_test(absent_list_is_told),
         cmocka_unit_test(run_and_width_agree),
         cmocka_unit_test(widths_kept_are_of_the_same_text),
+        cmocka_unit_test(shapes_kept_are_of_the_same_face_and_length),
         cmocka_unit_test(width_is_rounded_up),
         cmocka_unit_test(kerning_is_on),
         cmocka_unit_test(ligatures_are_off),

@@ -7,6 +7,7 @@
 #include <cmocka.h>
 #include <string.h>
 
+#include "layout/paragraph_known.h"
 #include "pen_fixture.h"
 #include "text.h"
 
@@ -302,6 +303,40 @@ static void a_letter_no_face_has_is_an_error(void **state)
     assert_non_null(strstr(told[0].what, "U+6C34"));
 }
 
+/* What was broken before is given again as it is made anew: of this text, size, face, role and
+ * measure, and at the place that is asked for. */
+static void what_is_known_is_as_made_anew(void **state)
+{
+    static const char *const texts[] = {"close the **gas valve** at the bottle, then air it",
+                                        "close the gas valve at the bottle, then air it", ""};
+    (void)state;
+    struct pen knowing = pen;
+    knowing.known = paragraphs_begin(test.arena);
+    for (int i = 0; i < 2 * 3 * 2 * 2 * 3 * 3; i++) {
+        struct style style = {.role = i / 2 % 2 == 0 ? ROLE_ROW : ROLE_BOX,
+                              .face = i / 4 % 2 == 0 ? FACE_TEXT : FACE_BOLD,
+                              .size = 9000 + 500 * (i / 8 % 3), .ink = (enum ink)(i % 2)};
+        const char *text = arena_copy(test.arena, texts[i % 3], strlen(texts[i % 3]));
+        struct place origin = {.line = i + 1, .column = 1};
+        mpt width = MM(20 + 15 * (i / 24 % 3));
+        struct paragraph first = paragraph_make(&pen, &style, text, width, origin);
+        struct paragraph second = paragraph_make(&knowing, &style, text, width, origin);
+        assert_string_equal(lines_text(&second), lines_text(&first));
+        assert_int_equal(second.widest_piece, first.widest_piece);
+        assert_int_equal(second.line_height, first.line_height);
+        assert_int_equal(second.space, first.space);
+        assert_int_equal(second.origin.line, i + 1);
+        assert_int_equal(second.style.ink, style.ink);
+        for (size_t k = 0; k < first.piece_count; k++)
+            assert_int_equal(second.pieces[k].width, first.pieces[k].width);
+    }
+    struct style plain = {.role = ROLE_ROW, .face = FACE_TEXT, .size = 9000};
+    struct paragraph once = paragraph_make(&knowing, &plain, texts[1], MM(30), pen.sheet->origin);
+    struct paragraph again = paragraph_make(&knowing, &plain, texts[1], MM(30), pen.sheet->origin);
+    assert_ptr_equal(once.pieces, again.pieces);
+    paragraphs_end(knowing.known);
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -317,6 +352,7 @@ int main(void)
         TEST(a_paragraph_is_placed_line_by_line),
         TEST(a_word_wider_than_the_column_is_an_error),
         TEST(a_letter_no_face_has_is_an_error),
+        TEST(what_is_known_is_as_made_anew),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;
