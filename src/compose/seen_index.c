@@ -23,7 +23,8 @@ static struct seen_line seen_line_of(struct composing *composing, const struct s
     if (space != NULL)
         words = phrase_joined(arena, WORD_JOIN_COMMA, words, space, NULL);
     return (struct seen_line){phrase_said(composing, words), slot->number,
-                              slot->procedure->symbol.value, said_place(composing, &slot->procedure->seen.items[0])};
+                              slot->procedure->symbol.value,
+                              said_place(composing, &slot->procedure->seen.items[0])};
 }
 
 static size_t seen_lines_most(const struct composing *composing)
