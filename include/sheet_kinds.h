@@ -20,7 +20,7 @@
          distress_call_compose, ALONE, TEMPLATE_DISTRESS, RULES_NO_OTHERS, CODED, MARKED) \
     KIND(SAFETY_PLAN, "safety_plan", FROM_RECORD, safety_plan_compose, no_call_compose, \
          AFTER_OTHERS, TEMPLATE_SAFETY_PLAN, RULES_ESCAPE_PLAN, CODED, MARKED) \
-    KIND(INDEX, "index", FROM_RECORD, index_compose, no_call_compose, ALONE, \
+    KIND(INDEX, "index", FROM_RECORD, index_compose, no_call_compose, AFTER_OTHERS, \
          TEMPLATE_INDEX, RULES_NO_OTHERS, CODED, MARKED)
 
 enum sheet_kind {

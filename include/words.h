@@ -234,7 +234,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SAFETY_SIGNS_SEEN, safety_signs_seen, PLAIN, "") \
     X(SEEN_ASK, seen_ask, PLAIN, "") \
     X(SEEN_TAKE, seen_take, PLAIN, "") \
-    X(SEEN_LINE, seen_line, PLAIN, "number") \
+    X(SEEN_LINE, seen_line, PLAIN, "") \
+    X(SEEN_LINE_CALL, seen_line_call, PLAIN, "number") \
     X(SEEN_HELP, seen_help, PLAIN, "") \
     X(SEEN_FIRE, seen_fire, PLAIN, "") \
     X(SEEN_SMELL, seen_smell, PLAIN, "") \

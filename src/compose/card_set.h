@@ -35,8 +35,10 @@ const struct phrase *slot_space_phrase(const struct composing *composing,
 const struct slot *distress_slot(const struct composing *composing);
 
 /* seen_index.c: which card to take by what one sees, hears or smells first, of all cards of the
- * set; and the line above it. */
-void seen_make(struct composing *composing, struct sheet *sheet);
-const struct cases_facts *seen_call_line(struct composing *composing, const struct sheet *sheet);
+ * set that are printed (`others` are its sheets); and the line above it. */
+void seen_make(struct composing *composing, struct sheet *sheet,
+               const struct sheet_list *others);
+const struct cases_facts *seen_call_line(struct composing *composing, const struct sheet *sheet,
+                                         const struct sheet_list *others);
 
 #endif

@@ -42,23 +42,24 @@ static void part_signs_make(struct composing *composing, struct pages_facts *pag
 
 /* The pages with the index of cards. */
 static void seen_pages_make(struct composing *composing, const struct sheet *sheet,
-                            struct pages_facts *pages)
+                            struct pages_facts *pages, const struct sheet_list *others)
 {
     pages->titles[PLAN_PAGE_SEEN] = part_title(composing, WORD_SAFETY_SEEN);
-    pages->call_lines[PLAN_PAGE_SEEN] = seen_call_line(composing, sheet);
+    pages->call_lines[PLAN_PAGE_SEEN] = seen_call_line(composing, sheet, others);
     for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
         pages->signs_of_many[PLAN_PAGE_SEEN][i] =
             phrase_said(composing, word_alone(composing, WORD_SAFETY_SIGNS_SEEN));
 }
 
-static void pages_make(struct composing *composing, struct sheet *sheet)
+static void pages_make(struct composing *composing, struct sheet *sheet,
+                       const struct sheet_list *others)
 {
     struct pages_facts *pages = pages_add(composing, sheet);
     pages->titles[PLAN_PART_DECK] = part_title(composing, WORD_SAFETY_DECK);
     pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
     for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++)
         part_signs_make(composing, pages, part);
-    seen_pages_make(composing, sheet, pages);
+    seen_pages_make(composing, sheet, pages, others);
 }
 
 /* ---- where the cards hang ---- */
@@ -222,6 +223,6 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                         phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
                         sheet->origin});
     warnings_make(composing, sheet);
-    seen_make(composing, sheet);
-    pages_make(composing, sheet);
+    seen_make(composing, sheet, others);
+    pages_make(composing, sheet, others);
 }

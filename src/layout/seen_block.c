@@ -148,11 +148,18 @@ static void seen_ease(struct laid_seen *laid, size_t columns, mpt height, enum g
     columns_even(laid, columns, height, cut);
 }
 
+/* A step smaller, but the floor itself is tried too; below it: it was. */
+static mpt size_below(struct size_rule rule, mpt size)
+{
+    mpt smaller = size - SIZE_STEP;
+    return size > rule.floor && smaller < rule.floor ? rule.floor : smaller;
+}
+
 static bool seen_try(const struct pen *pen, struct area area, enum group_cut cut,
                      struct laid_seen *out)
 {
     struct size_rule rule = size_rule(pen->paper, ROLE_ROW);
-    for (mpt size = rule.aim; size >= rule.floor; size -= SIZE_STEP)
+    for (mpt size = rule.aim; size >= rule.floor; size = size_below(rule, size))
         for (size_t columns = SEEN_COLUMNS_MOST; columns > 0; columns--) {
             *out = seen_laid_at(pen, area.width, columns, size);
             if (out->wide || !columns_stand(out, columns, area.height, cut))

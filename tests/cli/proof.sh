@@ -14,7 +14,7 @@ cp "$scratch/stdout" "$scratch/audit"
 maydeck print tests/fleet --date "$print_date" -o "$out" --dump
 cards=$(folder_list "$out" | grep -c '\.dump$')
 expect_equal proof-fleet-cards "$cards" "$(grep -c ': clean; ' "$scratch/audit")"
-expect_equal proof-fleet-least 55 "$cards"
+expect_equal proof-fleet-least 58 "$cards"
 expect_empty proof-fleet-errors "$(grep '^  error  \|held back by' "$scratch/audit")"
 expect_empty proof-fleet-notes \
     "$(sed -n 's/^\(.*\): clean; \([0-9]*\) notes*, .*/\2 \1/p' "$scratch/audit" | awk '$1 > 3')"

@@ -160,6 +160,8 @@ function exits(rule,    i, said, part, found, key) {
         for (key in part) {
             # the words of PAN PAN stand on a page of the distress call
             if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in page_at) continue
+            # of a card that has several pages the bar names the whole
+            if (what[i] == "bar" && (boat, part[key] "A") in page_at) continue
             if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])

@@ -218,6 +218,22 @@ static void nothing_is_lost_from_the_index(void **state)
     assert_int_equal(lines, wanted);
 }
 
+/* Who looks for it would find nothing; a draft has it. */
+static void a_card_that_is_held_is_not_in_the_index(void **state)
+{
+    (void)state;
+    case_boat(&test, case_boat_text(&test, "", "  - {item: torch, tag: C1, zone: cockpit, "
+                                    "side: port}\n", ""));
+    const struct sheet_set *set = case_compose(&test, false);
+    assert_true(case_card(set, "engine_fire")->held);
+    const struct sheet *plan = case_card(set, "safety_plan");
+    assert_null(strstr(index_text(plan), "Engine"));
+    assert_null(strstr(sheet_pages(plan)->call_lines[PLAN_PAGE_SEEN]->items[0].text, "Card 2"));
+    plan = case_card(case_compose(&test, true), "safety_plan");
+    assert_non_null(strstr(index_text(plan), "\n3 Engine smoke or fire\n"));
+    assert_int_equal(sheet_pages(plan)->call_lines[PLAN_PAGE_SEEN]->count, 2);
+}
+
 static void the_index_may_be_a_sheet(void **state)
 {
     (void)state;
@@ -245,6 +261,7 @@ int main(void)
         TEST(the_index_has_the_cards_that_are_aboard),
         TEST(each_engine_has_its_line),
         TEST(nothing_is_lost_from_the_index),
+        TEST(a_card_that_is_held_is_not_in_the_index),
         TEST(the_index_may_be_a_sheet),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;

@@ -55,6 +55,23 @@ static void entries_are_judged_by_letters_and_words(void **state)
     taken(WITH("fire"), SEEN("Überschwemmung überall ü"));
 }
 
+/* Other languages are longer than the first. */
+static void other_languages_have_half_as_much_more(void **state)
+{
+    static const char *const others[] = {"Eins zwei drei vier fünf sechs", "Eins zwei drei vier "
+                                         "fünf sechs sieben",
+                                         "Buchstabenreichesunterseegeschwader"};
+    (void)state;
+    for (size_t i = 0; i < 3; i++) {
+        const char *const texts[] = {
+            TEXTS_HEAD SEEN("Bang"),
+            text_format(test.arena, TEXTS_HEAD ALL_TEXTS "seen: [%s]\n", others[i]), NULL};
+        test.problems = problems_new(test.arena);
+        assert_int_equal(procedure_in(LOGIC_HEAD WITH("fire"), texts) != NULL, i != 1);
+        expect_errors(i == 1 ? 1 : 0);
+    }
+}
+
 static void a_plan_is_seen_by_nobody_first(void **state)
 {
     (void)state;
@@ -111,6 +128,7 @@ int main(void)
         TEST(a_card_without_is_told),
         TEST(entries_are_few_and_short),
         TEST(entries_are_judged_by_letters_and_words),
+        TEST(other_languages_have_half_as_much_more),
         TEST(a_plan_is_seen_by_nobody_first),
         TEST(an_entry_leads_to_one_card),
     };

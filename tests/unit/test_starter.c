@@ -18,10 +18,12 @@ static const struct procedure *procedure_of(const char *steps, struct more more)
         authorities_read(file_of("sources.yaml", sources), test.arena, test.problems);
     const char *logic = text_format(
         test.arena, "procedure: trial\nnumber: 10\nsymbol: flame\nstripe: fire\n"
-                    "cautions: [{id: hot, sources: [S1]}]\nseen_as: fire\nsteps:\n%s%s", steps, more.logic);
+                    "cautions: [{id: hot, sources: [S1]}]\nseen_as: fire\n"
+                    "steps:\n%s%s", steps, more.logic);
     const char *texts = text_format(
         test.arena, "procedure: trial\ntitle: Trial\nsubject: TRIAL\nsigns: [Smoke]\n"
-                    "cautions: {hot: Hot.}\nseen: [Bang]\nsteps: {one: {act: \"**STOP**\"}}\n%s", more.texts);
+                    "cautions: {hot: Hot.}\nseen: [Bang]\n"
+                    "steps: {one: {act: \"**STOP**\"}}\n%s", more.texts);
     const struct procedure_text_file text_file = {"en", file_of("words/en/trial.yaml", texts)};
     const struct procedure_files files = {file_of("trial.yaml", logic), &text_file, 1};
     const struct procedure *procedure =
