@@ -185,12 +185,20 @@ static void deck_lines(struct composing *composing, struct call_lines *lines,
                       set->gear->place);
 }
 
+/* Above bad air a second handset is the set's own. */
+static bool spoken_from_deck(const struct ladder *ladder)
+{
+    return ladder->calling->from == CALL_FROM_ON_DECK &&
+           ladder_rung(ladder, MEANS_SECOND_STATION) != NULL;
+}
+
 /* It stays as it is, where it cannot be worked from deck in clean air. */
 static void untouched_line(struct composing *composing, struct call_lines *lines,
                            const struct ladder *ladder)
 {
     if (!by_handheld_only(composing->in->boat) && !set_is_first(ladder->calling) &&
-        !lies_inverted(composing) && ladder_rung(ladder, MEANS_FIXED_SET) == NULL)
+        !lies_inverted(composing) && ladder_rung(ladder, MEANS_FIXED_SET) == NULL &&
+        !spoken_from_deck(ladder))
         call_word_add(composing, lines, WORD_SET_LEAVE_FIXED, composing->in->boat->place);
 }
 

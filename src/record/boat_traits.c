@@ -270,6 +270,13 @@ static struct trait_fact can_alert(const struct boat *boat)
     return fixed;
 }
 
+static struct trait_fact trait_second_station(const struct boat *boat)
+{
+    const struct gear_spot *station = &boat->radio.second_station;
+    bool on_deck = station->place_zone != NULL && station->place_zone->level != LEVEL_BELOW;
+    return (struct trait_fact){ANSWER_IF(on_deck), station->section.place};
+}
+
 struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zone_key space)
 {
     switch (trait) {
@@ -313,6 +320,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return trait_dinghy_for_all(boat);
     case TRAIT_CUTTERS_FIT:
         return trait_cutters_fit(boat);
+    case TRAIT_SECOND_STATION:
+        return trait_second_station(boat);
     case TRAIT_DRAUGHT:
         return (struct trait_fact){ANSWER_IF(boat->facts.draught_m.given),
                                    boat->facts.draught_m.place};
