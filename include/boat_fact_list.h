@@ -30,7 +30,7 @@
     X(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000, \
       .readers = READ_PLAN, \
       .about = "greatest beam, in metres") \
-    X(draught_m, FIELD_NUMBER, .low = 200, .high = 6000, .readers = READ_REST, \
+    X(draught_m, FIELD_NUMBER, .low = 200, .high = 6000, .readers = READ_CASE, \
       .about = "draught, in metres") \
     X(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000, .whole = true, \
       .readers = READ_FIGURE | READ_CHECK, \
@@ -64,7 +64,7 @@
     X(thickest_wire_mm, FIELD_NUMBER, .low = 1000, .high = 40000, \
       .readers = READ_CHECK | READ_REST, \
       .about = "the thickest wire or rod that holds the mast") \
-    X(lay_down_place, FIELD_WORDING, .readers = READ_REST, \
+    X(lay_down_place, FIELD_WORDING, .readers = READ_CASE, \
       .about = "the hardest flat floor, for a person who is hurt") \
     X(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table), \
       .readers = READ_SAFETY, \

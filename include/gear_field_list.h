@@ -288,14 +288,14 @@
     X(upright, upright, FIELD_ANSWER, MUST(ITEM_throttle), .readers = READ_REST, \
       .about = "does its lever stand upright in neutral?") \
     X(drives, drives, FIELD_CHOICE, ASKED(ITEM_autopilot), .choices = drives_words, \
-      .readers = READ_REST, \
+      .readers = READ_CASE, \
       .about = "what it drives: rudder, where it steers with the wheel's gear broken, or wheel") \
-    X(needs_engine, needs_engine, FIELD_ANSWER, ASKED(ITEM_windlass), .readers = READ_SAFETY, \
+    X(needs_engine, needs_engine, FIELD_ANSWER, ASKED(ITEM_windlass), .readers = READ_CASE | READ_SAFETY, \
       .about = "must the engine run for it to work?") \
     X(breaker, breaker, FIELD_WORDING, ASKED(ITEM_windlass), .readers = READ_SAFETY, \
       .about = "where its breaker is, which trips when it is overloaded") \
     X(chain_end, chain_end, FIELD_CHOICE, ASKED(ITEM_anchor_main), .choices = chain_end_words, \
-      .readers = READ_CHECK | READ_REST, \
+      .readers = READ_CASE | READ_CHECK, \
       .about = "how the last link is made fast: a cord, which a knife cuts, a shackle, or loose") \
     X(from_water, from_water, FIELD_ANSWER, ASKED(ITEM_boarding_ladder), \
       .readers = READ_CHECK | READ_REST, \
@@ -304,10 +304,10 @@
       .own = true, .readers = READ_CHECK | READ_REST, \
       .about = "the date it was last tried on this boat") \
     X(cuts_mm, cuts_mm, FIELD_NUMBER, ASKED(ITEM_bolt_cutters), \
-      .low = 2000, .high = 40000, .readers = READ_CHECK | READ_REST, \
+      .low = 2000, .high = 40000, .readers = READ_CASE | READ_CHECK, \
       .about = "the thickest wire it cuts") \
     X(kit, kit, FIELD_CHOICES, ASKED(ITEM_first_aid_kit), .choices = kit_words, \
-      .readers = READ_REST, \
+      .readers = READ_CASE, \
       .about = "what is in it of these; [] for none") \
     X(sound, sound, FIELD_WORDING, ASKED(ALARMS, ITEM_bilge_alarm), .readers = READ_SAFETY, \
       .about = "how it sounds, such as three beeps, then a pause")

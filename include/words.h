@@ -105,6 +105,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(CLEAR_OF_SMOKE, clear_of_smoke, PLAIN, "means") \
     X(ON_DECK_TOO, on_deck_too, PLAIN, "means") \
     X(SET_OUTSIDE_SMOKE, set_outside_smoke, PLAIN, "") \
+    X(CALL_NO_RADIO_IN_REACH, call_no_radio_in_reach, PLAIN, "") \
     X(CALL_NO_RADIO_ABOARD, call_no_radio_aboard, PLAIN, "") \
     X(BEACON_NOW, beacon_now, PLAIN, "beacon tag place") \
     X(BEACON_UPWIND, beacon_upwind, PLAIN, "beacon tag place") \

@@ -178,7 +178,7 @@ static void deck_lines(struct composing *composing, struct call_lines *lines,
                       phrase_word(composing->arena, other_way_word(ladder), "means",
                                   named_with_place(composing, station), NULL),
                       composing->in->boat->radio.second_station.section.place);
-    if (set != NULL && set != worked)
+    if (set != NULL && set != worked && set->drafted == NULL)
         call_line_add(composing, lines,
                       phrase_word(composing->arena, other_way_word(ladder), "means",
                                   call_gear(composing, WORD_RADIO_NAMED, set->gear), NULL),

@@ -49,12 +49,20 @@ static bool by_handheld(const struct composing *composing, const struct ladder *
                                 !set_is_first(ladder->calling);
 }
 
+/* None aboard, none that is reached, or none that may be worked there. */
+static enum word no_radio_word(const struct calling *calling)
+{
+    if (set_is_first(calling))
+        return WORD_CALL_NO_RADIO_ABOARD;
+    return calling->from == CALL_FROM_ON_DECK ? WORD_CALL_NO_RADIO_IN_REACH : WORD_CALL_NO_RADIO;
+}
+
 static enum word panel_title(const struct ladder *ladder)
 {
     const struct calling *calling = ladder->calling;
     const struct rung *worked = ladder_worked(ladder);
     if (!calling->can_call)
-        return set_is_first(calling) ? WORD_CALL_NO_RADIO_ABOARD : WORD_CALL_NO_RADIO;
+        return no_radio_word(calling);
     if (!set_is_first(calling) && worked != NULL && is_handheld(worked->means))
         return WORD_CALL_HANDHELD;
     if (calling->other)

@@ -188,7 +188,7 @@ static void the_index_has_the_cards_that_are_aboard(void **state)
     case_boat(&test, "tests/islands/boats/sundew.yaml");
     all = index_text(case_card(case_compose(&test, false), "safety_plan"));
     assert_non_null(strstr(all, "\n3 Outboard smoke or fire\n"));
-    assert_null(strstr(all, "Engine"));
+    assert_null(strstr(all, "Engine smoke"));
     assert_null(strstr(all, "Smell gas"));
 }
 
@@ -227,7 +227,7 @@ static void a_card_that_is_held_is_not_in_the_index(void **state)
     const struct sheet_set *set = case_compose(&test, false);
     assert_true(case_card(set, "engine_fire")->held);
     const struct sheet *plan = case_card(set, "safety_plan");
-    assert_null(strstr(index_text(plan), "Engine"));
+    assert_null(strstr(index_text(plan), "Engine smoke"));
     assert_null(strstr(sheet_pages(plan)->call_lines[PLAN_PAGE_SEEN]->items[0].text, "Card 2"));
     plan = case_card(case_compose(&test, true), "safety_plan");
     assert_non_null(strstr(index_text(plan), "\n3 Engine smoke or fire\n"));

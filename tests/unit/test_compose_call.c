@@ -79,7 +79,7 @@ static void without_a_fixed_radio_no_set_is_worked(void **state)
 
 static bool calls_from_deck(const char *card)
 {
-    static const char *const cards[] = {"gas_leak", "petrol_leak", "battery_fire",
+    static const char *const cards[] = {"gas_leak", "petrol_leak", "battery_fire", "capsize",
                                         "abandon_fire"};
     for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
         if (strcmp(cards[i], card) == 0)

@@ -286,7 +286,6 @@ static bool is_apart(const char *path)
 {
     static const char *const paths[] = {"equipment/item", "equipment/serves", "base/specimen",
                                         "engines/space", "engines/drive",
-                                        "first_aid/sting", "cruising_area/tide",
                                         "silenced/reason", "silenced/until",
                                         "not_fitted/item", "not_fitted/serves",
                                         "not_surveyed/item", "not_surveyed/serves", NULL};

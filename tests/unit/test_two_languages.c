@@ -12,7 +12,7 @@
 #include "pseudo_case.h"
 #include "text.h"
 
-#define FACTS_MOST 6000
+#define FACTS_MOST 16000
 
 /* All facts of a set, one after the other, and the sheet and block of each. */
 struct told {
