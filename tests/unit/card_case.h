@@ -84,6 +84,12 @@ const char *case_procedure_text(struct card_case *card_case, const char *key, in
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,
                            const char *not_fitted);
 
+/* Lines of a base's file: without the cards that a base may leave out. */
+#define CORE_ALONE \
+    "cards: {leave_out: [skipper_down, not_breathing, injury, illness, no_engine, aground, " \
+    "swimmers, anchor_drags, steering_gone, mast_down, carbon_monoxide, collision, capsize, " \
+    "lightning, heavy_weather]}\n"
+
 /* The section of the radio that boats have unless the test says otherwise. */
 #define CASE_RADIO \
     "radio:\n" \

@@ -16,12 +16,6 @@
     "rescue_centre: {name: Skerry Sound, channel: \"67\"" phone "}\n" \
     "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n" ashore
 
-/* Without the cards that a base may leave out. */
-#define CORE_ALONE \
-    "cards: {leave_out: [skipper_down, not_breathing, injury, illness, no_engine, aground, " \
-    "swimmers, anchor_drags, steering_gone, mast_down, carbon_monoxide, collision, capsize, " \
-    "lightning, heavy_weather]}\n"
-
 static const char *of_card(const struct sheet *card, enum block_key block)
 {
     return sheet_text(card, block)->text;

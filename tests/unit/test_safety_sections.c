@@ -7,6 +7,7 @@
 #include <cmocka.h>
 #include <string.h>
 
+#include "app_case.h"
 #include "card_fixture.h"
 #include "layout/pages.h"
 #include "text.h"
@@ -231,6 +232,8 @@ static void a_zone_that_no_page_holds_is_parted(void **state)
     for (size_t i = 1; i <= 30; i++)
         text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: saloon, side: %s, "
                         "spot: hook %zu}\n", i, i % 2 == 0 ? "port" : "starboard", i);
+    case_base(&test, text_format(test.arena, "%s" CORE_ALONE,
+                                 case_file_content(test.arena, "tests/fleet/base.yaml")));
     boat_with(gear.at);
     split(2, 0, 0);
     size_t whole = sheet_places(laying.sheets[0])->places[0].row_count;
