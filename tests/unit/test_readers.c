@@ -163,7 +163,6 @@ static const struct {
     {"equipment/cuts", "equipment", "zone", "cockpit", ITEM_NONE},
     {"equipment/cuts_mm", "boat", "thickest_wire_mm", "20", ITEM_NONE},
     {"boat/thickest_wire_mm", NULL, "cuts_mm", "12", ITEM_bolt_cutters},
-    {"equipment/needs_engine", NULL, "release", "pin", ITEM_anchor_main},
     {"equipment/disposable", "equipment", "made", "2020-03", ITEM_NONE},
 };
 
@@ -282,7 +281,8 @@ static void gear_prove(struct proof_of *proof)
 }
 
 /* The item of an entry is which entry it is; the others have tests of their own, below, in
- * test_rules_silence, in test_condition_judge, test_safety_plan and test_cards_chosen. */
+ * test_rules_silence, in test_condition_judge, test_safety_plan, test_cards_chosen and
+ * tests/harm. */
 static bool is_apart(const char *path)
 {
     static const char *const paths[] = {"equipment/item", "equipment/serves", "base/specimen",
@@ -290,7 +290,8 @@ static bool is_apart(const char *path)
                                         "silenced/reason", "silenced/until",
                                         "not_fitted/item", "not_fitted/serves",
                                         "not_surveyed/item", "not_surveyed/serves",
-                                        "cards/leave_out", "cards/add", NULL};
+                                        "cards/leave_out", "cards/add",
+                                        "equipment/needs_engine", NULL};
     for (size_t i = 0; paths[i] != NULL; i++)
         if (text_equal(paths[i], path))
             return true;
