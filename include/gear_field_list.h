@@ -283,14 +283,15 @@
       EVERYWHERE(MAY) \
       ASKED(ITEM_liferaft, ITEM_grab_bag, ITEM_epirb, ITEM_vhf_handheld, ITEM_flares, \
             ITEM_knife), \
-      .readers = READ_REST, \
+      .readers = READ_CASE | READ_REST, \
       .about = "can it be reached in a capsized boat?") \
     X(upright, upright, FIELD_ANSWER, MUST(ITEM_throttle), .readers = READ_REST, \
       .about = "does its lever stand upright in neutral?") \
     X(drives, drives, FIELD_CHOICE, ASKED(ITEM_autopilot), .choices = drives_words, \
       .readers = READ_CASE, \
       .about = "what it drives: rudder, where it steers with the wheel's gear broken, or wheel") \
-    X(needs_engine, needs_engine, FIELD_ANSWER, ASKED(ITEM_windlass), .readers = READ_CASE | READ_SAFETY, \
+    X(needs_engine, needs_engine, FIELD_ANSWER, ASKED(ITEM_windlass), \
+      .readers = READ_CASE | READ_SAFETY, \
       .about = "must the engine run for it to work?") \
     X(breaker, breaker, FIELD_WORDING, ASKED(ITEM_windlass), .readers = READ_SAFETY, \
       .about = "where its breaker is, which trips when it is overloaded") \

@@ -31,7 +31,7 @@
     TRAIT(TRAIT_DINGHY_FOR_ALL, "dinghy_for_all", "her dinghy holds all whom she may carry", NO) \
     TRAIT(TRAIT_CUTTERS_FIT, "cutters_fit", "her cutters cut her thickest wire", NO) \
     TRAIT(TRAIT_LAY_DOWN, "lay_down_place", "where a person is laid down is recorded", NO) \
-    TRAIT(TRAIT_SECOND_STATION, "second_station", "her fixed set has a second handset on deck", NO) \
+    TRAIT(TRAIT_SECOND_STATION, "second_station", "one speaks by her fixed set on deck", NO) \
     TRAIT(TRAIT_DRAUGHT, "draught", "her draught is recorded", NO) \
     TRAIT(TRAIT_OTHER_ENGINE, "other_engine", "another engine drives her from elsewhere", NO)
 

@@ -44,8 +44,7 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
-    bool phone_told;                  /* that the base has no number for a berth */
-    bool breaths_told;                /* that the base has not chosen the first breaths */
+    bool phone_told, breaths_told;    /* that the base has no number for a berth, no breaths */
     bool drafted;                     /* it says that something is not recorded */
     bool engine_stopped;              /* a step of it before the one being made stops one */
     struct block *blocks;             /* of the sheet being made */

@@ -277,6 +277,12 @@ static struct trait_fact trait_second_station(const struct boat *boat)
     return (struct trait_fact){ANSWER_IF(on_deck), station->section.place};
 }
 
+static struct trait_fact trait_draught(const struct boat *boat)
+{
+    const struct number_value *draught = &boat->facts.draught_m;
+    return (struct trait_fact){ANSWER_IF(draught->given), draught->place};
+}
+
 struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zone_key space)
 {
     switch (trait) {
@@ -323,8 +329,7 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
     case TRAIT_SECOND_STATION:
         return trait_second_station(boat);
     case TRAIT_DRAUGHT:
-        return (struct trait_fact){ANSWER_IF(boat->facts.draught_m.given),
-                                   boat->facts.draught_m.place};
+        return trait_draught(boat);
     case TRAIT_LAY_DOWN:
         return (struct trait_fact){ANSWER_IF(boat->facts.lay_down_place.text != NULL),
                                    boat->facts.lay_down_place.place};
