@@ -85,7 +85,7 @@ rules_list() {
 70 | burning | - | head | never | ^GO ON\. | with nothing to do outside, to go on reads as to go in
 71 | burning battery_fire abandon_fire | - | panel set | reckon | panel_reach | nobody fetches from the smoke what else calls
 73 | all | !sail | bar signs head lethal yes no ask never caution panel set | never | (^|[^A-Za-z])([Ss]ail|SAIL|[Mm]ast|MAST|[Hh]alyard|[Ww]inch)|[Hh]eave to | she has none
-74 | all | !cabin | bar signs head lethal yes no ask never caution panel set | never | [Bb]elow|BELOW|[Cc]abin|[Hh]atches|[Dd]oors|[Ww]ake|WAKE|[Ff]loorboard|[Kk]nee-deep | nobody lives below
+74 | all | !cabin | bar signs head lethal yes no ask never caution panel set | never | [Bb]elow|BELOW|[Cc]abin|[Hh]atches|[Dd]oors|(^|[^to] )[Ww]ake|WAKE|[Ff]loorboard|[Kk]nee-deep | nobody lives below
 75 | all | !engine | bar signs head lethal yes no ask never caution | never | [Nn]eutral|NEUTRAL|ENGINE|[Pp]ropeller | no engine drives her
 76 | all | jet | never | never | [Pp]ropeller | a jet drives her
 77 | all | !jet | never | never | (^|[^A-Za-z])jet | no jet drives her
@@ -128,6 +128,7 @@ ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT
 HOLD KEEP LET LIFT LOOK MAKE MAYDAY NEUTRAL OFF ON OPEN PAN PHONE PLUG POINT PRESS PULL PUMP PUSH PUT
 RELEASE SAIL SEND SHOUT SHUT SIGNAL STAND START STAY STEP STOP STUFF SWITCH TAKE THROW TIE TOUCH TREAT
 TURN UNTIE USE WAKE WATCH WAVE WRITE AIR
+ASK CLIP DROP GIVE HELP HIT LAY MOVE POUR ROLL SMELL STEER TELL TRY WET
 NO
 VERBS
 }
@@ -291,7 +292,7 @@ proofs_list() {
 48 | cicely | galley_fire | dump | s/"PAN?/"GAS?/
 49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 44, ABANDON/
 49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 12, ABANDON/
-49 | nettle | cabin_fire | dump | s/BATTERY hisses? Card 6/BATTERY hisses? Card 24/
+49 | nettle | cabin_fire | dump | s/BATTERY hisses? Card 6/BATTERY hisses? Card 44/
 50 | nettle | engine_fire | dump | s/\(text decision .*ABANDON: \)[A-Za-z ]*\./\1going down./
 51 | nettle | engine_fire | dump | s/"STOP"/"THE"/
 51 | nettle | engine_fire | dump | s/"Keep it shut until"/"Shut until"/; s/"Stop fighting\. Get ready\."/"Too late."/
