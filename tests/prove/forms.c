@@ -15,21 +15,19 @@
                                           "lay_down_place: saloon floor, " more)
 #define ROOMS "rooms: [forward_cabin, saloon, galley]"
 #define GAS "gas: {carried: yes, locker_drains: overboard}\n"
+#define NO_GAS "gas: {carried: no}\n"
+#define DIESEL_INSIDE "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\n"
 
 const struct hull_kind hull_kinds[] = {
     {"sailing monohull, diesel, gas",
-     BOAT("monohull, rig: sail", ROOMS)
-     "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\n" GAS,
-     {"engine_space"}, NULL},
+     BOAT("monohull, rig: sail", ROOMS) DIESEL_INSIDE GAS, {"engine_space"}, NULL},
     {"sailing catamaran, two diesels, gas",
      BOAT("catamaran, rig: sail", ROOMS)
      "engines: [{space: engine_space_port, fuel: diesel, drive: saildrive},"
      " {space: engine_space_starboard, fuel: diesel, drive: saildrive}]\n" GAS,
      {"engine_space_port", "engine_space_starboard"}, NULL},
-    {"motor boat, petrol inside, gas",
-     BOAT("monohull, rig: motor", ROOMS)
-     "engines: [{space: engine_space, fuel: petrol, drive: shaft}]\n" GAS,
-     {"engine_space"}, NULL},
+    {"motor boat, petrol inside, gas", BOAT("monohull, rig: motor", ROOMS)
+     "engines: [{space: engine_space, fuel: petrol, drive: shaft}]\n" GAS, {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in two spaces, no gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
@@ -40,15 +38,19 @@ const struct hull_kind hull_kinds[] = {
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
      " {space: generator_space, fuel: diesel, drive: generator}]\ngas: {carried: no}\n",
      {"generator_space", "engine_space"}, NULL},
+    {"motor boat, two diesels in one space, gas",
+     BOAT("monohull, rig: motor", ROOMS)
+     "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
+     " {space: engine_space, fuel: diesel, drive: shaft}]\n" GAS, {"engine_space"}, NULL},
     {"open motor boat, outboard",
      BOAT("monohull, rig: motor", "rooms: []")
-     "engines: [{fuel: petrol, drive: outboard}]\ngas: {carried: no}\n", {NULL}, NULL},
+     "engines: [{fuel: petrol, drive: outboard}]\n" NO_GAS, {NULL}, NULL},
     {"open sailing boat, outboard, gas",
      BOAT("monohull, rig: sail", "rooms: []")
      "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}, NULL},
     {"sailing monohull, outboard, gas",
-     BOAT("monohull, rig: sail", ROOMS)
-     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}, NULL},
+     BOAT("monohull, rig: sail", ROOMS) "engines: [{fuel: petrol, drive: outboard}]\n" GAS,
+     {NULL}, NULL},
     {"sailing monohull, no engine, gas",
      BOAT("monohull, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}, NULL},
     {"sailing trimaran, no engine, gas",
@@ -58,8 +60,7 @@ const struct hull_kind hull_kinds[] = {
      "engines: [{space: engine_space, fuel: electric, drive: pod}]\n" GAS, {"engine_space"}, NULL},
     {"open motor boat, petrol jet",
      BOAT("monohull, rig: motor", "rooms: []")
-     "engines: [{space: engine_space, fuel: petrol, drive: jet}]\ngas: {carried: no}\n",
-     {"engine_space"}, NULL},
+     "engines: [{space: engine_space, fuel: petrol, drive: jet}]\n" NO_GAS, {"engine_space"}, NULL},
     {"engines, gas, rooms and depths not recorded",
      SHORT_BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in one space, gas",
@@ -67,13 +68,11 @@ const struct hull_kind hull_kinds[] = {
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
      " {space: engine_space, fuel: diesel, drive: generator}]\n" GAS, {"engine_space"}, NULL},
     {"motor boat, diesel, no galley, gas or petrol",
-     BOAT("monohull, rig: motor", "rooms: [forward_cabin, saloon]")
-     "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\ngas: {carried: no}\n",
+     BOAT("monohull, rig: motor", "rooms: [forward_cabin, saloon]") DIESEL_INSIDE NO_GAS,
      {"engine_space"}, "  - cooker\n  - petrol_stowage\n"},
     {"open motor boat, diesel, no gas or petrol",
-     BOAT("monohull, rig: motor", "rooms: []")
-     "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\ngas: {carried: no}\n",
-     {"engine_space"}, "  - cooker\n  - petrol_stowage\n"}};
+     BOAT("monohull, rig: motor", "rooms: []") DIESEL_INSIDE NO_GAS, {"engine_space"},
+     "  - cooker\n  - petrol_stowage\n"}};
 const size_t hull_kind_count = sizeof hull_kinds / sizeof *hull_kinds;
 
 /* ---- gear ---- */
@@ -268,8 +267,8 @@ struct forms forms_of(const struct item_read *read, struct arena *arena)
 /* ---- the file ---- */
 
 /* What a galley fire burns beside. */
-static const enum item_key galley_items[] = {ITEM_fire_blanket, ITEM_lpg_cabin_valve,
-                                             ITEM_lpg_remote_switch, ITEM_cooker, ITEM_NONE};
+static const enum item_key galley_items[] = {
+    ITEM_fire_blanket, ITEM_lpg_cabin_valve, ITEM_lpg_remote_switch, ITEM_cooker, ITEM_NONE};
 
 static bool has_rooms(const struct hull_kind *hull)
 {
@@ -377,20 +376,24 @@ static bool hull_lacks(const struct hull_kind *hull, enum item_key item)
 const char *boat_written(const struct hull_kind *hull, const struct form *forms, size_t count,
                          struct arena *arena)
 {
-    struct text_builder out = text_builder_in(arena), absent = text_builder_in(arena);
+    struct text_builder out = text_builder_in(arena), gear = text_builder_in(arena);
+    struct text_builder absent = text_builder_in(arena);
     size_t number = 1;
     text_add(&out, hull->head);
     text_add(&absent, hull->lacks == NULL ? "" : hull->lacks);
     radio_add(&out, hull, form_of(forms, count, ITEM_vhf_dsc));
-    text_add(&out, "equipment:\n  - {item: tool_kit, tag: C98, zone: cockpit, how: by hand}\n");
+    if (form_of(forms, count, ITEM_tool_kit) == NULL)
+        text_add(&gear, "  - {item: tool_kit, tag: C98, zone: cockpit, how: by hand}\n");
     for (size_t i = 0; i < count; i++) {
         if (hull_lacks(hull, forms[i].item))
             continue;
         if (forms[i].where == NOT_FITTED)
             text_add_format(&absent, "  - %s\n", item_word(forms[i].item));
         else if (forms[i].where != NOT_RECORDED && forms[i].item != ITEM_vhf_dsc)
-            entry_add(&out, hull, &forms[i], &number);
+            entry_add(&gear, hull, &forms[i], &number);
     }
+    text_add_format(&out, "equipment:%s%s", gear.length > 0 ? "\n" : " []\n",
+                    gear.length > 0 ? gear.at : "");
     if (absent.length > 0)
         text_add_format(&out, "not_fitted:\n%s", absent.at);
     return out.at;

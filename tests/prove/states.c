@@ -45,10 +45,12 @@ struct state {
 
 static bool is_known(const struct state *state)
 {
+    const struct base_record *base = state->house->base;
     for (size_t i = 0; i < state->count; i++)
         if (!state->forms[i].known)
             return false;
-    return strstr(state->hull->told, "neither") == NULL;
+    return base->drowning_breaths.value != BREATHS_NONE && base->sting.value != STING_NONE &&
+           base->tide.value != TIDE_UNSAID;
 }
 
 static void state_print(const struct state *state)
