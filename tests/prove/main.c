@@ -191,6 +191,7 @@ static void unit_run(struct house *house, const struct unit *unit,
 static void procedure_run(struct house *house, const struct procedure *procedure,
                           const struct asked_for *asked, struct tally *whole)
 {
+    seen_forget();
     for (size_t i = 0; i < procedure->step_count; i++) {
         const struct procedure_step *step = &procedure->steps[i];
         unit_run(house, &(struct unit){procedure, step, step->id.text}, asked, whole);
