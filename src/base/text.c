@@ -99,7 +99,7 @@ bool text_equal(const char *a, const char *b)
 {
     if (a == NULL || b == NULL)
         return a == b;
-    return strcmp(a, b) == 0;
+    return a[0] == b[0] && strcmp(a, b) == 0;
 }
 
 bool text_empty(const char *string)

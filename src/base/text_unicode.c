@@ -28,8 +28,18 @@ static char *text_mapped(struct arena *arena, const char *string, utf8proc_optio
     return text;
 }
 
+/* ASCII is composed as it stands. */
+static bool is_ascii(const char *string)
+{
+    while (*string != '\0' && (unsigned char)*string < 0x80)
+        string++;
+    return *string == '\0';
+}
+
 char *text_nfc(struct arena *arena, const char *string)
 {
+    if (is_ascii(string))
+        return arena_copy(arena, string, strlen(string));
     return text_mapped(arena, string, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
 }
 

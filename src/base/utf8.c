@@ -73,6 +73,8 @@ static const char *const refused_classes[UTF8PROC_CATEGORY_CO + 1] = {
 
 const char *utf8_refusal(uint32_t code_point)
 {
+    if (code_point >= ' ' && code_point <= '~')
+        return NULL;
     for (size_t i = 0; i < sizeof refused_ranges / sizeof refused_ranges[0]; i++)
         if (code_point >= refused_ranges[i].first && code_point <= refused_ranges[i].last)
             return refused_ranges[i].why;

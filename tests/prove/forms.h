@@ -16,6 +16,7 @@ struct form {
     enum where where;
     const char *facts;                 /* further facts of its entry: ", stop: mechanical" */
     const char *told;                  /* for a report: "engine_stop below, stop: mechanical" */
+    const char *entry;                 /* its lines in the file of such a boat: entry_written */
     bool known;
     bool fine;                         /* no condition tells it from another form */
 };
@@ -36,6 +37,10 @@ struct hull_kind {
 };
 extern const struct hull_kind hull_kinds[];
 extern const size_t hull_kind_count;
+
+/* Its entries, with # for the numbers of their tags. */
+const char *entry_written(const struct hull_kind *hull, const struct form *form,
+                          struct arena *arena);
 
 /* Her file: each item as its form has it. */
 const char *boat_written(const struct hull_kind *hull, const struct form *forms, size_t count,

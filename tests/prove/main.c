@@ -83,6 +83,20 @@ static void procedures_open(struct house *house, const char *name, struct proble
     house->procedures = (struct procedure_set){rows, count};
 }
 
+/* The base, what is asked for of a base being recorded. */
+static const struct base_record *base_whole(const struct base_record *base, struct arena *arena)
+{
+    struct base_record *whole = arena_alloc(arena, sizeof *whole);
+    *whole = *base;
+    if (whole->drowning_breaths.value == BREATHS_NONE)
+        whole->drowning_breaths.value = BREATHS_FIVE;
+    if (whole->sting.value == STING_NONE)
+        whole->sting.value = STING_SEA_WATER;
+    if (whole->tide.value == TIDE_UNSAID)
+        whole->tide.value = TIDE_LARGE;
+    return whole;
+}
+
 static void house_open(struct house *house, const char *folder)
 {
     bool sound = false;
@@ -94,8 +108,8 @@ static void house_open(struct house *house, const char *folder)
     house->authorities = authorities_read(
         house_file(house, text_format(house->arena, "%s/sources.yaml", folder)), house->arena,
         problems);
-    house->base = base_read(house_file(house, "tests/fleet/base.yaml"), house->arena, problems,
-                            &sound);
+    house->base = base_whole(base_read(house_file(house, "tests/fleet/base.yaml"), house->arena,
+                                       problems, &sound), house->arena);
     procedures_open(house, folder, problems);
     must_be_right(house, problems);
     house->taken = arena_array(house->arena, case_number(house, NULL) + 1, sizeof *house->taken);
@@ -141,9 +155,12 @@ static size_t bases_prove(struct house *house, const struct unit *unit, struct t
                  stings = reads->sting ? STING_COUNT : 1, tides = reads->tide ? TIDE_COUNT : 1;
     house->base = &base;
     for (size_t i = 0; tally != NULL && i < breaths * stings * tides; i++) {
-        base.drowning_breaths.value = (enum breaths)(i % breaths);
-        base.sting.value = (enum sting)(i / breaths % stings);
-        base.tide.value = (enum tide)(i / breaths / stings);
+        if (reads->breaths)
+            base.drowning_breaths.value = (enum breaths)(i % breaths);
+        if (reads->sting)
+            base.sting.value = (enum sting)(i / breaths % stings);
+        if (reads->tide)
+            base.tide.value = (enum tide)(i / breaths / stings);
         unit_prove(house, unit, tally);
     }
     house->base = own;
@@ -174,6 +191,7 @@ static void unit_run(struct house *house, const struct unit *unit,
 static void procedure_run(struct house *house, const struct procedure *procedure,
                           const struct asked_for *asked, struct tally *whole)
 {
+    seen_forget();
     for (size_t i = 0; i < procedure->step_count; i++) {
         const struct procedure_step *step = &procedure->steps[i];
         unit_run(house, &(struct unit){procedure, step, step->id.text}, asked, whole);

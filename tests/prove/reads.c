@@ -35,11 +35,19 @@ static void value_read(struct item_read *read, enum gear_field field, const char
     values->values[values->value_count++] = value;
 }
 
-struct item_read *reads_item(struct reads *reads, enum item_key item)
+/* Where a boat lies upside down, a hand gets what its entry says it gets, wherever it is. The set
+ * is not worked there. */
+static bool is_read_inverted(const struct reads *reads, enum item_key item)
 {
-    for (size_t i = 0; i < reads->count; i++)
-        if (reads->items[i].item == item)
-            return &reads->items[i];
+    const struct procedure *procedure = reads->procedure;
+    for (size_t i = 0; procedure != NULL && i < procedure->hazards.count; i++)
+        if (procedure->hazards.items[i].value == HAZARD_INVERTED)
+            return item != ITEM_vhf_dsc;
+    return false;
+}
+
+static struct item_read *item_read_new(struct reads *reads, enum item_key item)
+{
     promise(reads->count < READS_MOST);
     struct item_read *read = &reads->items[reads->count++];
     *read = (struct item_read){
@@ -52,6 +60,21 @@ struct item_read *reads_item(struct reads *reads, enum item_key item)
     if (item == ITEM_fire_extinguisher)
         value_read(read, GEAR_agent, "powder");
     read->cuts = item == ITEM_battery_isolator_engine || item == ITEM_battery_isolator_service;
+    return read;
+}
+
+struct item_read *reads_item(struct reads *reads, enum item_key item)
+{
+    struct item_read *read = NULL;
+    for (size_t i = 0; i < reads->count && read == NULL; i++)
+        if (reads->items[i].item == item)
+            read = &reads->items[i];
+    if (read == NULL)
+        read = item_read_new(reads, item);
+    if (is_read_inverted(reads, item)) {
+        value_read(read, GEAR_reach_inverted, "no");
+        field_read_of(read, GEAR_reach_inverted)->asked = true;
+    }
     return read;
 }
 

@@ -6,7 +6,7 @@
 #include "judging.h"
 #include "procedure.h"
 
-enum { READS_MOST = 80, VALUES_MOST = 16, FIELDS_MOST = 4 };
+enum { READS_MOST = 80, VALUES_MOST = 16, FIELDS_MOST = 5 };
 
 /* A field whose value is asked for, and the values that are. */
 struct field_read {

@@ -45,10 +45,12 @@ struct state {
 
 static bool is_known(const struct state *state)
 {
+    const struct base_record *base = state->house->base;
     for (size_t i = 0; i < state->count; i++)
         if (!state->forms[i].known)
             return false;
-    return strstr(state->hull->told, "neither") == NULL;
+    return base->drowning_breaths.value != BREATHS_NONE && base->sting.value != STING_NONE &&
+           base->tide.value != TIDE_UNSAID;
 }
 
 static void state_print(const struct state *state)
@@ -129,18 +131,20 @@ static struct compose_input state_input(const struct state *state, const struct 
                                   .words = state->house->words, .today = {2026, 11, 25}};
 }
 
-static const struct boat *state_boat(const struct state *state, struct arena *arena,
-                                     struct problems *problems)
+/* All that what is composed follows from, but for the procedures. */
+static bool is_new(const struct state *state, const char *file, struct arena *arena)
 {
-    return boat_made(boat_written(state->hull, state->forms, state->count, arena), arena,
-                     problems);
+    const struct base_record *base = state->house->base;
+    const char *text = text_format(arena, "%d %d %d %d %s", is_known(state) ? 1 : 0,
+                                   (int)base->drowning_breaths.value, (int)base->sting.value,
+                                   (int)base->tide.value, file);
+    return seen_first(text, strlen(text));
 }
 
-static void state_prove(const struct state *state)
+static void file_prove(const struct state *state, const char *file, struct arena *arena)
 {
-    struct arena *arena = arena_new(STATE_ARENA);
     struct problems *problems = problems_new(arena);
-    const struct boat *boat = state_boat(state, arena, problems);
+    const struct boat *boat = boat_made(file, arena, problems);
     struct compose_input input = state_input(state, boat);
     const struct sheet_set *set = compose_set(&input, arena, problems);
     const struct hazard_failures failures =
@@ -154,6 +158,15 @@ static void state_prove(const struct state *state)
         held_tell(state, problems, arena);
     if (state->house->stop && state->tally->failures > 0)
         exit(1);
+}
+
+/* A boat that an earlier part of the card was proved on is not proved again. */
+static void state_prove(const struct state *state)
+{
+    struct arena *arena = arena_new(STATE_ARENA);
+    const char *file = boat_written(state->hull, state->forms, state->count, arena);
+    if (is_new(state, file, arena))
+        file_prove(state, file, arena);
     arena_free(arena);
 }
 
@@ -187,8 +200,11 @@ static void ground_lay(struct state *state, const struct reads *all, enum where 
         [BELOW_DECK] = "below", [INSIDE_SPACE] = "inside the space", [NOT_FITTED] = "not fitted"};
     state->count = state->varied;
     for (size_t i = 0; i < all->count; i++)
-        if (!is_varied(state, all->items[i].item))
-            state->forms[state->count++] = ground_form(&all->items[i], where, arena);
+        if (!is_varied(state, all->items[i].item)) {
+            struct form *form = &state->forms[state->count++];
+            *form = ground_form(&all->items[i], where, arena);
+            form->entry = entry_written(state->hull, form, arena);
+        }
     state->ground = told[where];
 }
 
@@ -352,6 +368,8 @@ static void hull_prove(struct state *state, const struct reads *ground)
     state->varied = reads->count;
     for (size_t i = 0; i < state->varied; i++) {
         varied[i] = forms_of(&reads->items[i], arena);
+        for (size_t k = 0; k < varied[i].count; k++)
+            varied[i].at[k].entry = entry_written(state->hull, &varied[i].at[k], arena);
         state->forms[i].item = reads->items[i].item;
     }
     for (size_t g = 0; g < grounds_of(varied, state->varied); g++) {

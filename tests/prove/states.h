@@ -55,6 +55,10 @@ struct tally {
 /* Proves the unit in all its states; tells each failure once, with the boat. */
 void unit_prove(const struct house *house, const struct unit *unit, struct tally *tally);
 
+/* Is it the first such text since all were forgotten? */
+bool seen_first(const char *text, size_t length);
+void seen_forget(void);
+
 /* Which of all cases this is. */
 size_t case_number(const struct house *house, const struct step_case *step_case);
 
