@@ -117,6 +117,8 @@
       "somebody jumps in after the person") \
     X(engine_ropes, ADRIFT, START_ENGINE, "R20", ROPES_IN, NONE, NONE, NONE, \
       "the engine is started without: ropes in, no person near") \
+    X(drive_ropes, ADRIFT, TURN_PROPELLER, "R20", ROPES_IN, NONE, NONE, NONE, \
+      "a propeller turns without: ropes in, no person near") \
     /* leaving the boat */ \
     X(leave_count, ANY, LEAVE_BOAT, "R11", NONE, NONE, HEADCOUNT, NONE, \
       "people leave the boat uncounted") \
