@@ -106,7 +106,7 @@ function file_begin() {
     boat = name; sub(/-.*/, "", boat)
     card = name; sub(/^[^-]*-/, "", card)
     sub(/_[0-9]+$/, "", card)                   # its sides are one card
-    step = ""; table = divide = 0; last_block = ""
+    step = never_line = ""; table = divide = 0; last_block = ""
 }
 
 # The line between the panel's sides stands among its texts: it must be known before.

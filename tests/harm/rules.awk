@@ -147,6 +147,7 @@ function raft_order(rule,    tie, free, cut) {
 
 # "3P, ENGINE FIRE." may leave out which engine's.
 function subject_said(said, subject) {
+    sub(/ PAN PAN: card [0-9]+[.]$/, "", said)
     sub(/^[0-9PS\/ ]+, /, "", said); sub(/\.$/, "", said)
     return said != "" && index(toupper(subject), toupper(said)) == 1
 }
