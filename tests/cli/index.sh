@@ -15,10 +15,14 @@ index_lines() {
 LINES
 }
 
-# card_number DUMP: what the card is called by, without the letter of one of several pages.
+# card_number DUMP: what the card is called by, without the letter of one of several pages or the
+# word of one of two sides.
 card_number() {
-    number=$(sed -n 's/^text title .* "Card \([0-9A-Z]*\)"$/\1/p' "$1")
-    [ ! -f "${1%.dump}_2.dump" ] || number=${number%[A-Z]}
+    number=$(sed -n 's/^text title .* "Card \([0-9A-Z]* \{0,1\}[a-z]*\)"$/\1/p' "$1")
+    case $number in
+    *' front') number=${number% front} ;;
+    *) [ ! -f "${1%.dump}_2.dump" ] || number=${number%[A-Z]} ;;
+    esac
     echo "$number"
 }
 

@@ -112,7 +112,7 @@ refused list-empty manifest.txt 'does not end with the number of its files'
 
 # A list without a procedure, whole in itself, prints no set of no cards.
 tool_renew
-rm "$own"/[a-r]*.yaml "$own/safety_plan.yaml"
+grep -l '^procedure: ' "$own"/*.yaml | xargs rm
 find "$own/words/en" -name "*.yaml" ! -name words.yaml -exec rm {} +
 seal "$own"
 run
