@@ -18,10 +18,24 @@ struct asking {
     struct arena *arena;
 };
 
+/* A zone that the type does not have gives way to the one of its family it has. */
+static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
+{
+    if (hull != HULL_CATAMARAN)
+        return usual;
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
+            return zone_of(key);
+    return usual;
+}
+
+/* Gear whose usual place only boats of another type have is not asked for, whoever names it. */
 static void item_note(struct asking *asking, enum item_key item)
 {
     promise(item > ITEM_NONE && item < ITEM_COUNT);
-    asking->items[item].named = true;
+    const struct zone *usual = zone_of_hull(zone_of(item_kind_of(item)->usual_zone), asking->hull);
+    if (hull_has_zone(asking->hull, usual))
+        asking->items[item].named = true;
 }
 
 static void fact_note(struct asking *asking, enum item_key item, enum gear_field field)
@@ -165,17 +179,6 @@ static bool fact_asked(const struct asking *asking, enum item_key item, enum gea
                                 item_field(item, field) >= BELONGS_ASKED);
 }
 
-/* A zone that the type does not have gives way to the one of its family it has. */
-static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
-{
-    if (hull != HULL_CATAMARAN)
-        return usual;
-    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
-        if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
-            return zone_of(key);
-    return usual;
-}
-
 static struct asked_item asked_make(const struct asking *asking, enum item_key item)
 {
     const struct item_kind *kind = item_kind_of(item);
@@ -250,7 +253,6 @@ struct asked_list items_offered(const struct procedure *const *procedures, size_
 {
     struct asking asking = procedures_ask(procedures, count, hull, arena);
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
-        if (hull_has_zone(hull, zone_of_hull(zone_of(item_kind_of(item)->usual_zone), hull)))
-            item_note(&asking, item);
+        item_note(&asking, item);
     return named_list(&asking);
 }

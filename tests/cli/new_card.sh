@@ -46,10 +46,10 @@ expect_status new-card-before 0
 
 # ---- the logic alone ----
 
-cat >"$own/anchor_drags.yaml" <<'LOGIC'
+cat >"$own/lines_cross.yaml" <<'LOGIC'
 # Invented for this test.
-procedure: anchor_drags
-number: 21
+procedure: lines_cross
+number: 61
 symbol: anchor
 stripe: control
 seen_as: boat
@@ -75,23 +75,23 @@ decision:
 cautions:
   - {id: early, sources: [S37]}
 calls:
-  - {signal: pan_pan, say: "I AM DRAGGING ANCHOR", assist: I REQUIRE A TOW, from: fixed}
+  - {signal: pan_pan, say: "MY ANCHOR LINES ARE CROSSED", assist: I REQUIRE A TOW, from: fixed}
 LOGIC
 dumped alone
 expect_status new-card-alone 1
-told new-card-alone-told "anchor_drags.yaml: error: the procedure has no texts in the language en"
-told new-card-alone-mend "write $own/words/en/anchor_drags.yaml, then run"
+told new-card-alone-told "lines_cross.yaml: error: the procedure has no texts in the language en"
+told new-card-alone-mend "write $own/words/en/lines_cross.yaml, then run"
 expect_empty new-card-alone-pages "$(folder_list "$scratch/alone")"
 
 # ---- with its texts ----
 
-cat >"$own/words/en/anchor_drags.yaml" <<'TEXTS'
-procedure: anchor_drags
-title: Anchor drags
-subject: ANCHOR DRAGS
-signs: [Marks ashore move, chain jerks]
-seen: [Anchor does not hold]
-when_reason: A boat without an anchor does not drag one.
+cat >"$own/words/en/lines_cross.yaml" <<'TEXTS'
+procedure: lines_cross
+title: Anchor lines cross
+subject: LINES CROSS
+signs: [Boats swing together, chain jerks]
+seen: [Our anchor line crosses]
+when_reason: A boat without an anchor crosses no line.
 call_when: "NOT HOLDING? Call after step {stop}."
 steps:
   look:
@@ -115,23 +115,23 @@ TEXTS
 dumped more
 expect_status new-card-more 0
 expect_equal new-card-pages \
-    "bramble-anchor_drags.dump samphire-anchor_drags.dump tamarisk-anchor_drags.dump" \
+    "bramble-lines_cross.dump samphire-lines_cross.dump tamarisk-lines_cross.dump" \
     "$(for page in "$scratch/more"/*; do
         [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
     done | paste -s -d ' ')"
 others_same new-card-others more
-grep -q '"Anchor does not hold"' "$scratch/more"/tamarisk-safety_plan*.dump ||
+grep -q '"Our anchor line crosses"' "$scratch/more"/tamarisk-safety_plan*.dump ||
     not_ok new-card-index
-grep -q '"Card 21"' "$scratch/more/bramble-anchor_drags.dump" || not_ok new-card-number
-grep -q '"ENGINE ON."' "$scratch/more/tamarisk-anchor_drags.dump" &&
-    grep -q '"BOTH ENGINES ON."' "$scratch/more/samphire-anchor_drags.dump" &&
+grep -q '"Card 61"' "$scratch/more/bramble-lines_cross.dump" || not_ok new-card-number
+grep -q '"ENGINE ON."' "$scratch/more/tamarisk-lines_cross.dump" &&
+    grep -q '"BOTH ENGINES ON."' "$scratch/more/samphire-lines_cross.dump" &&
     ok new-card-cases || not_ok new-card-cases
-run why tests/fleet --boat tamarisk --card anchor_drags --date "$print_date"
-grep -q "/procedures/words/en/anchor_drags\.yaml:10$" "$scratch/stdout" &&
-    grep -q "step look at .*/procedures/anchor_drags\.yaml:10$" "$scratch/stdout" &&
+run why tests/fleet --boat tamarisk --card lines_cross --date "$print_date"
+grep -q "/procedures/words/en/lines_cross\.yaml:10$" "$scratch/stdout" &&
+    grep -q "step look at .*/procedures/lines_cross\.yaml:10$" "$scratch/stdout" &&
     ok new-card-why || not_ok new-card-why "$(cat "$scratch/stdout")"
-run call tests/fleet --boat tamarisk --card anchor_drags
-grep -q 'I AM DRAGGING ANCHOR' "$scratch/stdout" && ok new-card-call || not_ok new-card-call
+run call tests/fleet --boat tamarisk --card lines_cross
+grep -q 'MY ANCHOR LINES ARE CROSSED' "$scratch/stdout" && ok new-card-call || not_ok new-card-call
 
 # ---- in another language, too ----
 
@@ -140,7 +140,7 @@ sed -i 's/^language: en/language: xx/' "$own/words/xx/words.yaml"
 dumped both
 expect_status new-card-both 0
 others_same new-card-both-others both
-rm "$own/words/xx/anchor_drags.yaml"
+rm "$own/words/xx/lines_cross.yaml"
 dumped gone
 expect_status new-card-gone 1
 told new-card-gone-told 'the procedure has no texts in the language xx'
@@ -148,12 +148,12 @@ told new-card-gone-told 'the procedure has no texts in the language xx'
 # What one language lacks or says otherwise; each tried alone.
 # fault NAME SCRIPT WORDS
 fault() {
-    sed "$2" "$own/words/en/anchor_drags.yaml" >"$own/words/xx/anchor_drags.yaml"
-    ! cmp -s "$own/words/en/anchor_drags.yaml" "$own/words/xx/anchor_drags.yaml" ||
+    sed "$2" "$own/words/en/lines_cross.yaml" >"$own/words/xx/lines_cross.yaml"
+    ! cmp -s "$own/words/en/lines_cross.yaml" "$own/words/xx/lines_cross.yaml" ||
         not_ok "new-card-$1-changed" "no change: $2"
     dumped "$1"
     expect_status "new-card-$1" 1
-    grep -q "words/xx/anchor_drags\.yaml:[0-9]*:[0-9]*: error: " "$scratch/stderr" ||
+    grep -q "words/xx/lines_cross\.yaml:[0-9]*:[0-9]*: error: " "$scratch/stderr" ||
         not_ok "new-card-$1-place" "$(cat "$scratch/stderr")"
     told "new-card-$1-told" "$3"
     expect_empty "new-card-$1-pages" "$(folder_list "$scratch/$1")"
@@ -163,8 +163,8 @@ fault case '/two_engines:/d' 'a set of texts under cases needs the key "two_engi
 fault because '/because:/d' 'because is given in only one of the languages en and xx'
 fault stranger 's/^  early:/  erly: A\n&/' 'has no key "erly"'
 fault name 's/{stop}/{look}/' 'call_when has {look}, which it has not in the first language'
-fault signs 's/^signs: .*/signs: [Marks move]/' 'signs has 1 entries, and 2 in the language en'
-fault seen 's/^seen: .*/seen: [Drags, Chain jerks]/' 'seen has 2 entries, and 1 in the language en'
+fault signs 's/^signs: .*/signs: [Boats swing]/' 'signs has 1 entries, and 2 in the language en'
+fault seen 's/^seen: .*/seen: [Lines cross, Chain jerks]/' 'seen has 2 entries, and 1 in the language en'
 fault unseen '/^seen: /d' 'a file of texts needs the key "seen"'
 fault logic 's/^  cut:/&\n    uses: [knife]/' 'only texts stand here'
 
@@ -172,7 +172,7 @@ fault logic 's/^  cut:/&\n    uses: [knife]/' 'only texts stand here'
 
 run help procedure
 expect_status new-card-help 0
-for key in $(sed -n 's/^ *\(- \)\{0,1\}\([a-z_]*\):.*/\2/p' "$own/anchor_drags.yaml" | sort -u); do
+for key in $(sed -n 's/^ *\(- \)\{0,1\}\([a-z_]*\):.*/\2/p' "$own/lines_cross.yaml" | sort -u); do
     grep -qE "^  ([a-z_]*/)*$key " "$scratch/stdout" || not_ok "new-card-help-$key"
 done
 exit $failures

@@ -65,7 +65,8 @@ expect_empty start-same-bytes "$(diff -r "$scratch/first" "$scratch/twin")"
 # for stands in the file.
 sed -i -e 's/^  phone_24h: .*/  phone_24h: "+44 20 7946 0000"/' -e 's/^  channel: .*/  channel: "67"/' \
     -e 's/^  latitude: .*/  latitude: north/' -e 's/^  longitude: .*/  longitude: east/' \
-    -e 's/^  fire_phone: .*/  fire_phone: "112"/' -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
+    -e 's/^  fire_phone: .*/  fire_phone: "112"/' -e 's/^  name: .*/  name: Trial Base/' \
+    -e 's/^  drowning_breaths: .*/  drowning_breaths: 5/' "$base/base.yaml"
 for file in "$base/boats/tern.yaml" "$base/boats/sea_rose.yaml"; do
     sed -i -e 's/^  name: .*/  name: Tern/' -e 's/^  rig: .*/  rig: sail/' -e 's/^  loa_m: .*/  loa_m: 12/' \
         -e 's/^  beam_m: .*/  beam_m: 4.1/' -e 's/^  persons_max: .*/  persons_max: 8/' "$file"
@@ -96,7 +97,8 @@ grep -q "^tern  *$items of [0-9]* *[0-9]* of [0-9]* " "$scratch/stdout" ||
 expect_empty start-nothing-left "$(grep 'not recorded either' "$scratch/stdout")"
 expect_equal start-not-hers \
     'tern: no card 3 OUTBOARD FIRE: Only where an outboard drives her can one catch fire.
-tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.' \
+tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.
+tern: no card 21 ANCHOR DRAGS: Only a boat with an anchor can drag it.' \
     "$(grep '^tern: no card ' "$scratch/stdout")"
 
 # What check lists can be pasted: with zones filled in, all of it is gear.

@@ -119,7 +119,7 @@ static void the_facts_asked_of_an_item_are_told(void **state)
     "      - {when: {boat: catamaran, fitted: escape_hatch}}\n" \
     "      - {when: {boat: monohull, fitted: hatch}}\n" \
     "      - {when: {none: [{boat: catamaran}, {fitted: dinghy}]}}\n" \
-    "      - {also: [fixed_extinguisher]}\n"
+    "      - {also: [fixed_extinguisher, capsize_line]}\n"
 
 static void the_other_type_is_not_asked(void **state)
 {
@@ -128,13 +128,13 @@ static void the_other_type_is_not_asked(void **state)
     struct asked_list cat = asked_by(TYPED_STEPS, HULL_CATAMARAN);
     struct asked_list both = asked_by(TYPED_STEPS, HULL_NONE);
     assert_string_equal(keys_of(&mono), "dinghy hatch fixed_extinguisher");
-    assert_string_equal(keys_of(&cat), "escape_hatch fixed_extinguisher");
-    assert_string_equal(keys_of(&both), "dinghy escape_hatch hatch fixed_extinguisher");
+    assert_string_equal(keys_of(&cat), "capsize_line escape_hatch fixed_extinguisher");
+    assert_string_equal(keys_of(&both), "capsize_line dinghy escape_hatch hatch fixed_extinguisher");
     assert_string_equal(mono.rows[2].usual->key, "engine_space");
-    assert_string_equal(cat.rows[1].usual->key, "engine_space_port");
+    assert_string_equal(cat.rows[2].usual->key, "engine_space_port");
     assert_null(strstr(starter_entry(&mono.rows[2], "F1", test.arena), "serves"));
-    assert_non_null(strstr(starter_entry(&cat.rows[1], "F1", test.arena), "serves: "));
-    assert_string_equal(starter_entry_for(&cat.rows[1], "F1", ZONE_engine_space_port,
+    assert_non_null(strstr(starter_entry(&cat.rows[2], "F1", test.arena), "serves: "));
+    assert_string_equal(starter_entry_for(&cat.rows[2], "F1", ZONE_engine_space_port,
                                           test.arena),
                         "- {item: fixed_extinguisher, tag: F1, zone: , side: , spot: , how: , "
                         "agent: , kg: , protects_m3: , service_due: , automatic: , "
