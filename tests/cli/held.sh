@@ -116,7 +116,10 @@ printed
 expect_status held-whole 0
 titles_list >"$scratch/titles"
 whole=$(wc -l <"$scratch/titles" | tr -d ' ')
-expect_equal held-whole-pages "$(pages_count)" "$whole"
+# A card with its call on the back has its title on two pages, one leaf; each leaf has two pages.
+leaves=$(sort -u "$scratch/titles" | wc -l | tr -d ' ')
+[ "$leaves" -lt "$whole" ] && ok held-whole-backs || not_ok held-whole-backs "$(cat "$scratch/titles")"
+expect_equal held-whole-pages $((2 * leaves)) "$(pages_count)"
 key=$(sed -n 's/^  distress_key: //p' tests/fleet/boats/tamarisk.yaml)
 says held-whole-key "$(title_of distress_call)" "$key"
 grep -qx '3 ENGINE FIRE' "$scratch/titles" || not_ok held-whole-titles "$(cat "$scratch/titles")"
@@ -135,7 +138,7 @@ expect_equal held-item-told-once 1 "$(grep -c ': held: ' "$scratch/stderr")"
 expect_empty held-item-nothing-else "$(grep -E ': (error|failure): ' "$scratch/stderr")"
 expect_equal held-item-others "$(lines_without "$(cat "$scratch/titles")" "$held")" \
     "$(titles_list)"
-expect_equal held-item-pages $((whole - $(echo "$held" | wc -l))) "$(pages_count)"
+expect_equal held-item-pages $((2 * (leaves - $(echo "$held" | wc -l)))) "$(pages_count)"
 maydeck check "$fleet" --boat tamarisk --date "$print_date"
 expect_status held-item-check 1
 
@@ -216,7 +219,8 @@ expect_status held-catamaran 0
 expect_equal held-catamaran-titles "3P ENGINE FIRE, PORT ENGINE
 3S ENGINE FIRE, STARBOARD ENGINE
 10P DIESEL LEAK, PORT ENGINE
-10S DIESEL LEAK, STARBOARD ENGINE" "$(titles_list | grep ENGINE)"
+10S DIESEL LEAK, STARBOARD ENGINE
+18 NO ENGINE, ROPE" "$(titles_list | grep ENGINE | uniq)"
 mkdir "$scratch/samphire"
 maydeck print "$fleet" --boat samphire --dump --date "$print_date" -o "$scratch/samphire"
 
@@ -226,9 +230,11 @@ tags_list() {
         "$scratch/samphire/samphire-$1.dump" | sort -u
 }
 
-# The tags of gear that serves one engine, but not what lies in its space or below.
+# The tags of gear that serves one engine, but not what lies in its space or below, nor what starts
+# and drives it, which nobody works when it burns.
 serving_list() {
     grep "serves: \[engine_space_$1\]" tests/fleet/boats/samphire.yaml |
+        grep -v 'item: engine_start,\|item: throttle,' |
         grep -v "inside: \[engine_space_$1\]\|zone: aft_cabin" | sed 's/.*tag: \([A-Z][0-9]*\).*/\1/' | sort
 }
 
@@ -264,7 +270,8 @@ printed
 expect_status held-serves 1
 expect_equal held-serves-told '3P ENGINE FIRE, PORT ENGINE; 3S ENGINE FIRE, STARBOARD ENGINE; 10P DIESEL LEAK, PORT ENGINE; 10S DIESEL LEAK, STARBOARD ENGINE' \
     "$(sed -n 's/.*: held: serves of fuel_shutoff_diesel .* the cards //p' "$scratch/stderr")"
-expect_empty held-serves-titles "$(titles_list | grep ENGINE)"
+# That there is no engine is one card for both: it has all their gear.
+expect_equal held-serves-titles '18 NO ENGINE, ROPE' "$(titles_list | grep ENGINE | uniq)"
 
 # ---- a boat with one seacock ----
 
@@ -282,7 +289,7 @@ printed
 expect_status held-knife 0
 expect_equal held-knife-all "$(cat "$scratch/titles")" "$(titles_list)"
 expect_empty held-knife-held "$(held_list knife)"
-grep -q ': note: knife is not recorded: the cards .*ABANDON: FIRE OR GAS go without it$' \
+grep -q ': note: knife is not recorded: the cards .*ABANDON: FIRE OR GAS[;0-9A-Z, ]* go without it$' \
     "$scratch/stderr" && ok held-knife-told || not_ok held-knife-told "$(cat "$scratch/stderr")"
 silent held-knife-row "$(title_of abandon_fire)" Knife 'NOT RECORDED'
 printed --draft
@@ -333,7 +340,8 @@ expect_equal held-long-others \
 mkdir "$scratch/after"
 maydeck print "$fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/after"
 expect_equal held-long-same "$(wc -l <"$scratch/long" | tr -d ' ')" \
-    "$(cd "$scratch" && diff -rq before after | grep -c '^Only in before: ')"
+    "$(cd "$scratch" && diff -rq before after | sed -n 's/^Only in before: //p' |
+        sed 's/_2\.dump$/.dump/' | sort -u | wc -l | tr -d ' ')"
 for folder in before after; do
     for page in "$scratch/$folder"/*.dump; do
         sed -e '/^[a-z]* plan /d' -e '/^[a-z]* steps .* fill=black stroke=none/d' "$page" \

@@ -54,9 +54,9 @@ codes() {
 
 dumped before tests/fleet
 expect_status identity-before 0
-cat >"$tool/procedures/mast_down.yaml" <<'CARD'
-procedure: mast_down
-number: 14
+cat >"$tool/procedures/lock_gate.yaml" <<'CARD'
+procedure: lock_gate
+number: 75
 symbol: raft
 stripe: rescue
 seen_as: boat
@@ -67,23 +67,23 @@ steps:
 cautions:
   - {id: wire, sources: [S5]}
 CARD
-cat >"$tool/procedures/words/en/mast_down.yaml" <<'TEXTS'
-procedure: mast_down
-title: Mast down
-subject: MAST DOWN
-signs: [Mast broken, mast over the side]
-seen: [Mast came down]
+cat >"$tool/procedures/words/en/lock_gate.yaml" <<'TEXTS'
+procedure: lock_gate
+title: Lock gate
+subject: LOCK GATE
+signs: [The gate does not open]
+seen: [Lock gate is shut]
 steps:
   count: {act: "**COUNT** all heads. Look for who is hurt."}
   engine: {act: "**DON’T START** the engine.", lethal: {ropes: Ropes lie round the propeller.}}
-  cut: {cases: {knife: {act: "**CUT** the mast free."}, none: {act: "**UNTIE** the mast."}}}
+  cut: {cases: {knife: {act: "**CUT** the line."}, none: {act: "**UNTIE** the line."}}}
 cautions:
   wire: Broken wire springs back.
 TEXTS
 seal "$tool/procedures"
 dumped more tests/fleet
 expect_status identity-more 0
-expect_equal identity-more-pages "bramble-mast_down.dump samphire-mast_down.dump tamarisk-mast_down.dump" \
+expect_equal identity-more-pages "bramble-lock_gate.dump samphire-lock_gate.dump tamarisk-lock_gate.dump" \
     "$(for page in "$scratch/more"/*; do
         [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
     done | paste -s -d ' ')"
@@ -93,24 +93,24 @@ codes more >"$scratch/codes-more"
 expect_equal identity-more-codes 6 "$(grep -cvxF -f "$scratch/codes" "$scratch/codes-more")"
 expect_equal identity-more-codes-kept "$(codes before -safety_plan)" \
     "$(grep -vxF -f "$scratch/codes-more" "$scratch/codes")"
-grep -q '"Card 14"' "$scratch/more/bramble-mast_down.dump" && ok identity-more-number ||
+grep -q '"Card 75"' "$scratch/more/bramble-lock_gate.dump" && ok identity-more-number ||
     not_ok identity-more-number
 
 # A number is no one's but the card's.
-sed 's/^number: 14/number: 7/' "$tool/procedures/mast_down.yaml" >"$scratch/changed"
-cp "$scratch/changed" "$tool/procedures/mast_down.yaml"
+sed 's/^number: 75/number: 7/' "$tool/procedures/lock_gate.yaml" >"$scratch/changed"
+cp "$scratch/changed" "$tool/procedures/lock_gate.yaml"
 seal "$tool/procedures"
 dumped twice tests/fleet
 expect_status identity-twice 1
-grep -q 'mast_down.yaml:2:9: error: number 7 is that of .*flooding.yaml too' "$scratch/stderr" &&
+grep -q 'lock_gate.yaml:2:9: error: number 7 is that of .*flooding.yaml too' "$scratch/stderr" &&
     ok identity-twice-told || not_ok identity-twice-told "$(cat "$scratch/stderr")"
 for number in 0 100 7.5; do
-    sed "s/^number: 7/number: $number/" "$scratch/changed" >"$tool/procedures/mast_down.yaml"
+    sed "s/^number: 7/number: $number/" "$scratch/changed" >"$tool/procedures/lock_gate.yaml"
     seal "$tool/procedures"
     dumped wrong tests/fleet
     expect_status "identity-number-$number" 1
 done
-rm "$tool/procedures/mast_down.yaml" "$tool/procedures/words/en/mast_down.yaml"
+rm "$tool/procedures/lock_gate.yaml" "$tool/procedures/words/en/lock_gate.yaml"
 seal "$tool/procedures"
 
 # ---- gear that no card mentions ----
