@@ -110,7 +110,7 @@ cock() { # HOW OF C17
         tests/fleet/boats/tamarisk.yaml >"$base/boats/cock.yaml"
 }
 cock 'turn right 4 turns'
-printed cock 19
+printed cock 38
 pdftotext -raw "$out/cock.pdf" "$scratch/text"
 for words in '= turn right 4 turns: SHUT' 'double sink drain' 'no valve'; do
     tr '\n' ' ' <"$scratch/text" | grep -qF "$words" && ok "unusual-cock-$words" ||
@@ -127,7 +127,7 @@ sed 's/name: Wandering.*/name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/' \
 printed albatross 34
 sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW\
   name_spoken: Wim/' tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
-printed wide 20
+printed wide 38
 
 # Many keys to press take a page of the call more; so many that no page holds them are told, and
 # what is done already is not asked for.
@@ -137,7 +137,7 @@ keys_give() { # COUNT
     sed -i "s/^  nature_steps: .*/  nature_steps: [$keys]/" "$base/boats/wide.yaml"
 }
 keys_give 24
-printed wide 21
+printed wide 39
 pdftotext -raw "$out/wide.pdf" - | tr '\n' ' ' | grep -q 'press key 24 below' &&
     ok unusual-keys || not_ok unusual-keys 'the last is not there'
 keys_give 100
@@ -154,7 +154,7 @@ printed albatross 34
 sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/
     s/^  looks: .*/  looks: White sailing yacht, blue stripe, red deckhouse, grey sails/' \
     tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
-printed wide 40
+printed wide 49
 pdftotext -raw "$out/wide.pdf" "$scratch/text"
 grep -q '^Card 7 front$' "$scratch/text" && ok unusual-name-two-sides ||
     not_ok unusual-name-two-sides 'card 7 has one side'
