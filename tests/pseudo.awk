@@ -220,7 +220,8 @@ function record_line(    out) {
 BEGIN {
     letters_begin()
     if (opens == "") { opens = "["; closes = "]" }
-    keys = "(^ +|[{,] *)(spot|how|vents_to|painter|release|handle|power_switch|distress_key|" \
+    keys = "(^ +|[{,] *)(spot|how|vents_to|sound|breaker|lay_down_place|painter|release|handle|" \
+           "power_switch|distress_key|" \
            "second_station|emergency_aerial|position_read_at|looks|nature_steps|urgency_steps|manual_position_steps|" \
            "rule|qualification): "
 }

@@ -18,6 +18,17 @@ model_lay() {
     } >"$sisters/models/$model.yaml"
 }
 
+# model_survey NAME: what the specimens leave out that only helps, looked for and not there.
+model_survey() {
+    sed -i '/^not_fitted:/a\
+  - blankets\
+  - foghorn\
+  - bilge_access\
+  - emergency_aerial\
+  - cooker\
+  - watertight_door' "$sisters/models/$1.yaml"
+}
+
 # beacon_of NUMBER: the identity of a beacon that has the last six digits of an MMSI in it.
 beacon_of() {
     printf '%015X' $(((0x1904 << 44) + ($1 << 25) + 0x0FFBFF))
@@ -71,6 +82,9 @@ forty_lay() {
     model_lay cat samphire
     model_lay yawl tamarisk -e 's/looks: .*/looks: Blue sailing yacht/'
     model_lay wide samphire -e 's/loa_m: .*/loa_m: 14.0/'
+    for model in sloop ketch cat yawl wide; do
+        model_survey $model
+    done
     eight_lay sloop tamarisk s
     eight_lay ketch tamarisk k
     eight_lay cat samphire c

@@ -82,6 +82,11 @@ page_words_but_plan() {
         tr '\n' ' '
 }
 
+# pages_said FILE: how many pages of it say something; a back that is left blank says nothing.
+pages_said() {
+    pdftotext "$1" - 2>/dev/null | awk 'BEGIN { RS = "\f" } /[^ \n]/ { count++ } END { print count + 0 }'
+}
+
 # Runs the program: its exit status is left in `status`, what it says in
 # $scratch/stdout and $scratch/stderr, and what was wrong, wherever it was said, in
 # $scratch/problems.

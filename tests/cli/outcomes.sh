@@ -178,7 +178,7 @@ tells outcomes-stray-call-told stderr "$base/boats/old is not read"
 
 renew
 printed --boat tamarisk
-cards=$(pdfinfo "$out/tamarisk.pdf" | sed -n 's/^Pages: *//p')
+cards=$(pages_said "$out/tamarisk.pdf")
 cp "$out/tamarisk.pdf" "$scratch/set.pdf"
 printed --boat tamarisk --card flooding
 expect_status outcomes-card 0

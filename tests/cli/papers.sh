@@ -58,14 +58,28 @@ two_sided() {
     cat "$scratch/stdout" "$scratch/stderr" | grep -o 'the card .* has no room on one side'
 }
 
+# those whose call stands on the back of A4 too; every other card has one side
+few='14 SKIPPER IS DOWN
+18 NO ENGINE, ROPE'
 for of in fleet islands unusual hazard; do
-    expect_empty "$of-stands-on-one-side-of-a4" "$(two_sided "tests/$of" a4)"
+    case $of in
+    fleet | islands) back=$few'
+21 ANCHOR DRAGS
+22 STEERING GONE' ;;
+    unusual) back=$few'
+22 STEERING GONE' ;;
+    *) back=$few'
+20 SWIMMER, DINGHY' ;;
+    esac
+    expect_equal "$of-stands-on-one-side-of-a4" "$back" "$(two_sided "tests/$of" a4 |
+        sed 's/^the card \(.*\) has no room .*/\1/' | sort -n -u)"
 done
-# a page that is lower has no room for some
-if [ -n "$(two_sided tests/fleet letter)" ]; then
+# a page that is lower has no room for some more
+on_a4=$(two_sided tests/fleet a4 | sort -u | wc -l)
+if [ "$(two_sided tests/fleet letter | sort -u | wc -l)" -gt "$on_a4" ]; then
     ok the-back-is-told
 else
-    not_ok the-back-is-told 'no card is told to be on two sides'
+    not_ok the-back-is-told 'no more cards are told to be on two sides than on A4'
 fi
 
 # ---- front and back ----

@@ -52,9 +52,9 @@ poppler_check() {
 }
 
 
-# One page a card: as many as pages were laid out for the boat.
+# One page a card, but for backs that are left blank: as many as pages were laid out for the boat.
 pages_check() {
-    pages=$(pdfinfo "$1" 2>/dev/null | sed -n 's/^Pages: *//p')
+    pages=$(pages_said "$1")
     boat=$(basename "$1" .pdf)
     dumps=$(folder_list "$scratch/dumps" | grep -c "^$boat-.*\.dump$")
     [ "$pages" = "$dumps" ] && [ "$dumps" -gt 0 ] || echo "$pages pages, $dumps cards"

@@ -10,15 +10,8 @@ cp tests/fleet/base.yaml "$sisters/"
 cp tests/islands/models/sloop.yaml "$sisters/models/"
 model_lay ketch tamarisk
 model_lay cat samphire
-# What the models leave out, looked for and not there.
 for model in sloop ketch cat; do
-    sed -i -e '/^not_fitted:/a\
-  - blankets\
-  - foghorn\
-  - bilge_access\
-  - emergency_aerial\
-  - cooker\
-  - watertight_door' "$sisters/models/$model.yaml"
+    model_survey $model
 done
 
 # sister_fill FILE NAME CALL_SIGN NUMBER: every line of it with what could be true of a specimen.

@@ -137,6 +137,12 @@ function holds_trait() {
     if (/red key of her fixed set/) return section == "radio:" && said ~ /^  (dsc|mmsi_programmed): /
     if (/her dinghy holds all/) return said ~ /item: dinghy,|^  - dinghy$|^  persons_max: /
     if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
+    if (/where a person is laid down is recorded: yes/) return said ~ /^  lay_down_place: [a-z]/
+    if (/her draught is recorded: yes/) return said ~ /^  draught_m: [0-9]/
+    if (/her cutters cut her thickest wire: yes/) return said ~ /item: bolt_cutters,.*cuts_mm: [0-9]/
+    if (/her cutters cut her thickest wire: no/) return said ~ /item: bolt_cutters,|^  - bolt_cutters$/
+    if (/one speaks by her fixed set on deck: yes/)
+        return section == "radio:" && said ~ /^  second_station: |^  zone: /
     if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
     if (/she has rooms below: /) return said ~ /^  rooms: \[[a-z]/ || $6 == "no"
     if (/diesel|petrol|generator|engines? |electric motor|outboard|a jet/) return holds_engine()
@@ -144,7 +150,7 @@ function holds_trait() {
     return 0
 }
 function holds_record() {
-    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|her dinghy|the red key|people|two engines|diesel) /) return holds_trait()
+    if (/record: (she|where a person|her draught|her cutters|one speaks|an engine|another engine|only a generator|an electric|an outboard|a jet|her dinghy|the red key|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")
@@ -157,7 +163,8 @@ function holds_record() {
     if ($1 == "step" && $3 == "at") {
         steps++
         step_line = NR
-        if (!holds("id: " $2)) tell("not that step")
+        # (an id that YAML has a meaning of its own for stands in quotes)
+        if (!holds("id: " $2) && !holds("id: \"" $2 "\"")) tell("not that step")
     } else if ($1 == "gear") {
         gear++
         shown[$2] = step_line
@@ -208,7 +215,7 @@ for boat in $boats; do
     # Every step of every procedure is told once a card, as a step or as left out.
     found=$(for file in procedures/*.yaml; do
         cards=$(grep -c "^   procedure .* at $file:" "$scratch/$boat.joined")
-        for step in $(sed -n '/^steps:/,/^[a-z]*: *$/s/^  - id: //p' "$file"); do
+        for step in $(sed -n '/^steps:/,/^[a-z]*: *$/s/^  - id: //p' "$file" | tr -d '"'); do
             told=$(grep -cE "(^   |: )step $step(,| at $file:)" "$scratch/$boat.joined")
             here=$(grep -E "(^   |: )step $step(,| at)" "$scratch/$boat.joined" | grep -c "at $file:")
             [ "$here" -eq "$cards" ] || echo "$file $step: told $here of $told times on $cards cards"

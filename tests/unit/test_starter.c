@@ -129,7 +129,8 @@ static void the_other_type_is_not_asked(void **state)
     struct asked_list both = asked_by(TYPED_STEPS, HULL_NONE);
     assert_string_equal(keys_of(&mono), "dinghy hatch fixed_extinguisher");
     assert_string_equal(keys_of(&cat), "capsize_line escape_hatch fixed_extinguisher");
-    assert_string_equal(keys_of(&both), "capsize_line dinghy escape_hatch hatch fixed_extinguisher");
+    assert_string_equal(keys_of(&both),
+                        "capsize_line dinghy escape_hatch hatch fixed_extinguisher");
     assert_string_equal(mono.rows[2].usual->key, "engine_space");
     assert_string_equal(cat.rows[2].usual->key, "engine_space_port");
     assert_null(strstr(starter_entry(&mono.rows[2], "F1", test.arena), "serves"));
