@@ -274,11 +274,33 @@ static int boat_solve(struct gathering *gathering, int rows)
     return given_up * GIVING_UP + strayed(gathering);
 }
 
+static bool all_tags_have_room(const struct gathering *gathering)
+{
+    for (size_t i = 0; i < gathering->count; i++)
+        if (gathering->slots[i].kind == SLOT_TAG && gathering->slots[i].without_room)
+            return false;
+    return true;
+}
+
+/* As few more rows as hold all tags. */
+static void boat_solve_crowded(struct gathering *gathering)
+{
+    for (int rows = VIEW_ROWS_MOST + 1; rows <= VIEW_ROWS_CROWDED; rows++) {
+        boat_solve(gathering, rows);
+        if (all_tags_have_room(gathering))
+            return;
+    }
+}
+
 /* As few rows as are hardly worse than the most rows would be: the fewer, the taller is each, or
  * the more room is left below the plan. */
 static void boat_solve_in_fewest(struct gathering *gathering)
 {
     int least = boat_solve(gathering, VIEW_ROWS_MOST);
+    if (!all_tags_have_room(gathering)) {
+        boat_solve_crowded(gathering);
+        return;
+    }
     for (int rows = VIEW_ROWS_LEAST; rows < VIEW_ROWS_MOST; rows++)
         if (boat_solve(gathering, rows) <= least + STRAYED_MORE)
             return;

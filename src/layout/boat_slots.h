@@ -9,6 +9,7 @@
 /* Rows that a view is cut into from bow to stern. */
 #define VIEW_ROWS_LEAST 14
 #define VIEW_ROWS_MOST 18
+#define VIEW_ROWS_CROWDED 24     /* of a boat whose tags have no room in those */
 
 /* Where one tag, or one line of a name, stands. */
 struct fixed_slot {

@@ -296,6 +296,16 @@ static bool script_has(const struct script *script, const struct script_line *li
     return false;
 }
 
+/* The answer that then names the card with the words. */
+static void answer_yielded(struct yielding *yielding, const struct sheet *whole,
+                           const struct trim *trim)
+{
+    const struct decision_facts *decision = sheet_decision(whole);
+    if (decision->no_lesser != NULL && urgency_yields(trim, sheet_call(whole)))
+        yielded_add(yielding, (struct yielded){BLOCK_DECISION, NULL, decision->no,
+                                               YIELDED_TO_OTHERS, decision->origin});
+}
+
 /* Each piece of what is no longer said. */
 static void urgency_yielded(struct yielding *yielding, const struct call_facts *call,
                             const struct trim *trim)
@@ -326,6 +336,8 @@ size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct a
         call_yielded(&yielding, sheet_call(whole), trim);
     if (sheet_block(whole, BLOCK_CALL) != NULL)
         urgency_yielded(&yielding, sheet_call(whole), trim);
+    if (sheet_block(whole, BLOCK_CALL) != NULL && sheet_block(whole, BLOCK_DECISION) != NULL)
+        answer_yielded(&yielding, whole, trim);
     figures_yielded(&yielding, steps, trim);
     for (size_t i = 0; i < steps->count; i++)
         rows_yielded(&yielding, BLOCK_STEPS, steps->items[i].rows, steps->items[i].row_count,

@@ -193,6 +193,18 @@ grep -q ': error: ' "$scratch/stderr" && not_ok plans-much-in-one-place "$(cat "
 pdftotext "$scratch/out/magpie-safety_plan.pdf" "$scratch/text"
 expect_equal plans-much-tags 70 "$(tr '\f ' '\n\n' <"$scratch/text" | grep -x 'C[0-9][0-9]*' | sort -u | wc -l | tr -d ' ')"
 
+# A helm with more gear than the rows of the calm plan hold: the plan takes more rows.
+cp -r tests/fleet "$scratch/crowded"
+rm "$scratch/crowded/boats/tamarisk.yaml" "$scratch/crowded/boats/bramble.yaml"
+helm=$scratch/crowded/boats/samphire.yaml
+sed '/not_fitted/,$ s/\<cooker, //' tests/fleet/boats/samphire.yaml | awk '{ print }
+    /^equipment:/ && !done++ {
+        print "  - {item: cooker, tag: C90, zone: galley, how: {on: push in, off: turn}}"
+    }' >"$helm"
+maydeck print "$scratch/crowded" --date "$print_date" -o "$scratch/out"
+expect_status plans-crowded-helm 0
+expect_empty plans-crowded-helm-tags "$(grep 'no room on the plan' "$scratch/stderr")"
+
 # ---- what does not fit ----
 
 {
