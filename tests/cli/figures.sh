@@ -160,9 +160,11 @@ gone tamarisk seconds '/tag: F3,/s/discharge_s: 9, //' discharge galley_fire 'la
 
 # ---- no room ----
 
-# cards_list DUMP...: the pages, but for backs.
+# cards_list DUMP...: the pages, but for backs; of the safety plan, which takes as many pages as
+# its lines need, one.
 cards_list() {
-    grep -L '^text title .* "Card [0-9A-Z]* back"$' "$@" | sed 's,.*/,,'
+    grep -L '^text title .* "Card [0-9A-Z]* back"$' "$@" |
+        sed 's,.*/,,; s/\(-safety_plan\)_[0-9]*\.dump$/\1.dump/' | sort -u
 }
 
 # tight NAME SCRIPT: her flooding page with that script run over her record; every card of
@@ -173,7 +175,7 @@ tight() {
     rm -rf "$scratch/now"
     maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
     expect_status "figures-$1" 0
-    # a card that has less room may take its back
+    # a card that has less room may take its back, the plan a page more
     expect_equal "figures-$1-cards" "$(cards_list "$scratch/dumps"/tamarisk-*.dump)" \
         "$(cards_list "$scratch/now"/*.dump)"
     expect_equal "figures-$1-steps" "$(grep -c 'role=number' "$scratch/dumps/tamarisk-flooding.dump")" \

@@ -157,7 +157,8 @@ says held-item-mended-shown '3 ENGINE FIRE' 'Fuel valve'
 changed tamarisk '/item: fuel_shutoff_diesel/d'
 printed --draft
 expect_status held-draft 0
-expect_equal held-draft-all "$(cat "$scratch/titles")" "$(titles_list)"
+# what is not recorded has words of its own, for which a card may take its back
+expect_equal held-draft-all "$(uniq "$scratch/titles")" "$(titles_list | uniq)"
 says held-draft-marked '3 ENGINE FIRE' DRAFT 'NOT RECORDED'
 silent held-draft-only-that '2A DISTRESS CALL' DRAFT 'NOT RECORDED'
 

@@ -120,21 +120,24 @@ cp -R tests/errors/base "$gear"
 chmod -R u+w "$gear"
 dumped few "$gear"
 expect_status identity-few 0
-sed -i 's/ tool_kit,/ /; s/ anchor_kedge,/ /; s/ foghorn,/ /' "$gear/boats/alder.yaml"
+expect_empty identity-much-unused \
+    "$(grep -lwE 'fender|bilge_alarm|radar_reflector' procedures/*.yaml)"
+sed -i 's/ fender,/ /; s/ bilge_alarm,/ /; s/ radar_reflector,/ /' "$gear/boats/alder.yaml"
 awk '{ print } /^equipment:/ {
     split("forepeak saloon galley aft_cabin_port lazarette", zone, " ")
     for (i = 0; i < 20; i++)
         printf "  - {item: %s, tag: C%d, zone: %s, spot: shelf %d}\n",
-               i % 2 ? "tool_kit" : "anchor_kedge", 40 + i, zone[i % 5 + 1], i
-    print "  - {item: foghorn, tag: E40, zone: cockpit, spot: by the wheel}" }' \
+               i % 2 ? "fender" : "bilge_alarm", 40 + i, zone[i % 5 + 1], i
+    print "  - {item: radar_reflector, tag: E40, zone: cockpit, spot: by the wheel}" }' \
     "$gear/boats/alder.yaml" >"$scratch/changed"
 cp "$scratch/changed" "$gear/boats/alder.yaml"
 dumped much "$gear"
 expect_status identity-much 0
 same_pages identity-much-others few much '.*-safety_plan.*'
-[ -f "$scratch/much/alder-safety_plan_3.dump" ] && [ ! -f "$scratch/few/alder-safety_plan_3.dump" ] &&
+# The last page of both is the index.
+[ -f "$scratch/much/alder-safety_plan_4.dump" ] && [ ! -f "$scratch/few/alder-safety_plan_4.dump" ] &&
     ok identity-much-pages || not_ok identity-much-pages 'the plan has as many pages as before'
-for page in safety_plan:1A safety_plan_2:1B; do
+for page in safety_plan:1A safety_plan_2:1B safety_plan_3:1C safety_plan_4:1D; do
     grep -q "\"Card ${page#*:}\"" "$scratch/much/alder-${page%:*}.dump" ||
         not_ok "identity-much-${page%:*}"
 done
