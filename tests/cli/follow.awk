@@ -4,7 +4,8 @@
 #
 # prints the record mended. "shorten spot, how or name of E3 by about 4 letters" takes so many
 # letters off the end of the longest of the three; "give a short name_spoken and looks" gives
-# them; "enter those that stand side by side as one" enters the openings of one zone and side so.
+# them; "enter those that stand side by side as one" enters the openings of one zone and side so;
+# "record a nearer zone, or the side, of what lies there" gives the entry the other side.
 
 function remedy_take(words,    which, count) {
     while (match(words, /of (this entry|[FEC][0-9]+) by about [0-9]+ letter/)) {
@@ -18,6 +19,7 @@ function remedy_take(words,    which, count) {
     if (words ~ /name_spoken/) spoken = 1
     if (words ~ /looks/) looks = 1
     if (words ~ /side by side as one/) joined = 1
+    if (words ~ /or the side, of what lies there/) crossed[line] = 1
 }
 
 # The value of a quoted field of the entry; "" for none.
@@ -71,6 +73,14 @@ function part_of(entry, key,    rest) {
     return rest
 }
 
+# The entry on the other side, at no measured place.
+function across(entry,    side) {
+    side = part_of(entry, "side") == "port" ? "starboard" : "port"
+    sub(/, at: \[[^]]*\]/, "", entry)
+    if (!sub(/, side: [a-z]+/, ", side: " side, entry)) sub(/, zone: [a-z_]+/, "&, side: " side, entry)
+    return entry
+}
+
 said && /: (error|held): / { split($0, part, ":"); line = part[2]; in_remedy = 0; next }
 said && /^  remedy: / { in_remedy = 1; remedy_take($0); next }
 said && /^    / && in_remedy { remedy_take($0); next }
@@ -86,6 +96,7 @@ said { in_remedy = 0; next }
     sub(/name: "[^"]*"/, "name: in, count: 2")
 }
 {
+    if (FNR in crossed) $0 = across($0)
     tag = part_of($0, "tag")
     letters = tag in cut ? cut[tag] : FNR in cut ? cut[FNR] : 0
     print (letters > 0 && tag != "" ? shortened($0, letters) : $0)

@@ -35,6 +35,7 @@ static bool base_write(const char *folder, struct draw *draw)
             "phone: \"+999 00 000 041\",\n  checked_on: 2026-11-02, antenna_m: 120}\n",
             centre, draw_text(draw, channels));
     fprintf(file, "ashore: {fire_phone: \"+999 04\"}\n");
+    fprintf(file, "first_aid: {drowning_breaths: 5}\n");
     fprintf(file, "cruising_area: {latitude: north, longitude: east, sea_area: %s, "
             "variation: 4 E,\n  variation_on: 2026-01-01}\n", draw_text(draw, sea_areas));
     fprintf(file, "shelters:\n  - {name: Long Bay (specimen), position: 12 25.90 N 060 08.70 E}\n");
