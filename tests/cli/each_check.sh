@@ -119,7 +119,7 @@ change alder 's/bilge_to_sole_l: 300,//'
 expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
 provokes figure_without_room each-figure_without_room "$(told tests/fleet --all --boat samphire)"
 provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
-expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
+expect_empty each-hint_without_room-before "$(told tests/islands --all --boat thrift | grep '^hint_without_room ')"
 # A boat of long words, whose set is worked in many steps and does not know the position.
 rm -rf "$bad"
 cp -R tests/islands "$bad"
