@@ -194,8 +194,8 @@ static void wire_check(const struct rule_run *run)
         rule_tell(run, CHECK_case_fact_unrecorded, boat->place,
                   text_format(run->arena, "measure it, then add to boat:\n  %s: (%s)", field->key,
                               field->about),
-                  "%s of the boat is not recorded: the card on the mast does not count on her "
-                  "bolt_cutters", field->key);
+                  "%s of the boat is not recorded: the card on the mast does not count on what "
+                  "cuts it", field->key);
 }
 
 static void radio_check(const struct rule_run *run)
