@@ -261,6 +261,8 @@
       "trade practice") \
     X(lever_unrecorded, NOTE, "how the engine lever stands in neutral is not recorded", \
       "trade practice") \
+    X(case_fact_unrecorded, NOTE, "what decides between two acts of a card is not recorded", \
+      "trade practice") \
     X(boat_fact_unrecorded, NOTE, "how the boat looks is not recorded", "trade practice") \
     X(radio_fact_unrecorded, NOTE, \
       "the fixed radio's place, or keys that it is worked by, are not recorded", \

@@ -24,6 +24,30 @@ static bool side_asked(const struct boat *boat, const struct equipment *gear)
     return side_open(gear) && sided_neighbour(boat, gear) == NULL;
 }
 
+/* Gear that is asked for the field, but need not have it. */
+static bool drives_asked(const struct boat *boat, const struct equipment *gear)
+{
+    (void)boat;
+    return gear->kind->item == ITEM_autopilot;
+}
+
+static bool needs_engine_asked(const struct boat *boat, const struct equipment *gear)
+{
+    (void)boat;
+    return gear->kind->item == ITEM_windlass;
+}
+
+static bool kit_asked(const struct boat *boat, const struct equipment *gear)
+{
+    (void)boat;
+    return gear->kind->item == ITEM_first_aid_kit;
+}
+
+static bool cuts_mm_asked(const struct boat *boat, const struct equipment *gear)
+{
+    return gear->kind->item == ITEM_bolt_cutters && boat->facts.rig.value == RIG_SAIL;
+}
+
 static const struct gear_fact gear_facts[] = {
     {CHECK_side_unrecorded, GEAR_side, side_asked, "both sides would be searched",
      "face the bow and look on which side each is; then write side: port, side: starboard,\n"
@@ -43,6 +67,18 @@ static const struct gear_fact gear_facts[] = {
     {CHECK_pieces_uncounted, GEAR_count, NULL,
      "cards speak of one there, and more may stay open",
      "count them in that place, then write count: 1, or how many there are"},
+    {CHECK_case_fact_unrecorded, GEAR_drives, drives_asked,
+     "the card on lost steering does not count on it",
+     "look what it is bolted to, then write drives: rudder or drives: wheel"},
+    {CHECK_case_fact_unrecorded, GEAR_needs_engine, needs_engine_asked,
+     "the card on the engine cannot say whether it runs without",
+     "stop the engine and try it, then write needs_engine: yes or needs_engine: no"},
+    {CHECK_case_fact_unrecorded, GEAR_kit, kit_asked,
+     "the card on injuries goes by bare hands and cloth",
+     "open it and look what is in it, then write that as kit: []"},
+    {CHECK_case_fact_unrecorded, GEAR_cuts_mm, cuts_mm_asked,
+     "the card on the mast does not count on them",
+     "try them on a piece of her thickest wire, then write what they cut as cuts_mm"},
 };
 
 static bool lacks(const struct rule_run *run, const struct gear_fact *fact,
@@ -148,6 +184,20 @@ static bool radio_on_deck(const struct boat *boat)
     return zone != NULL && zone->level != LEVEL_BELOW;
 }
 
+static void wire_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    const struct field *field = boat_fact_row(BOAT_thickest_wire_mm);
+    if (boat->facts.rig.value == RIG_SAIL &&
+        boat_fitted(boat, ITEM_bolt_cutters) == ANSWER_YES &&
+        !boat->facts.thickest_wire_mm.given && field_place(field, &boat->facts).line == 0)
+        rule_tell(run, CHECK_case_fact_unrecorded, boat->place,
+                  text_format(run->arena, "measure it, then add to boat:\n  %s: (%s)", field->key,
+                              field->about),
+                  "%s of the boat is not recorded: the card on the mast does not count on what "
+                  "cuts it", field->key);
+}
+
 static void radio_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
@@ -169,5 +219,6 @@ void unrecorded_rules(const struct rule_run *run)
     for (size_t i = 0; i < sizeof gear_facts / sizeof *gear_facts; i++)
         gear_fact_check(run, &gear_facts[i]);
     boat_check(run);
+    wire_check(run);
     radio_check(run);
 }

@@ -66,12 +66,17 @@ name_of() {
 }
 
 # pages_compare FOLDER: the pages that are printed with other words than of the whole record, in
-# FOLDER/changed, and those that are gone, in FOLDER/gone.
+# FOLDER/changed, and the cards that are gone, in FOLDER/gone. A card of which a page is left and
+# another is gone is one with other words.
 pages_compare() {
     diff -rq "$whole/words" "$1/words" >"$1/differ"
-    sed -n -e 's,^Files .* and .*/\([^/]*\) differ$,\1,p' -e "s,^Only in $1/words: ,,p" "$1/differ" |
-        tr '\n' ' ' >"$1/changed"
-    sed -n "s,^Only in $whole/words: ,,p" "$1/differ" | tr '\n' ' ' >"$1/gone"
+    sed -n "s,^Only in $whole/words: ,,p" "$1/differ" >"$1/fewer"
+    while read -r page; do
+        card=${page%_[0-9]*}
+        if [ -f "$1/words/$card" ]; then echo "$page" >&3; else echo "$page"; fi
+    done <"$1/fewer" 3>"$1/less" | tr '\n' ' ' >"$1/gone"
+    { sed -n -e 's,^Files .* and .*/\([^/]*\) differ$,\1,p' -e "s,^Only in $1/words: ,,p" "$1/differ"
+      cat "$1/less"; } | tr '\n' ' ' >"$1/changed"
 }
 
 # line_try FOLDER BOAT NUMBER: tells how the law is broken by that line; nothing if it holds.

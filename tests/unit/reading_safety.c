@@ -65,11 +65,10 @@ static void gear_expect(struct reading_back *back, const struct index_facts *ind
     }
 }
 
-/* The heads of the columns are read once, those of groups where they stand first. */
+/* The heads of the columns are read once, as one, those of groups where they stand first. */
 static void seen_expect(struct reading_back *back, const struct seen_facts *seen)
 {
-    expect_next(back, "H2", seen->ask);
-    expect_next(back, "H2", seen->take);
+    expect_next(back, "H2", joined(seen->ask, seen->take));
     for (size_t i = 0; i < seen->count; i++) {
         expect_next(back, "H2", seen->groups[i].name);
         for (size_t k = 0; k < seen->groups[i].count; k++)

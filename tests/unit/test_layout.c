@@ -134,7 +134,8 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
 /* Places are a point larger than names of gear; what is said is larger on a page of its own. */
 static mpt aim_of(const struct page *page, enum page_role role)
 {
-    if (role == ROLE_SCRIPT && page->sheet->kind == SHEET_DISTRESS)
+    bool is_front = page->sheet->kind != SHEET_DISTRESS && text_equal(page->id, page->sheet->id);
+    if (role == ROLE_SCRIPT && !is_front)
         return spoken_size_rule(page->paper).aim;
     return size_rule(page->paper, role).aim + (role == ROLE_ROW ? MPT_PER_POINT : 0);
 }
