@@ -211,17 +211,23 @@ static void seen_top_place(struct pen *pen, const struct laid_seen *laid, struct
     reading_end(pen, outer);
 }
 
-static void seen_head_place(struct pen *pen, const struct laid_seen *laid, struct point corner,
-                            const struct seen_group *group)
+static void seen_head_draw(struct pen *pen, const struct laid_seen *laid, struct point corner,
+                           const struct seen_group *group)
 {
     struct style style = seen_style(laid->size, INK_WHITE);
     struct area bar = {corner.x, corner.y, laid->width, laid->head};
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
-    size_t outer = reading_begin(pen, READING_HEADING);
     seen_word_place(pen, &style,
                     (struct point){corner.x + SEEN_PAD,
                                    baseline_in(bar.y, bar.height, style.size)},
                     group->name, group->lines[0].origin);
+}
+
+static void seen_head_place(struct pen *pen, const struct laid_seen *laid, struct point corner,
+                            const struct seen_group *group)
+{
+    size_t outer = reading_begin(pen, READING_HEADING);
+    seen_head_draw(pen, laid, corner, group);
     reading_end(pen, outer);
 }
 
@@ -253,7 +259,9 @@ static void seen_column_place(struct pen *pen, const struct laid_seen *laid, siz
     seen_top_place(pen, laid, corner, column);
     corner.y += laid->top;
     if (laid->items[own->first].line != NULL) {
-        seen_head_place(pen, laid, corner, laid->items[own->first].group);
+        size_t outer = reading_skip(pen);      /* it was read in the column before */
+        seen_head_draw(pen, laid, corner, laid->items[own->first].group);
+        reading_end(pen, outer);
         corner.y += laid->head;
     }
     for (size_t i = own->first; i < own->end; i++) {

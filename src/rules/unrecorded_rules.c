@@ -43,6 +43,15 @@ static bool kit_asked(const struct boat *boat, const struct equipment *gear)
     return gear->kind->item == ITEM_first_aid_kit;
 }
 
+/* Of boats with several hulls a check of its own asks. */
+static bool inverted_asked(const struct boat *boat, const struct equipment *gear)
+{
+    enum item_key item = gear->kind->item;
+    return boat->facts.hull.value != HULL_CATAMARAN &&
+           (item == ITEM_epirb || item == ITEM_vhf_handheld || item == ITEM_flares ||
+            item == ITEM_liferaft);
+}
+
 static bool cuts_mm_asked(const struct boat *boat, const struct equipment *gear)
 {
     return gear->kind->item == ITEM_bolt_cutters && boat->facts.rig.value == RIG_SAIL;
@@ -76,6 +85,10 @@ static const struct gear_fact gear_facts[] = {
     {CHECK_case_fact_unrecorded, GEAR_kit, kit_asked,
      "the card on injuries goes by bare hands and cloth",
      "open it and look what is in it, then write that as kit: []"},
+    {CHECK_case_fact_unrecorded, GEAR_reach_inverted, inverted_asked,
+     "the card on a boat that turned over does not offer it",
+     "think her upside down, and look whether a hand gets at it; then write\n"
+     "reach_inverted: yes or reach_inverted: no"},
     {CHECK_case_fact_unrecorded, GEAR_cuts_mm, cuts_mm_asked,
      "the card on the mast does not count on them",
      "try them on a piece of her thickest wire, then write what they cut as cuts_mm"},
@@ -184,18 +197,41 @@ static bool radio_on_deck(const struct boat *boat)
     return zone != NULL && zone->level != LEVEL_BELOW;
 }
 
-static void wire_check(const struct rule_run *run)
+static bool has_cutters(const struct boat *boat)
+{
+    return boat->facts.rig.value == RIG_SAIL && boat_fitted(boat, ITEM_bolt_cutters) == ANSWER_YES;
+}
+
+static bool is_any(const struct boat *boat)
+{
+    (void)boat;
+    return true;
+}
+
+/* What a card says, or leaves unsaid, by a fact of the boat. */
+static const struct boat_case {
+    enum boat_fact fact;
+    bool (*asked)(const struct boat *boat);
+    const char *says, *remedy;
+} boat_cases[] = {
+    {BOAT_thickest_wire_mm, has_cutters, "the card on the mast does not count on what cuts it",
+     "measure it"},
+    {BOAT_draught_m, is_any, "the card on going aground does not say it", "look it up or measure"},
+    {BOAT_lay_down_place, is_any, "the card on who does not breathe does not name it",
+     "find the hardest flat floor that two people have room at"},
+};
+
+static void boat_case_check(const struct rule_run *run, const struct boat_case *one)
 {
     const struct boat *boat = run->in->boat;
-    const struct field *field = boat_fact_row(BOAT_thickest_wire_mm);
-    if (boat->facts.rig.value == RIG_SAIL &&
-        boat_fitted(boat, ITEM_bolt_cutters) == ANSWER_YES &&
-        !boat->facts.thickest_wire_mm.given && field_place(field, &boat->facts).line == 0)
-        rule_tell(run, CHECK_case_fact_unrecorded, boat->place,
-                  text_format(run->arena, "measure it, then add to boat:\n  %s: (%s)", field->key,
-                              field->about),
-                  "%s of the boat is not recorded: the card on the mast does not count on what "
-                  "cuts it", field->key);
+    const struct field *field = boat_fact_row(one->fact);
+    if (!one->asked(boat) || field_place(field, &boat->facts).line > 0 ||
+        field_text(field, &boat->facts, run->arena) != NULL)
+        return;
+    rule_tell(run, CHECK_case_fact_unrecorded, boat->place,
+              text_format(run->arena, "%s, then add to boat:\n  %s: (%s)", one->remedy, field->key,
+                          field->about),
+              "%s of the boat is not recorded: %s", field->key, one->says);
 }
 
 static void radio_check(const struct rule_run *run)
@@ -219,6 +255,7 @@ void unrecorded_rules(const struct rule_run *run)
     for (size_t i = 0; i < sizeof gear_facts / sizeof *gear_facts; i++)
         gear_fact_check(run, &gear_facts[i]);
     boat_check(run);
-    wire_check(run);
+    for (size_t i = 0; i < sizeof boat_cases / sizeof *boat_cases; i++)
+        boat_case_check(run, &boat_cases[i]);
     radio_check(run);
 }

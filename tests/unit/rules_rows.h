@@ -15,11 +15,12 @@
 
 /* Line 1 of a boat's file; `facts` begins with a comma. */
 #define BOAT_WITH(facts) \
-    "boat: {name: Ana, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 4" facts \
-    "}\n"
+    "boat: {name: Ana, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 4, " \
+    "draught_m: 1.8, lay_down_place: saloon floor" facts "}\n"
 #define BOAT BOAT_WITH("")
 #define CATAMARAN \
-    "boat: {name: Ana, hull: catamaran, rig: sail, loa_m: 12, beam_m: 6, persons_max: 4}\n"
+    "boat: {name: Ana, hull: catamaran, rig: sail, loa_m: 12, beam_m: 6, persons_max: 4, " \
+    "draught_m: 1.1, lay_down_place: saloon floor}\n"
 #define SPECIMEN BOAT_WITH(", specimen: yes")
 
 /* One line each: the head of the list, then a piece of it. */

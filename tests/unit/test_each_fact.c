@@ -175,12 +175,18 @@ static bool is_more(const struct spot *spot)
            !whole_asks(item_find(item)->item, gear_field_find(spot_pair(spot)->key));
 }
 
+/* A set of which no second handset is recorded has none. */
+static bool is_taken_for_none(const struct spot *spot)
+{
+    return strcmp(spot_pair(spot)->key, "second_station") == 0;
+}
+
 static void mapping_facts_try(const struct source *source, const struct yaml_node *mapping,
                               bool (*wanted)(const struct spot *spot))
 {
     struct spot spot = {.source = source, .mapping = mapping};
     for (spot.index = 0; spot.index < mapping->count; spot.index++)
-        if (wanted(&spot))
+        if (wanted(&spot) && !is_taken_for_none(&spot))
             fact_try(&spot);
 }
 

@@ -143,7 +143,7 @@ static void what_has_no_room_is_told(void **state)
 {
     (void)state;
     struct text_builder gear = text_builder_in(plan_case.cards.arena);
-    for (int i = 1; i <= 60; i++)
+    for (int i = 1; i <= 99; i++)
         text_add_format(&gear, PLAN_TORCH("C%d", "zone: forepeak, spot: hook %d"), i, i);
     const struct sheet *card = plan_torches("monohull", gear.at);
     struct pen pen = plan_drawn(card, plan_floor());
