@@ -202,7 +202,7 @@ static bool has_cutters(const struct boat *boat)
     return boat->facts.rig.value == RIG_SAIL && boat_fitted(boat, ITEM_bolt_cutters) == ANSWER_YES;
 }
 
-static bool is_any(const struct boat *boat)
+static bool is_any_boat(const struct boat *boat)
 {
     (void)boat;
     return true;
@@ -216,8 +216,8 @@ static const struct boat_case {
 } boat_cases[] = {
     {BOAT_thickest_wire_mm, has_cutters, "the card on the mast does not count on what cuts it",
      "measure it"},
-    {BOAT_draught_m, is_any, "the card on going aground does not say it", "look it up or measure"},
-    {BOAT_lay_down_place, is_any, "the card on who does not breathe does not name it",
+    {BOAT_draught_m, is_any_boat, "the card on going aground does not say it", "look it up or measure"},
+    {BOAT_lay_down_place, is_any_boat, "the card on who does not breathe does not name it",
      "find the hardest flat floor that two people have room at"},
 };
 

@@ -36,4 +36,8 @@ const char *what_is_left(const struct reading_back *back);
 /* Both with a space between; "" for NULL. */
 const char *joined(const char *first, const char *second);
 
+/* Is it of the index, and the same words of it are read elsewhere on the page? Its heads stand
+ * again above each of its columns. */
+bool is_read_elsewhere(const struct page *page, const struct page_item *item);
+
 #endif

@@ -84,3 +84,14 @@ void index_expect(struct reading_back *back, const struct block *block)
     else
         gear_expect(back, block->facts.index);
 }
+
+bool is_read_elsewhere(const struct page *page, const struct page_item *item)
+{
+    for (size_t i = 0; i < page->count; i++) {
+        const struct page_item *other = &page->items[i];
+        if (item->block == BLOCK_SEEN && other->kind == PAGE_TEXT && other->reading != 0 &&
+            other->block == BLOCK_SEEN && text_equal(other->run->text, item->run->text))
+            return true;
+    }
+    return false;
+}

@@ -199,12 +199,13 @@ static void problems_are_kept_with_their_lines(void **state)
     fleet_case_change(&made, "birch", "loa_m: 10.2", "loa_m: wide");
     base_run(STEP_COMPOSE);
     const struct problem *list = problems_sorted(made.fleet.boats[1].problems, &count);
+    while (count > 0 && strcmp(list->check, "record") != 0)
+        list++, count--;                           /* notes on what else is lacking */
     assert_true(count > 0);
-    assert_string_equal(list[0].boat, "birch");
-    assert_string_equal(list[0].check, "record");
-    assert_int_equal(list[0].place.line, 2);
-    assert_non_null(strstr(list[0].place.source->name, "boats/birch.yaml"));
-    assert_non_null(list[0].remedy);
+    assert_string_equal(list->boat, "birch");
+    assert_int_equal(list->place.line, 2);
+    assert_non_null(strstr(list->place.source->name, "boats/birch.yaml"));
+    assert_non_null(list->remedy);
 }
 
 static void an_identity_on_two_boats_holds_both(void **state)

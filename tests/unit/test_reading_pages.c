@@ -330,18 +330,6 @@ static bool need_not_be_read(const struct page_item *item)
            (item->block == BLOCK_FOOTER && text_begins(item->run->text, "100"));
 }
 
-/* A head of the index stands again above each of its columns. */
-static bool is_read_elsewhere(const struct page *page, const struct page_item *item)
-{
-    for (size_t i = 0; i < page->count; i++) {
-        const struct page_item *other = &page->items[i];
-        if (item->block == BLOCK_SEEN && other->kind == PAGE_TEXT && other->reading != 0 &&
-            other->block == BLOCK_SEEN && text_equal(other->run->text, item->run->text))
-            return true;
-    }
-    return false;
-}
-
 static void all_words_are_read(const struct page *page)
 {
     for (size_t i = 0; i < page->count; i++) {
