@@ -216,7 +216,8 @@ static const struct boat_case {
 } boat_cases[] = {
     {BOAT_thickest_wire_mm, has_cutters, "the card on the mast does not count on what cuts it",
      "measure it"},
-    {BOAT_draught_m, is_any_boat, "the card on going aground does not say it", "look it up or measure"},
+    {BOAT_draught_m, is_any_boat, "the card on going aground does not say it",
+     "look it up or measure"},
     {BOAT_lay_down_place, is_any_boat, "the card on who does not breathe does not name it",
      "find the hardest flat floor that two people have room at"},
 };
