@@ -43,7 +43,7 @@ static bool kit_asked(const struct boat *boat, const struct equipment *gear)
     return gear->kind->item == ITEM_first_aid_kit;
 }
 
-/* Of boats with several hulls a check of its own asks. */
+/* Of catamarans a check of its own asks. */
 static bool inverted_asked(const struct boat *boat, const struct equipment *gear)
 {
     enum item_key item = gear->kind->item;
