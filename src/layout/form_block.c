@@ -223,8 +223,8 @@ static void blank_place(struct pen *pen, const struct paragraph *words, struct a
 }
 
 /* Words of a blank stand at its line, all others in the middle. */
-static void cell_words_place(struct pen *pen, enum form_cell_kind kind, const struct paragraph *words,
-                        struct area box)
+static void cell_words_place(struct pen *pen, enum form_cell_kind kind,
+                             const struct paragraph *words, struct area box)
 {
     mpt height = paragraph_height(words);
     mpt top = kind == FORM_BLANK ? box.y + box.height - height - FORM_PAD_Y
