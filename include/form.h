@@ -69,4 +69,15 @@ struct form_facts {
                           must */
 };
 
+/* Pages of other sheets, small, each with what it is called by below it. */
+struct page;
+struct form_view {
+    const struct page *page;
+    const char *number, *code;     /* 3P; its check code, "" of a page that is not its sheet's first */
+};
+struct views_facts {
+    const struct form_view *items;
+    size_t count;
+};
+
 #endif

@@ -6,6 +6,9 @@
     X(FORM_SHEET, form_sheet, PLAIN, "number") \
     X(FORM_SHEETS, form_sheets, COUNTED, "count") \
     X(FORM_DEFER, form_defer, PLAIN, "") \
-    X(FORM_RECORD, form_record, PLAIN, "")
+    X(FORM_RECORD, form_record, PLAIN, "") \
+    X(OVERVIEW_TITLE, overview_title, PLAIN, "") \
+    X(OVERVIEW_SIGNS, overview_signs, PLAIN, "") \
+    X(DOCUMENT_OVERVIEW, document_overview, PLAIN, "")
 
 #endif

@@ -328,6 +328,7 @@ union block_facts {
     const struct legend_facts *legend;
     const struct rows_facts *rows;
     const struct form_facts *form;
+    const struct views_facts *views;
     const struct pages_facts *pages;
     const struct footer_facts *footer;
 };
@@ -381,6 +382,7 @@ const struct seen_facts *sheet_seen(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct form_facts *sheet_form(const struct sheet *sheet);
+const struct views_facts *sheet_views(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
 /* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);

@@ -28,7 +28,7 @@ struct options {
     struct date today;
     bool draft;
     bool dump;                /* pages as text instead of PDF: for the tests */
-    bool quiet, each;         /* print */
+    bool quiet, each, proof;  /* print */
     bool all;                 /* why: every card, none named */
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: one of nature_words */

@@ -130,6 +130,8 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "quiet", 0, OPTION_FLAG, AT(quiet), NULL, "print nothing but problems", NULL},
     {OF_PRINT, "each", 0, OPTION_FLAG, AT(each), NULL,
      "also write one file a card (BOAT-CARD.pdf)", NULL},
+    {OF_PRINT, "proof", 0, OPTION_FLAG, AT(proof), NULL,
+     "also all cards small on one page, with their codes (BOAT-proof.pdf)", NULL},
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */

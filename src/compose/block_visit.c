@@ -300,6 +300,14 @@ static void form_visit(const struct visiting *visiting, const struct form_facts 
         form_section_visit(visiting, &form->sections[i]);
 }
 
+static void views_visit(const struct visiting *visiting, const struct views_facts *views)
+{
+    for (size_t i = 0; i < views->count; i++) {
+        give(visiting, FACT_PRINTED, "view", views->items[i].number, nowhere);
+        give_behind(visiting, FACT_PRINTED, "code", views->items[i].code, nowhere);
+    }
+}
+
 /* ---- foot ---- */
 
 /* What the dates mean today hangs on today; the dates themselves do not. */
@@ -340,7 +348,8 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
     FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(SEEN, seen)
     FACTS_CASE(LEGEND, legend)
-    FACTS_CASE(ROWS, rows) FACTS_CASE(FORM, form) FACTS_CASE(FOOTER, footer)
+    FACTS_CASE(ROWS, rows) FACTS_CASE(FORM, form) FACTS_CASE(VIEWS, views)
+    FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }
 }

@@ -145,6 +145,8 @@ const struct sheet_set *form_end(struct form_writer *writer, const struct form_h
                        (struct card_text){form_word(writer, WORD_MARK_SPECIMEN), boat->place});
     form_title_add(writer, head, sheet);
     block_add(composing, sheet, BLOCK_FORM)->form = form;
+    if (writer->views != NULL)
+        block_add(composing, sheet, BLOCK_VIEWS)->views = writer->views;
     form_pages_add(writer, head, sheet);
     form_foot_add(writer, sheet);
     list[0] = sheet;

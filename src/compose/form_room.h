@@ -12,6 +12,7 @@ struct form_writer {
     size_t count, room;
     struct form_line *lines;      /* of the last section */
     size_t line_room;
+    const struct views_facts *views;      /* pages shown small below all sections; NULL: none */
 };
 
 /* What stands at its head and foot. */

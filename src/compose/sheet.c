@@ -103,6 +103,11 @@ const struct form_facts *sheet_form(const struct sheet *sheet)
     FACTS(sheet, BLOCK_FORM, form, .count = 0);
 }
 
+const struct views_facts *sheet_views(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_VIEWS, views, .count = 0);
+}
+
 const struct pages_facts *sheet_pages(const struct sheet *sheet)
 {
     const struct block *block = sheet_block(sheet, BLOCK_PAGES);

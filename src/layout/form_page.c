@@ -4,6 +4,7 @@
 #include "form_block.h"
 
 #include "measures.h"
+#include "views.h"
 
 /* Tells of a section that has a word wider than its column. */
 static void too_wide_tell(struct pen *pen, const struct laid_form_section *laid)
@@ -12,6 +13,21 @@ static void too_wide_tell(struct pen *pen, const struct laid_form_section *laid)
     problem_add(pen->problems, SEVERITY_ERROR, laid->wide_at, "write a shorter word there",
                 "%s (%s): a word of \"%s\" is wider than its column", pen->sheet->name,
                 pen->sheet->language, laid->section->title);
+}
+
+/* Below the sections, in what room they leave. */
+static bool views_stand(struct pen *pen, struct area left)
+{
+    struct laid_views laid;
+    if (sheet_views(pen->sheet)->count == 0)
+        return true;
+    if (!views_lay(pen, left, &laid)) {
+        pen_too_long(pen, pen->sheet->origin, 0, "ask for fewer of them: with --card",
+                     "what is shown small");
+        return false;
+    }
+    views_place(pen, &laid, (struct point){left.x, left.y});
+    return true;
 }
 
 bool form_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
@@ -33,7 +49,7 @@ bool form_sheet_place(struct pen *pen, struct pen *trial, const struct shared *s
                      "write less there, or take larger paper", "what must stand on one page");
         return false;
     }
-    return true;
+    return views_stand(pen, (struct area){body.x, y, body.width, body.y + body.height - y});
 }
 
 /* ---- its pages ---- */

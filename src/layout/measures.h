@@ -220,6 +220,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define FORM_BLANK_DOWN MM(1)      /* from that line to the rule below */
 #define FORM_BLANK_ABOVE MM(8.4)   /* above it, for a wax pencil */
 #define FORM_SIGN_GAP MM(1)        /* from a sign to its tag */
+#define VIEW_GAP MM(2.4)           /* between pages that are shown small */
+#define VIEW_WORDS_GAP MM(0.8)     /* below such a page, besides the line of its words */
+#define VIEW_CODE_GAP MM(1.4)      /* from its number to its check code */
 
 /* ---- the boat ---- */
 
