@@ -73,10 +73,26 @@ struct form_facts {
 struct page;
 struct form_view {
     const struct page *page;
-    const char *number, *code;     /* 3P; its check code, "" of a page that is not its sheet's first */
+    const char *number, *code;     /* 3P; its check code, "" where the page is
+                                      not the first of its sheet */
 };
 struct views_facts {
     const struct form_view *items;
+    size_t count;
+};
+
+/* What sticks to a piece of gear: its tag, what it is called, and how a hand brings it into each
+ * state of which that is recorded. */
+struct sticker {
+    const struct item_kind *kind;
+    const char *tag, *name;
+    const char *const *states;     /* across: **SHUT** */
+    size_t state_count;
+    struct place origin;
+};
+struct stickers_facts {
+    const char *foot;              /* on each: whose it is, and that she is a specimen */
+    const struct sticker *items;
     size_t count;
 };
 

@@ -7,6 +7,10 @@
     X(FORM_SHEETS, form_sheets, COUNTED, "count") \
     X(FORM_DEFER, form_defer, PLAIN, "") \
     X(FORM_RECORD, form_record, PLAIN, "") \
+    X(STICKERS_TITLE, stickers_title, PLAIN, "") \
+    X(STICKER_FOOT, sticker_foot, PLAIN, "boat") \
+    X(STICKER_FOOT_SPECIMEN, sticker_foot_specimen, PLAIN, "boat") \
+    X(DOCUMENT_STICKERS, document_stickers, PLAIN, "") \
     X(OVERVIEW_TITLE, overview_title, PLAIN, "") \
     X(OVERVIEW_SIGNS, overview_signs, PLAIN, "") \
     X(DOCUMENT_OVERVIEW, document_overview, PLAIN, "")

@@ -49,6 +49,8 @@ struct options {
     bool differs;             /* how boats differ from their models, and nothing else */
     unsigned fail_from;       /* enum fail_from */
     /* pages: print, and check of what it would print */
+    bool stickers;            /* print: in the place of cards, on labels of these sizes in mm */
+    const char *label, *label_gap, *label_at;
     unsigned paper;           /* enum paper_key; PAPER_NONE: the base's */
     bool mono;                /* without colour */
     unsigned punch;           /* enum punch */

@@ -6,6 +6,7 @@
 #include "print_list.h"
 #include "print_older.h"
 #include "print_overview.h"
+#include "print_stickers.h"
 #include "progress.h"
 
 #include <stdio.h>
@@ -338,7 +339,7 @@ enum exit_status command_print(const struct options *options)
                  (options->list ||
                   folder_ready(options->output, fleet.arena, fleet.problems));
     if (begun)
-        boats_print(options, &fleet);
+        (options->stickers ? stickers_print : boats_print)(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);
     if (begun && !options->quiet)
         report_left_for_check(&fleet);

@@ -75,6 +75,8 @@ void forms_print(const struct options *options, struct fleet *fleet,
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
     struct form_printing printing = {options, fleet, form};
     struct job job = job_of_kind(options, fleet, &form->kind);
+    if (form->paper != NULL)
+        job.papers[0] = *form->paper;
     folder_sweep(options->output, fleet->arena);
     job_run(&job, &use, &printing);
 }

@@ -8,6 +8,7 @@
 struct form_kind {
     struct set_kind kind;
     const char *file;              /* what the file is called behind the boat's key: survey */
+    const struct paper *paper;     /* NULL: that of options and base */
 };
 
 /* Composes, lays out, proofreads and writes the form of each boat of the fleet as

@@ -132,6 +132,14 @@ static const struct option_row option_rows[] = {
      "also write one file a card (BOAT-CARD.pdf)", NULL},
     {OF_PRINT, "proof", 0, OPTION_FLAG, AT(proof), NULL,
      "also all cards small on one page, with their codes (BOAT-proof.pdf)", NULL},
+    {OF_PRINT, "stickers", 0, OPTION_FLAG, AT(stickers), NULL,
+     "stickers for the gear in the place of cards (BOAT-stickers.pdf)", NULL},
+    {OF_PRINT, "label", 0, OPTION_TEXT, AT(label), "WxH",
+     "labels of this width and height in mm (default 63x40)", NULL},
+    {OF_PRINT, "label-gap", 0, OPTION_TEXT, AT(label_gap), "WxH",
+     "with such gaps between them (default 0x0)", NULL},
+    {OF_PRINT, "label-at", 0, OPTION_TEXT, AT(label_at), "WxH",
+     "the first so far from the left and upper edge (default: centred)", NULL},
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
@@ -208,6 +216,13 @@ static const char *const apart[][APART_MOST] = {
      "cancel-beacon", NULL},
     {"json", "page", "list", "schema", NULL},
     {"quiet", "list", "dump", NULL},
+    {"stickers", "list", "proof", NULL},
+    {"stickers", "each", NULL},
+    {"stickers", "card", NULL},
+    {"stickers", "draft", NULL},
+    {"stickers", "punch", NULL},
+    {"stickers", "pouch", NULL},
+    {"proof", "list", NULL},
     {"figures", "json", "list", "schema", NULL},
     {"differs", "json", "page", "list", "schema", "figures", NULL},
 };
@@ -220,6 +235,9 @@ const char *const *options_apart(size_t index)
 static const struct option_need needs[] = {
     {"from", "to", "write the last day of the charter too, such as --to 2027-05-08"},
     {"to", "from", "write the first day of the charter too, such as --from 2027-05-01"},
+    {"label", "stickers", "add --stickers, or leave it out: cards have no labels"},
+    {"label-gap", "stickers", "add --stickers, or leave it out: cards have no labels"},
+    {"label-at", "stickers", "add --stickers, or leave it out: cards have no labels"},
     {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };

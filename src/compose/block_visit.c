@@ -300,6 +300,18 @@ static void form_visit(const struct visiting *visiting, const struct form_facts 
         form_section_visit(visiting, &form->sections[i]);
 }
 
+static void stickers_visit(const struct visiting *visiting, const struct stickers_facts *stickers)
+{
+    for (size_t i = 0; i < stickers->count; i++) {
+        const struct sticker *sticker = &stickers->items[i];
+        give(visiting, FACT_PRINTED, "tag", sticker->tag, sticker->origin);
+        give_behind(visiting, FACT_PRINTED, "name", sticker->name, sticker->origin);
+        for (size_t k = 0; k < sticker->state_count; k++)
+            give_behind(visiting, FACT_PRINTED, "state", sticker->states[k], sticker->origin);
+        give_behind(visiting, FACT_PRINTED, "foot", stickers->foot, sticker->origin);
+    }
+}
+
 static void views_visit(const struct visiting *visiting, const struct views_facts *views)
 {
     for (size_t i = 0; i < views->count; i++) {
@@ -348,7 +360,8 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
     FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(SEEN, seen)
     FACTS_CASE(LEGEND, legend)
-    FACTS_CASE(ROWS, rows) FACTS_CASE(FORM, form) FACTS_CASE(VIEWS, views)
+    FACTS_CASE(ROWS, rows) FACTS_CASE(FORM, form) FACTS_CASE(STICKERS, stickers)
+    FACTS_CASE(VIEWS, views)
     FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }

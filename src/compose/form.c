@@ -118,38 +118,69 @@ static void form_foot_add(struct form_writer *writer, struct sheet *sheet)
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
 }
 
-/* Of no procedure a form is asked for: commands compose forms. */
-void no_compose(struct composing *composing, struct sheet *sheet, const struct sheet_list *others)
+/* No procedure is of these kinds: commands compose them. */
+void no_form_compose(struct composing *composing, struct sheet *sheet,
+                     const struct sheet_list *others)
 {
     (void)composing, (void)sheet, (void)others;
     promise_unreached();
 }
 
+void no_stickers_compose(struct composing *composing, struct sheet *sheet,
+                         const struct sheet_list *others)
+{
+    (void)composing, (void)sheet, (void)others;
+    promise_unreached();
+}
+
+/* A sheet of that kind about the boat, without blocks. */
+static struct sheet *form_sheet_new(struct form_writer *writer, enum sheet_kind kind,
+                                    const struct form_head *head)
+{
+    struct composing *composing = &writer->composing;
+    struct sheet *sheet = arena_alloc(composing->arena, sizeof *sheet);
+    const struct boat *boat = composing->in->boat;
+    *sheet = (struct sheet){
+        .kind = kind, .id = head->id, .procedure_key = head->id, .number = "", .page = "",
+        .name = phrase_said(composing, phrase_upper(composing->arena, head->title)),
+        .language = words_language(composing->in->words), .words = composing->in->words,
+        .boat = boat, .procedure = &no_procedure, .origin = boat->place};
+    return sheet;
+}
+
+static const struct sheet_set *set_of(const struct sheet *sheet, struct arena *arena)
+{
+    const struct sheet **list = arena_array(arena, 1, sizeof *list);
+    struct sheet_set *set = arena_alloc(arena, sizeof *set);
+    list[0] = sheet;
+    *set = (struct sheet_set){.sheets = list, .count = 1};
+    return set;
+}
+
 const struct sheet_set *form_end(struct form_writer *writer, const struct form_head *head)
 {
     struct composing *composing = &writer->composing;
-    struct arena *arena = composing->arena;
-    struct sheet *sheet = arena_alloc(arena, sizeof *sheet);
-    const struct sheet **list = arena_array(arena, 1, sizeof *list);
-    struct sheet_set *set = arena_alloc(arena, sizeof *set);
-    struct form_facts *form = arena_alloc(arena, sizeof *form);
-    const struct boat *boat = composing->in->boat;
+    struct sheet *sheet = form_sheet_new(writer, SHEET_FORM, head);
+    struct form_facts *form = arena_alloc(composing->arena, sizeof *form);
     *form = (struct form_facts){writer->sections, writer->count, head->alone};
-    *sheet = (struct sheet){
-        .kind = SHEET_FORM, .id = head->id, .procedure_key = head->id, .number = "", .page = "",
-        .name = phrase_said(composing, phrase_upper(arena, head->title)),
-        .language = words_language(composing->in->words), .words = composing->in->words,
-        .boat = boat, .procedure = &no_procedure, .origin = boat->place};
-    if (boat->facts.specimen.answer == ANSWER_YES)
+    if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         text_add_block(composing, sheet, BLOCK_MARK,
-                       (struct card_text){form_word(writer, WORD_MARK_SPECIMEN), boat->place});
+                       (struct card_text){form_word(writer, WORD_MARK_SPECIMEN), sheet->origin});
     form_title_add(writer, head, sheet);
     block_add(composing, sheet, BLOCK_FORM)->form = form;
     if (writer->views != NULL)
         block_add(composing, sheet, BLOCK_VIEWS)->views = writer->views;
     form_pages_add(writer, head, sheet);
     form_foot_add(writer, sheet);
-    list[0] = sheet;
-    *set = (struct sheet_set){.sheets = list, .count = 1};
-    return set;
+    return set_of(sheet, composing->arena);
+}
+
+const struct sheet_set *stickers_end(struct form_writer *writer, const struct form_head *head,
+                                     const struct stickers_facts *stickers)
+{
+    struct composing *composing = &writer->composing;
+    struct sheet *sheet = form_sheet_new(writer, SHEET_STICKERS, head);
+    block_add(composing, sheet, BLOCK_STICKERS)->stickers = stickers;
+    form_pages_add(writer, head, sheet);
+    return set_of(sheet, composing->arena);
 }

@@ -38,6 +38,10 @@ void form_line_add(struct form_writer *writer, const struct form_cell *cells,
 /* The form as the one sheet of a set. */
 const struct sheet_set *form_end(struct form_writer *writer, const struct form_head *head);
 
+/* The same of stickers, which have neither head nor foot. */
+const struct sheet_set *stickers_end(struct form_writer *writer, const struct form_head *head,
+                                     const struct stickers_facts *stickers);
+
 /* The text of a word of the form that stands alone; of a phrase: phrase_said. */
 const char *form_word(const struct form_writer *writer, enum word word);
 

@@ -103,6 +103,11 @@ const struct form_facts *sheet_form(const struct sheet *sheet)
     FACTS(sheet, BLOCK_FORM, form, .count = 0);
 }
 
+const struct stickers_facts *sheet_stickers(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_STICKERS, stickers, .foot = "");
+}
+
 const struct views_facts *sheet_views(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_VIEWS, views, .count = 0);

@@ -312,6 +312,8 @@ static void strips_place(struct pen *pen, const struct frame *frame)
 
 void head_place(struct pen *pen, const struct frame *frame, struct head_sizes sizes)
 {
+    if (sheet_block(pen->sheet, BLOCK_TITLE) == NULL)
+        return;                   /* labels have no head */
     strips_place(pen, frame);
     band_place(pen, frame);
     when_place(pen, frame, sizes.when);

@@ -116,6 +116,10 @@ static const struct area_row form_areas[] = {
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
+/* Labels stand where the paper has them. */
+static const struct area_row stickers_areas[] = {
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
 static const struct template {
     const struct area_row *rows;
     int count;

@@ -14,7 +14,7 @@ static struct style view_style(const struct pen *pen, enum page_role role, enum 
 }
 
 /* Of the words below a view. */
-static mpt words_height(const struct pen *pen)
+static mpt view_words_height(const struct pen *pen)
 {
     return line_pitch(ROLE_CODE, size_rule(pen->paper, ROLE_CODE).floor) + VIEW_WORDS_GAP;
 }
@@ -57,7 +57,7 @@ bool views_lay(const struct pen *pen, struct area area, struct laid_views *laid)
     for (size_t columns = 1; columns <= VIEW_COLUMNS_MOST; columns++) {
         size_t rows = (views->count + columns - 1) / columns;
         mpt width = (area.width - (mpt)(columns - 1) * VIEW_GAP) / (mpt)columns;
-        mpt pitch = tallest_of(views, width) + words_height(pen) + VIEW_GAP;
+        mpt pitch = tallest_of(views, width) + view_words_height(pen) + VIEW_GAP;
         if (width < least)
             break;
         if ((mpt)rows * pitch - VIEW_GAP <= area.height) {
@@ -72,7 +72,7 @@ static void view_words_place(struct pen *pen, const struct form_view *view, mpt 
 {
     struct style number = view_style(pen, ROLE_SOURCE_TAG, FACE_BOLD);
     struct style code = view_style(pen, ROLE_CODE, FACE_CODE);
-    mpt base = baseline_in(top, words_height(pen), number.size);
+    mpt base = baseline_in(top, view_words_height(pen), number.size);
     size_t outer = reading_begin(pen, READING_LINE);
     x += pen_text(pen, &number, x, base, view->number, strlen(view->number),
                   pen->sheet->origin) + VIEW_CODE_GAP;

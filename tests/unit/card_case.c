@@ -262,6 +262,7 @@ static size_t facts_size(enum block_key key)
         [FACTS_LEGEND] = sizeof(struct legend_facts),
         [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_FORM] = sizeof(struct form_facts),
         [FACTS_VIEWS] = sizeof(struct views_facts),
+        [FACTS_STICKERS] = sizeof(struct stickers_facts),
         [FACTS_PAGES] = sizeof(struct pages_facts),
         [FACTS_FOOTER] = sizeof(struct footer_facts)};
     size_t size = sizes[facts_kind_of(key)];
