@@ -47,6 +47,16 @@ struct compose_input {
 const struct sheet_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems);
 
+/* A form that shows these pages small, each with its number and check code: what hangs can be held
+ * beside it. */
+const struct sheet_set *overview_compose(const struct compose_input *input,
+                                         const struct views_facts *views, struct arena *arena,
+                                         struct problems *problems);
+
+/* A sticker for each piece of the boat's gear that has a tag, in the order of their tags. */
+const struct sheet_set *stickers_compose(const struct compose_input *input, struct arena *arena,
+                                         struct problems *problems);
+
 /* Notes: each field that a figure of these cards lacks, with its place. */
 void figure_notes(const struct compose_input *input, const struct sheet_set *set,
                   struct arena *arena, struct problems *problems);

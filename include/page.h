@@ -49,7 +49,7 @@ enum page_role {
     ROLE_MARK, ROLE_PLAN_TAG, ROLE_PLAN_LABEL, ROLE_NUMBER, ROLE_COUNT
 };
 
-enum page_kind { PAGE_TEXT, PAGE_BOX, PAGE_ELLIPSE, PAGE_LINE, PAGE_PATH, PAGE_SIGN };
+enum page_kind { PAGE_TEXT, PAGE_BOX, PAGE_ELLIPSE, PAGE_LINE, PAGE_PATH, PAGE_SIGN, PAGE_VIEW };
 
 /* What a line or shape is for, where its looks do not tell. */
 enum page_part {
@@ -111,6 +111,8 @@ struct page_item {
     struct point from, to;         /* PAGE_LINE */
     enum sign_class sign;          /* PAGE_SIGN: area is the square it fills */
     enum symbol_key glyph;         /* PAGE_SIGN; SYMBOL_NONE: frame only */
+    const struct page *view;       /* PAGE_VIEW: another page, as small as its area: a picture
+                                      whose words are not read; it has none of these itself */
     enum page_role role;           /* text */
     enum page_part part;           /* lines and shapes */
     size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */

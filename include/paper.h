@@ -21,6 +21,14 @@ enum punch { PUNCH_UNSAID, PUNCH_LIST(CHOICE_NAME) PUNCH_COUNT };
 #define POUCH_LIST(X) X(POUCH_DRY, "dry") X(POUCH_WET, "wet")
 enum pouch { POUCH_UNSAID, POUCH_LIST(CHOICE_NAME) POUCH_COUNT };
 
+/* Labels on a sheet: their size, the gaps between them, and where the first begins. */
+struct labels {
+    mpt width, height;
+    mpt gap_across, gap_down;
+    mpt left, top;
+    size_t across, down;     /* so many stand side by side, and one below the other */
+};
+
 struct paper {
     const char *key;         /* what it is called where papers are named: letter */
     mpt width, height;
@@ -36,7 +44,15 @@ struct paper {
                                 left one, and of two sides that of the front; 0: none is there */
     mpt gutter;              /* more margin at the left for it, of two sides at the right too */
     mpt trim;                /* what is cut off all round before the sheet is laminated */
+    struct labels labels;    /* that it is parted into; of no width: it is none of labels */
 };
+
+/* The paper of that key parted into labels, which are read from where a hand works: nothing is
+ * printed on its outer 5 mm, and it has no hole. `labels` tell size and gaps, and where the first
+ * begins; one below 0 of that: all of them stand in the middle. How many there are follows: 0 where
+ * not one has room. */
+struct paper paper_of_labels(enum paper_key key, const struct labels *labels,
+                             enum palette palette);
 
 /* How a sheet is printed, punched and laminated. */
 struct finish { enum palette palette; enum punch punch; enum pouch pouch; };

@@ -28,7 +28,7 @@ struct options {
     struct date today;
     bool draft;
     bool dump;                /* pages as text instead of PDF: for the tests */
-    bool quiet, each;         /* print */
+    bool quiet, each, proof;  /* print */
     bool all;                 /* why: every card, none named */
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: one of nature_words */
@@ -49,6 +49,8 @@ struct options {
     bool differs;             /* how boats differ from their models, and nothing else */
     unsigned fail_from;       /* enum fail_from */
     /* pages: print, and check of what it would print */
+    bool stickers;            /* print: in the place of cards, on labels of these sizes in mm */
+    const char *label, *label_gap, *label_at;
     unsigned paper;           /* enum paper_key; PAPER_NONE: the base's */
     bool mono;                /* without colour */
     unsigned punch;           /* enum punch */

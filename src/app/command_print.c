@@ -4,6 +4,9 @@
 #include "job.h"
 #include "layout.h"
 #include "print_list.h"
+#include "print_older.h"
+#include "print_overview.h"
+#include "print_stickers.h"
 #include "progress.h"
 
 #include <stdio.h>
@@ -39,8 +42,6 @@ static struct chosen pages_choose(const struct sheets *sheets)
     }
     return chosen;
 }
-
-#define MONO_ENDING ".mono"
 
 /* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
  * the base's, ".mono" without colour; in that order. */
@@ -240,69 +241,27 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
         each_card_tell(options, sheets, written);
 }
 
-/* ---- older files ---- */
-
-/* What stands behind ".de" of a language that there is, or ".letter" of a paper; else all. */
-static const char *ending_skip(const char *ending, const char *word)
+/* All pages small on one more. */
+static void overview_write(struct printing *printing, const struct sheets *sheets,
+                           const struct chosen *chosen)
 {
-    size_t length = strlen(word);
-    bool begins = ending[0] == '.' && text_begins(ending + 1, word);
-    return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
-}
-
-/* ".pdf", with what set_ending puts before it. */
-static bool ends_a_set(const struct fleet *fleet, const char *ending)
-{
-    const char *rest = ending;
-    for (size_t i = 0; i < fleet->languages.count && rest == ending; i++)
-        rest = ending_skip(ending, words_language(fleet->languages.rows[i]));
-    for (size_t i = 0; paper_words[i] != NULL; i++)
-        rest = ending_skip(rest, paper_words[i]);
-    rest = ending_skip(rest, MONO_ENDING + 1);
-    return text_equal(rest, ".pdf");
-}
-
-/* The boat that a file belongs to by its name: of tern and tern-two, tern-two has
- * tern-two-flooding.pdf. NULL: none. */
-static const char *owner_of(const struct fleet *fleet, const char *name)
-{
-    const struct names *keys = &fleet->base_keys;
-    const char *owner = NULL;
-    for (size_t i = 0; i < keys->count; i++) {
-        size_t length = strlen(keys->at[i]);
-        if (text_begins(name, keys->at[i]) &&
-            (name[length] == '-' || ends_a_set(fleet, name + length)) &&
-            (owner == NULL || length > strlen(owner)))
-            owner = keys->at[i];
+    const struct options *options = printing->options;
+    const struct page *page = overview_page(sheets, chosen->pages, chosen->sheets, chosen->count);
+    struct chosen one = *chosen;
+    const char *name = file_name(sheets, "proof");
+    if (page == NULL || options->list)
+        return;
+    one.pages = &page;
+    one.count = 1;
+    if (options->dump) {
+        dump_write(sheets, &one);
+        return;
     }
-    return owner;
-}
-
-static bool is_printed_boat(const struct fleet *fleet, const char *key)
-{
-    for (size_t i = 0; i < fleet->boat_count; i++)
-        if (text_equal(fleet->boats[i].key, key))
-            return true;
-    return false;
-}
-
-/* An older print of a boat of this run must not pass for a new one. */
-static void older_tell(const struct printing *printing)
-{
-    const struct fleet *fleet = printing->fleet;
-    const char *folder = printing->options->output;
-    struct names found;
-    int error = folder_names(fleet->arena, folder, &found);
-    if (error != 0)
-        folder_refused(fleet->problems, folder, error);
-    for (size_t i = 0; i < found.count; i++) {
-        const char *name = found.at[i];
-        const char *owner = owner_of(fleet, name);
-        if (owner != NULL && text_ends(name, ".pdf") && is_printed_boat(fleet, owner) &&
-            !names_hold(&printing->written, name) &&
-            is_plain_file(text_format(fleet->arena, "%s/%s", folder, name)))
-            printf("%s/%s: not of this run\n", folder, name);
-    }
+    struct document document = document_of(sheets, &one,
+                                           words_get(sheets->input.words,
+                                                     WORD_DOCUMENT_OVERVIEW));
+    if (file_write(printing, sheets, &document, name) && !options->quiet)
+        printf("%s/%s: %zu pages on one\n", options->output, name, chosen->count);
 }
 
 /* ---- the run ---- */
@@ -325,6 +284,8 @@ static void chosen_print(struct printing *printing, const struct sheets *sheets,
         set_write(printing, sheets, chosen);
     if (!options->dump && (options->each || options->cards.count > 0))
         cards_write(printing, sheets, chosen);
+    if (options->proof)
+        overview_write(printing, sheets, chosen);
 }
 
 static void list_tell(const struct sheets *sheets)
@@ -368,7 +329,7 @@ static void boats_print(const struct options *options, struct fleet *fleet)
         folder_sweep(options->output, fleet->arena);
     job_run(&job, &use, &printing);
     if (!options->dump && !options->list)
-        older_tell(&printing);
+        older_tell(fleet, options->output, &printing.written);
 }
 
 enum exit_status command_print(const struct options *options)
@@ -378,7 +339,7 @@ enum exit_status command_print(const struct options *options)
                  (options->list ||
                   folder_ready(options->output, fleet.arena, fleet.problems));
     if (begun)
-        boats_print(options, &fleet);
+        (options->stickers ? stickers_print : boats_print)(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);
     if (begun && !options->quiet)
         report_left_for_check(&fleet);

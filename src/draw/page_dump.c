@@ -7,6 +7,7 @@
 static const char *const page_kind_words[] = {
     [PAGE_TEXT] = "text", [PAGE_BOX] = "box",   [PAGE_ELLIPSE] = "ellipse",
     [PAGE_LINE] = "line", [PAGE_PATH] = "path", [PAGE_SIGN] = "sign",
+    [PAGE_VIEW] = "view",
 };
 
 static const char *const ink_words[INK_COUNT] = {
@@ -131,6 +132,9 @@ static void page_item_add(struct text_builder *out, const struct page_item *item
         break;
     case PAGE_PATH:
         path_item_add(out, item);
+        break;
+    case PAGE_VIEW:
+        text_add_format(out, " page=%s", item->view->id);
         break;
     case PAGE_SIGN:
         promise(item->sign != SIGN_NONE && item->sign < SIGN_CLASS_COUNT);

@@ -47,11 +47,15 @@ static bool pages_check(const struct document *document, struct problems *proble
     return good;
 }
 
+/* A page that is seen on another shows no other itself: page_check holds it to that. */
 static void page_use(struct usage *usage, const struct page *page)
 {
-    for (size_t i = 0; i < page->count; i++)
+    for (size_t i = 0; i < page->count; i++) {
         if (page->items[i].kind == PAGE_TEXT)
             usage_add(usage, page->items[i].run);
+        if (page->items[i].kind == PAGE_VIEW)
+            page_use(usage, page->items[i].view);
+    }
 }
 
 /* Spaces stand between texts: see text_draw. */
@@ -159,6 +163,34 @@ static enum text_end end_of_text(const struct page *page, size_t index)
     return joined || ends_with_space(item) ? TEXT_JOINED : TEXT_SPACED;
 }
 
+static void item_draw(const struct canvas *canvas, const struct page *page, size_t index);
+
+/* The other page's items as decoration, drawn where its lower left corner comes to lie. */
+static void view_draw(const struct canvas *canvas, const struct page_item *item)
+{
+    const struct page *page = item->view;
+    struct page_item *items = arena_array(canvas->arena, page->count, sizeof *items);
+    struct page picture = *page;
+    struct canvas inner = *canvas;
+    HPDF_REAL scale = points(item->area.width) / points(page->width);
+
+    for (size_t i = 0; i < page->count; i++) {
+        items[i] = page->items[i];
+        items[i].reading = 0;
+    }
+    picture.items = items;
+    inner.palette = page->palette;
+    inner.height = page->height;
+    tags_end(canvas);
+    HPDF_Page_GSave(canvas->page);
+    HPDF_Page_Concat(canvas->page, scale, 0, 0, scale, points(item->area.x),
+                     canvas_y(canvas, item->area.y + item->area.height));
+    for (size_t i = 0; i < picture.count; i++)
+        item_draw(&inner, &picture, i);
+    tags_end(canvas);
+    HPDF_Page_GRestore(canvas->page);
+}
+
 static void item_draw(const struct canvas *canvas, const struct page *page, size_t index)
 {
     const struct page_item *item = &page->items[index];
@@ -171,6 +203,9 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
         break;
     case PAGE_SIGN:
         sign_draw(canvas, item);
+        break;
+    case PAGE_VIEW:
+        view_draw(canvas, item);
         break;
     case PAGE_BOX:
     case PAGE_ELLIPSE:

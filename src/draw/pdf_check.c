@@ -92,6 +92,24 @@ static bool stroke_good(const struct page *page, const struct page_item *item,
 }
 
 static bool item_check(const struct page *page, const struct page_item *item,
+                       struct problems *problems);
+
+/* A page that was checked as it stands alone, in the shape that it has there, and no view in it. */
+static bool view_good(const struct page *page, const struct page_item *item,
+                      struct problems *problems)
+{
+    const struct page *view = item->view;
+    if (view == NULL || view->width <= 0 || item->area.width <= 0 ||
+        item->area.height !=
+            (mpt)((int64_t)item->area.width * view->height / view->width))
+        return item_refuse(page, item, "a view of no page, or out of shape", problems);
+    for (size_t i = 0; i < view->count; i++)
+        if (view->items[i].kind == PAGE_VIEW || !item_check(view, &view->items[i], problems))
+            return item_refuse(page, item, "a view of what cannot be drawn", problems);
+    return true;
+}
+
+static bool item_check(const struct page *page, const struct page_item *item,
                        struct problems *problems)
 {
     if (item->fill >= INK_COUNT || item->stroke >= INK_COUNT)
@@ -104,6 +122,8 @@ static bool item_check(const struct page *page, const struct page_item *item,
         return text_good(page, item, problems);
     case PAGE_SIGN:
         return sign_good(page, item, problems);
+    case PAGE_VIEW:
+        return view_good(page, item, problems);
     case PAGE_PATH:
         if (!steps_good(item))
             return item_refuse(page, item, "a path that does not begin on the paper", problems);

@@ -165,6 +165,8 @@ static void footer_stack_place(struct pen *pen, struct area area)
 void foot_place(struct pen *pen, const struct frame *frame)
 {
     struct area area = frame->at[AREA_FOOTER];
+    if (sheet_block(pen->sheet, BLOCK_FOOTER) == NULL)
+        return;
     pen->block = BLOCK_FOOTER;
     (footer_is_stacked(pen, area.width) ? footer_stack_place : footer_beside_place)(pen, area);
     size_t outer = reading_skip(pen);

@@ -48,8 +48,9 @@ static const char *page_id(const struct laying *laying, size_t index, struct are
 static const struct page *page_of(struct pen *pen, const char *id)
 {
     struct page *page = arena_alloc(pen->arena, sizeof *page);
+    const char *label = sheet_title(pen->sheet)->number;
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
-                          .label = sheet_title(pen->sheet)->number,
+                          .label = text_empty(label) ? NULL : label,
                           .language = pen->sheet->language, .paper = pen->paper,
                           .palette = pen->paper->palette, .trim = pen->paper->trim,
                           .width = pen->paper->width, .height = pen->paper->height,

@@ -66,6 +66,9 @@ void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
 /* A sign of the register in the frame of its class. */
 void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin);
 
+/* Another page as a picture, as wide as that: its height follows. */
+void pen_view(struct pen *pen, struct point corner, mpt width, const struct page *view);
+
 /* Tells what the line or shape placed last is for. */
 void pen_part(struct pen *pen, enum page_part part);
 

@@ -208,6 +208,31 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SEEN_EASE_STEP MM(0.25)
 #define SEEN_EVEN_STEP MM(1)       /* of the heights that are tried for two columns */
 
+/* ---- forms ---- */
+
+#define FORM_SECTION_GAP MM(2.2)
+#define FORM_PAD_X MM(1.6)         /* left and right of the words of a cell, and in dark bars */
+#define FORM_PAD_Y MM(1.1)         /* above and below them */
+#define FORM_BAR_PAD MM(0.7)       /* above and below the words of a dark bar */
+#define FORM_TICK_BOX MM(6)        /* a box to tick with a glove on */
+#define FORM_TICK_CLEAR MM(1.4)    /* above and below it together */
+#define FORM_BLANK_GAP MM(1.5)     /* from words to the line to write upon */
+#define FORM_BLANK_DOWN MM(1)      /* from that line to the rule below */
+#define FORM_BLANK_ABOVE MM(8.4)   /* above it, for a wax pencil */
+#define FORM_SIGN_GAP MM(1)        /* from a sign to its tag */
+#define LABEL_UNPRINTED MM(5)      /* at the edges of a sheet of labels */
+#define LABEL_READ_MM 400          /* a hand is so far from the eye */
+#define LABEL_PAD MM(2.4)          /* of a sticker, all round */
+#define LABEL_SIGN MM(13)          /* its sign, */
+#define LABEL_TAG_HIGH MM(9)       /* the box of its tag */
+#define LABEL_TAG_PAD MM(1.6)      /* left and right of the tag in it */
+#define LABEL_GAP MM(1.6)          /* between sign, tag and name */
+#define LABEL_STATE_GAP MM(1)      /* above the states */
+#define LABEL_CUT MM(4)            /* a mark at the edge of the sheet along which labels are cut */
+#define VIEW_GAP MM(2.4)           /* between pages that are shown small */
+#define VIEW_WORDS_GAP MM(0.8)     /* below such a page, besides the line of its words */
+#define VIEW_CODE_GAP MM(1.4)      /* from its number to its check code */
+
 /* ---- the boat ---- */
 
 /* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the

@@ -61,3 +61,35 @@ struct paper paper_finished(enum paper_key key, const struct finish *finish)
         edges_cut(&paper);
     return paper;
 }
+
+/* How many have room on that length from `begin` on, the same kept at its end. */
+static size_t labels_count(mpt length, mpt begin, mpt label, mpt gap)
+{
+    mpt room = length - (begin < 0 ? 0 : begin) + gap;
+    return label <= 0 || room < label + gap ? 0 : (size_t)(room / (label + gap));
+}
+
+/* Where the first begins. */
+static mpt labels_begin(mpt length, mpt begin, mpt all)
+{
+    return begin < 0 ? (length - all) / 2 : begin;
+}
+
+struct paper paper_of_labels(enum paper_key key, const struct labels *labels,
+                             enum palette palette)
+{
+    struct paper paper = *paper_of(key);
+    struct labels *own = &paper.labels;
+    hole_leave_out(&paper);
+    paper.palette = palette;
+    paper.side = paper.head = paper.foot = LABEL_UNPRINTED;
+    paper.reading_mm = LABEL_READ_MM;
+    *own = *labels;
+    own->across = labels_count(paper.width, labels->left, labels->width, labels->gap_across);
+    own->down = labels_count(paper.height, labels->top, labels->height, labels->gap_down);
+    own->left = labels_begin(paper.width, labels->left,
+                             (mpt)own->across * (own->width + own->gap_across) - own->gap_across);
+    own->top = labels_begin(paper.height, labels->top,
+                            (mpt)own->down * (own->height + own->gap_down) - own->gap_down);
+    return paper;
+}

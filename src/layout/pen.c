@@ -113,6 +113,14 @@ void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
     item->origin = origin;
 }
 
+void pen_view(struct pen *pen, struct point corner, mpt width, const struct page *view)
+{
+    struct area area = {corner.x, corner.y, width,
+                        (mpt)((int64_t)width * view->height / view->width)};
+    struct page_item *item = item_add(pen, PAGE_VIEW, area);
+    item->view = view;
+}
+
 void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin)
 {
     pen_sign(pen, area, symbol_of(symbol)->sign, symbol, origin);

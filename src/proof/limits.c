@@ -44,9 +44,14 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
 static const struct edges { mpt width, side, foot; } edges_of_papers[] = {
     {MM(180), MM(10), MM(8)}, {0, MM(8), MM(7)}};
 
+/* Labels are not laminated. */
+static const struct edges edges_of_labels = {0, MM(5), MM(5)};
+
 static const struct edges *edges_of(const struct page *page)
 {
     const struct edges *edges = edges_of_papers;
+    if (page->paper->labels.width > 0)
+        return &edges_of_labels;
     while (page->width < edges->width)
         edges++;
     return edges;

@@ -104,6 +104,7 @@ static bool in_item(const struct page_item *item, struct point point)
     case PAGE_SIGN:
     case PAGE_TEXT:
     case PAGE_LINE:
+    case PAGE_VIEW:
         return false;
     }
     promise_unreached();
@@ -112,7 +113,7 @@ static bool in_item(const struct page_item *item, struct point point)
 static bool is_filled(const struct page_item *item)
 {
     return item->kind != PAGE_TEXT && item->kind != PAGE_LINE && item->kind != PAGE_SIGN &&
-           item->fill != INK_NONE;
+           item->kind != PAGE_VIEW && item->fill != INK_NONE;
 }
 
 bool item_covers(const struct page_item *item, struct area area)
