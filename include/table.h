@@ -29,7 +29,7 @@ struct table_boat {
 struct table_boats {
     const struct table_boat *rows;
     size_t count;
-    const char *const *others;         /* keys of boats of the base that cannot be used, NULL-ended */
+    const char *const *others;         /* keys of boats that cannot be used, NULL-ended */
 };
 
 /* The table, with a byte order mark, a delimiter and LF. */

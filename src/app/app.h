@@ -53,6 +53,7 @@ struct options {
     bool mono;                /* without colour */
     unsigned punch;           /* enum punch */
     unsigned pouch;           /* enum pouch */
+    const char *table;        /* table: the file to write; NULL: standard output */
     const char *file;         /* take: the table */
     bool write;               /* take: change the boats' files */
 };

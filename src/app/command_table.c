@@ -10,27 +10,27 @@
 static bool table_put(const struct options *options, const struct fleet *fleet,
                       const struct text_builder *table)
 {
-    const char *slash = strrchr(options->output, '/');
+    const char *slash = strrchr(options->table, '/');
     const char *folder = slash == NULL ? "."
-                         : slash == options->output
+                         : slash == options->table
                              ? "/"
-                             : text_format(fleet->arena, "%.*s", (int)(slash - options->output),
-                                           options->output);
+                             : text_format(fleet->arena, "%.*s", (int)(slash - options->table),
+                                           options->table);
     struct bytes bytes = {(const unsigned char *)table->at, table->length};
-    if (!file_put(folder, slash == NULL ? options->output : slash + 1, bytes, fleet->arena,
+    if (!file_put(folder, slash == NULL ? options->table : slash + 1, bytes, fleet->arena,
                   fleet->problems))
         return false;
-    printf("%s: written\n", options->output);
+    printf("%s: written\n", options->table);
     return true;
 }
 
-static void base_table(const struct options *options, const struct fleet *fleet)
+static void base_table_make(const struct options *options, const struct fleet *fleet)
 {
     struct table_boats boats = table_boats_open(fleet);
     if (boats.count == 0)
         return;
     struct text_builder table = table_write(&boats, fleet->arena);
-    if (options->output == NULL)
+    if (options->table == NULL)
         fwrite(table.at, 1, table.length, stdout);
     else
         table_put(options, fleet, &table);
@@ -40,7 +40,7 @@ enum exit_status command_table(const struct options *options)
 {
     struct fleet fleet;
     if (fleet_open(options, NEED_TEXTS, &fleet))
-        base_table(options, &fleet);
+        base_table_make(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);
     fleet_close(&fleet);
     return status;

@@ -139,7 +139,7 @@ static struct take_writing writing_of(const struct options *options, const struc
     return writing;
 }
 
-static void files_write(struct take_writing *writing)
+static void take_files_write(struct take_writing *writing)
 {
     const struct fleet *fleet = writing->fleet;
     bool good = true;
@@ -156,7 +156,8 @@ static void files_write(struct take_writing *writing)
         printf("%s/%s: changed; as it was: %s\n", writing->folder, writing->files[i].name,
                writing->kept[i]);
     if (put > 0)
-        printf("next: maydeck check %s\n", writing->options->base);
+        printf("next: maydeck check %s; then go on with a table written anew\n",
+               writing->options->base);
 }
 
 /* ---- the whole ---- */
@@ -167,15 +168,16 @@ static void changes_take(const struct options *options, const struct fleet *flee
     size_t values;
     struct table_boats boats = table_boats_open(fleet);
     const struct take *take = table_take(table, &boats, fleet->arena, fleet->problems);
-    if (take == NULL)
+    if (take != NULL)
+        changes_print(take);
+    if (take == NULL || !take_judge(options, fleet, &boats, take) || !fleet->ready) {
+        puts("nothing was written: mend first what is wrong");
         return;
+    }
     take_changes(take, &values);
-    changes_print(take);
-    if (!take_judge(options, fleet, &boats, take) || !fleet->ready)
-        return;
     struct take_writing writing = writing_of(options, fleet, &boats, take);
     if (options->write && writing.count > 0)
-        files_write(&writing);
+        take_files_write(&writing);
     else
         rest_print(options, values, files_changed(take, &boats));
 }

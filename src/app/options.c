@@ -134,7 +134,7 @@ static const struct option_row option_rows[] = {
      "laid out in black and greys, as print --mono does", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
-    {OF_TABLE, "output", 'o', OPTION_TEXT, AT(output), "FILE",
+    {OF_TABLE, "output", 'o', OPTION_TEXT, AT(table), "FILE",
      "write into this file (default: standard output)", NULL},
     {OF_TAKE, "write", 0, OPTION_FLAG, AT(write), NULL,
      "change the boats' files; without it only tell", NULL},

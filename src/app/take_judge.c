@@ -36,7 +36,7 @@ static struct problems *file_judged(const struct take_judging *judging, size_t i
     return told;
 }
 
-static bool says(const struct problem *list, size_t count, const struct problem *problem)
+static bool was_said(const struct problem *list, size_t count, const struct problem *problem)
 {
     for (size_t i = 0; i < count; i++)
         if (list[i].severity >= SEVERITY_HELD && text_equal(list[i].what, problem->what))
@@ -75,7 +75,7 @@ static bool boat_judged(const struct take_judging *judging, size_t index)
                                     judging->fleet->identities), &old_count);
     bool good = true;
     for (size_t i = 0; i < count; i++)
-        if (now[i].severity >= SEVERITY_ERROR && !says(before, old_count, &now[i])) {
+        if (now[i].severity >= SEVERITY_ERROR && !was_said(before, old_count, &now[i])) {
             fault_tell(judging, index, tree, &now[i]);
             good = false;
         }

@@ -19,7 +19,7 @@ static const char *const false_words[] = {"FALSE", "FALSCH", "FAUX", "FALSO", "L
                                           "YANLI\u015E", "\u03A8\u0395\u03A5\u0394\u0397\u03A3",
                                           NULL};
 
-static bool is_among(const char *const *words, const char *text, struct arena *arena)
+static bool word_is_among(const char *const *words, const char *text, struct arena *arena)
 {
     const char *upper = text_upper(arena, text);
     for (size_t i = 0; words[i] != NULL; i++)
@@ -59,7 +59,7 @@ static bool needs_guard(const char *text, struct arena *arena)
     if (text[0] == '\0' || is_small_whole(text))
         return false;
     return letters_length(text) == 0 || may_be_month(text) ||
-           is_among(true_words, text, arena) || is_among(false_words, text, arena);
+           word_is_among(true_words, text, arena) || word_is_among(false_words, text, arena);
 }
 
 const char *cell_guarded(const char *text, struct arena *arena)
@@ -155,9 +155,9 @@ static const char *const answer_said_words[] = {ANSWER_LIST(CHOICE_WORD) NULL};
 static struct cell_said answer_said(const char *text, struct arena *arena)
 {
     enum said_answer answer = SAID_NOTHING;
-    if (is_among(true_words, text, arena))
+    if (word_is_among(true_words, text, arena))
         answer = SAID_YES;
-    else if (is_among(false_words, text, arena))
+    else if (word_is_among(false_words, text, arena))
         answer = SAID_NO;
     return (struct cell_said){
         .text = answer == SAID_NOTHING ? text : choice_word(answer_said_words, answer)};

@@ -115,7 +115,7 @@ static const char *gear_cell(const struct entry *entry, const struct leaf *leaf,
     return leaf_cell(leaf, own ? entry->own : entry->models, arena);
 }
 
-static void gear_add(struct boat_rows *rows, const struct equipment *gear,
+static void gear_entry_add(struct boat_rows *rows, const struct equipment *gear,
                      const struct table_leaves *leaves, struct arena *arena)
 {
     const char *tag = gear->tag.text;
@@ -137,17 +137,19 @@ static void absence_add(struct boat_rows *rows, struct absence_row row, struct a
     rows->absences[rows->absence_count++] = row;
 }
 
+enum item_key absence_item(const struct yaml_node *node)
+{
+    const struct yaml_node *item = node->kind == YAML_MAPPING ? yaml_get(node, "item") : node;
+    return item == NULL || item->kind != YAML_SCALAR ? ITEM_NONE
+                                                     : choice_find(item_key_list, item->text);
+}
+
 static struct absence_row absence_of(const struct yaml_node *node, const struct leaves *leaves,
                                      struct arena *arena)
 {
-    struct absence_row row = {.serves = ""};
-    if (node->kind == YAML_SCALAR)
-        row.item = choice_find(item_key_list, node->text);
-    else if (node->kind == YAML_MAPPING) {
-        row.item = choice_find(item_key_list,
-                               leaf_cell(&leaves->rows[leaf_find(leaves, "item")], node, arena));
+    struct absence_row row = {.item = absence_item(node), .serves = ""};
+    if (node->kind == YAML_MAPPING)
         row.serves = leaf_cell(&leaves->rows[leaf_find(leaves, "serves")], node, arena);
-    }
     return row;
 }
 
@@ -193,7 +195,7 @@ struct boat_rows boat_rows_of(const struct table_boat *boat, const struct table_
     for (size_t i = 0; i < boat->boat->equipment_count; i++) {
         const struct equipment *gear = &boat->boat->equipment[i];
         if (gear->item.value != ITEM_vhf_dsc && gear->tag.text != NULL)
-            gear_add(&rows, gear, leaves, arena);
+            gear_entry_add(&rows, gear, leaves, arena);
     }
     own_absences_add(&rows, TABLE_NOT_FITTED, leaves, arena);
     models_absences_add(&rows, leaves, arena);

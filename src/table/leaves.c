@@ -92,7 +92,7 @@ static const char *node_cell(const struct yaml_node *node, struct arena *arena)
 }
 
 /* Is the value given by choice, and not as a whole or by language? */
-static bool is_by_choice(const struct field *field, const struct yaml_node *value)
+static bool given_by_choice(const struct field *field, const struct yaml_node *value)
 {
     if (field->kind != FIELD_BY_CHOICE || value->kind != YAML_MAPPING)
         return false;
@@ -105,13 +105,13 @@ static bool is_by_choice(const struct field *field, const struct yaml_node *valu
 bool value_is_parted(const struct field *field, const struct yaml_node *value)
 {
     return value->kind == YAML_MAPPING &&
-           (field->kind == FIELD_SECTION || is_by_choice(field, value));
+           (field->kind == FIELD_SECTION || given_by_choice(field, value));
 }
 
 /* A word alone in the place of a section fills one of its keys. */
 static const struct yaml_node *leaf_node(const struct leaf *leaf, const struct yaml_node *value)
 {
-    bool parted = leaf->part != NULL || is_by_choice(leaf->field, value);
+    bool parted = leaf->part != NULL || given_by_choice(leaf->field, value);
     if (!parted)
         return leaf->sub == NULL ? value : NULL;
     if (leaf->sub == NULL)

@@ -136,6 +136,9 @@ struct boat_rows boat_rows_of(const struct table_boat *boat, const struct table_
 /* A piece that no record has yet. */
 struct entry *entry_add(struct boat_rows *rows, const struct entry *entry, struct arena *arena);
 
+/* The item of an entry of not_fitted or not_surveyed. */
+enum item_key absence_item(const struct yaml_node *node);
+
 /* The list under that key of a boat's file, or NULL; and its member that has the tag. */
 const struct yaml_node *list_under(const struct yaml_node *tree, const char *key);
 const struct yaml_node *gear_node(const struct yaml_node *tree, const char *tag);
@@ -161,12 +164,21 @@ void taking_error(const struct taking *taking, const struct csv_row *row, size_t
                   const char *remedy, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
 
+/* ---- cell_check.c ---- */
+
+/* The first fault that the reader of boats' files finds in a value; NULL: none. */
+const struct problem *cell_check(const struct leaf *leaf, const struct yaml_node *value,
+                                 const struct taking *taking);
+
 /* ---- take_rows.c ---- */
 
 /* Reads every row into what is asked of the entries. */
 void rows_take(struct taking *taking);
 
 /* ---- take_edits.c ---- */
+
+/* What the leaf is to say: as the table has it, else as recorded. */
+const char *leaf_wanted(const struct entry *entry, size_t leaf);
 
 struct change_list {
     struct table_change *rows;

@@ -11,6 +11,7 @@ struct take {
     struct boat_rows *rows;              /* by boat */
     const struct yaml_edited **edited;   /* by boat; NULL: nothing of hers changes */
     struct change_list changes;
+    size_t value_column;
 };
 
 void taking_error(const struct taking *taking, const struct csv_row *row, size_t column,
@@ -116,9 +117,10 @@ const struct take *table_take(const struct csv_table *table, const struct table_
     *take = (struct take){.table = table, .rows = taking.rows,
                           .edited = arena_array(arena, boats->count, sizeof(void *))};
     columns_take(&taking);
+    take->value_column = taking.columns[TABLE_VALUE];
     if (nothing_wrong(&taking))
         rows_take(&taking);
-    for (size_t i = 0; i < boats->count && nothing_wrong(&taking); i++)
+    for (size_t i = 0; i < boats->count; i++)
         take->edited[i] = boat_edit(&taking, &taking.rows[i], &take->changes);
     return problems_settle(problems, taking.problems) ? take : NULL;
 }
@@ -143,7 +145,7 @@ static struct taken_cell cell_found(const struct take *take, const struct csv_ro
                                csv_cell_name(take->table, row, column, arena)};
 }
 
-static bool range_holds(struct byte_range range, size_t offset)
+static bool bytes_hold(struct byte_range range, size_t offset)
 {
     return offset >= range.start && offset < (range.end > range.start ? range.end
                                                                       : range.start + 1);
@@ -154,13 +156,22 @@ static const struct yaml_pair *pair_at(const struct yaml_node *mapping, size_t o
 {
     for (size_t i = 0; i < mapping->count; i++)
         if (offset >= mapping->pairs[i].key_range.start &&
-            (range_holds(mapping->pairs[i].value->range, offset) ||
-             range_holds(mapping->pairs[i].key_range, offset)))
+            (bytes_hold(mapping->pairs[i].value->range, offset) ||
+             bytes_hold(mapping->pairs[i].key_range, offset)))
             return &mapping->pairs[i];
     return NULL;
 }
 
-/* The cell that was asked of that key; else the row of the piece. */
+/* A cell that was emptied: what it lacks now is told of the whole. */
+static const struct asked_cell *emptied_cell(const struct entry *entry)
+{
+    for (size_t i = 0; i < entry->leaves->count; i++)
+        if (entry->asked[i].text != NULL && entry->asked[i].text[0] == '\0')
+            return &entry->asked[i];
+    return NULL;
+}
+
+/* The cell that was asked of that key; else one that was emptied, or the row of a new piece. */
 static struct taken_cell entry_cell(const struct take *take, const struct entry *entry,
                                     const struct yaml_pair *pair, struct arena *arena)
 {
@@ -168,6 +179,9 @@ static struct taken_cell entry_cell(const struct take *take, const struct entry 
         if (entry->asked[i].text != NULL &&
             text_equal(entry->leaves->rows[i].field->key, pair->key))
             return cell_found(take, entry->asked[i].row, entry->asked[i].column, arena);
+    const struct asked_cell *emptied = emptied_cell(entry);
+    if (emptied != NULL)
+        return cell_found(take, emptied->row, emptied->column, arena);
     if (entry->row != NULL && entry->fate == ENTRY_NEW)
         return cell_found(take, entry->row, entry->row_column, arena);
     return (struct taken_cell){.name = NULL};
@@ -178,6 +192,23 @@ static const struct yaml_node *entry_node(const struct entry *entry, const struc
     return entry->kind == ENTRY_GEAR ? gear_node(tree, entry->name) : yaml_get(tree, entry->name);
 }
 
+/* The row that says, or keeps saying, that she has no such gear. */
+static const struct absence_row *absence_at(const struct boat_rows *rows,
+                                            const struct yaml_node *tree, size_t offset)
+{
+    for (size_t i = 0; i < rows->absence_count; i++) {
+        const struct absence_row *row = &rows->absences[i];
+        const struct yaml_node *list =
+            list_under(tree, choice_word(table_absence_words, row->list));
+        for (size_t k = 0; list != NULL && row->row != NULL && k < list->count; k++)
+            if (bytes_hold(list->items[k]->range, offset) &&
+                absence_item(list->items[k]) == row->item &&
+                row->fate != ABSENCE_OUT)
+                return row;
+    }
+    return NULL;
+}
+
 struct taken_cell take_cell_of(const struct take *take, size_t boat,
                                const struct yaml_node *tree, size_t offset,
                                struct arena *arena)
@@ -185,8 +216,10 @@ struct taken_cell take_cell_of(const struct take *take, size_t boat,
     const struct boat_rows *rows = &take->rows[boat];
     for (size_t i = 0; i < rows->count; i++) {
         const struct yaml_node *node = entry_node(&rows->entries[i], tree);
-        if (node != NULL && node->kind == YAML_MAPPING && range_holds(node->range, offset))
+        if (node != NULL && node->kind == YAML_MAPPING && bytes_hold(node->range, offset))
             return entry_cell(take, &rows->entries[i], pair_at(node, offset), arena);
     }
-    return (struct taken_cell){.name = NULL};
+    const struct absence_row *absence = absence_at(rows, tree, offset);
+    return absence == NULL ? (struct taken_cell){.name = NULL}
+                           : cell_found(take, absence->row, take->value_column, arena);
 }

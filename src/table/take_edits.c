@@ -1,41 +1,14 @@
 /* take_edits.c - what a table asks of one boat's file as edits of it (room: table). What is her
  * model's is refused, with the way to do it: it is that of her sisters too. */
-#include "table_room.h"
+#include "take_editing.h"
 
 #include <string.h>
 
 #include "text.h"
 
-/* The lists of a boat's file to which entries are added, or from which they are taken. */
-#define EDITED_LIST(X) \
-    X(EDITED_NOT_FITTED, "not_fitted") X(EDITED_NOT_SURVEYED, "not_surveyed") \
-    X(EDITED_EQUIPMENT, "equipment") X(EDITED_RETIRED, "retired_tags") \
-    X(EDITED_NOT_HERE, "not_here")
-enum edited_list { EDITED_NONE, EDITED_LIST(CHOICE_NAME) EDITED_COUNT };
-static const char *const edited_list_words[] = {EDITED_LIST(CHOICE_WORD) NULL};
-_Static_assert((int)EDITED_NOT_FITTED == (int)TABLE_NOT_FITTED &&
-                   (int)EDITED_NOT_SURVEYED == (int)TABLE_NOT_SURVEYED,
-               "lists of what she has not are among those that are edited");
-
-struct list_change {
-    const struct yaml_node **adds;
-    size_t *removes;
-    size_t add_count, add_room, remove_count, remove_room;
-};
-
-struct boat_editing {
-    const struct taking *taking;
-    struct boat_rows *rows;
-    struct arena *arena;
-    struct yaml_edit *edits;
-    size_t count, room;
-    struct list_change lists[EDITED_COUNT];
-    struct change_list *changes;
-};
-
 /* ---- telling and noting ---- */
 
-static void change_tell(struct boat_editing *editing, const char *what, const char *from,
+void change_tell(struct boat_editing *editing, const char *what, const char *from,
                         const char *to)
 {
     struct change_list *list = editing->changes;
@@ -46,31 +19,14 @@ static void change_tell(struct boat_editing *editing, const char *what, const ch
                               text_empty(to) ? NULL : to};
 }
 
-static void edit_add(struct boat_editing *editing, struct yaml_edit edit)
+void edit_add(struct boat_editing *editing, struct yaml_edit edit)
 {
     editing->edits = arena_grow(editing->arena, editing->edits, editing->count, &editing->room,
                                 sizeof *editing->edits);
     editing->edits[editing->count++] = edit;
 }
 
-static void list_gets(struct boat_editing *editing, enum edited_list which,
-                      const struct yaml_node *node)
-{
-    struct list_change *list = &editing->lists[which];
-    list->adds = arena_grow(editing->arena, list->adds, list->add_count, &list->add_room,
-                            sizeof *list->adds);
-    list->adds[list->add_count++] = node;
-}
-
-static void list_loses(struct boat_editing *editing, enum edited_list which, size_t index)
-{
-    struct list_change *list = &editing->lists[which];
-    list->removes = arena_grow(editing->arena, list->removes, list->remove_count,
-                               &list->remove_room, sizeof *list->removes);
-    list->removes[list->remove_count++] = index;
-}
-
-static const struct yaml_node *word_node(struct boat_editing *editing, const char *word)
+const struct yaml_node *word_node(struct boat_editing *editing, const char *word)
 {
     struct yaml_node *node = arena_alloc(editing->arena, sizeof *node);
     *node = (struct yaml_node){.kind = YAML_SCALAR, .text = word};
@@ -79,12 +35,7 @@ static const struct yaml_node *word_node(struct boat_editing *editing, const cha
 
 /* ---- mappings that are made ---- */
 
-struct mapping_making {
-    struct yaml_pair *pairs;
-    size_t count, room;
-};
-
-static void pair_put(struct boat_editing *editing, struct mapping_making *making,
+void pair_put(struct boat_editing *editing, struct mapping_making *making,
                      const char *key, const struct yaml_node *value)
 {
     making->pairs = arena_grow(editing->arena, making->pairs, making->count, &making->room,
@@ -92,7 +43,7 @@ static void pair_put(struct boat_editing *editing, struct mapping_making *making
     making->pairs[making->count++] = (struct yaml_pair){.key = key, .value = value};
 }
 
-static const struct yaml_node *mapping_made(struct boat_editing *editing,
+const struct yaml_node *mapping_made(struct boat_editing *editing,
                                             const struct mapping_making *making)
 {
     struct yaml_node *node = arena_alloc(editing->arena, sizeof *node);
@@ -114,7 +65,7 @@ static const struct field *group_field(const struct leaf_group *group)
     return group->entry->leaves->rows[group->from].field;
 }
 
-static const char *leaf_wanted(const struct entry *entry, size_t leaf)
+const char *leaf_wanted(const struct entry *entry, size_t leaf)
 {
     return entry->asked[leaf].text != NULL ? entry->asked[leaf].text : entry->cells[leaf];
 }
@@ -131,15 +82,9 @@ static size_t group_changed(const struct leaf_group *group)
 static const struct yaml_node *leaf_value(struct boat_editing *editing, const struct entry *entry,
                                           size_t leaf)
 {
-    const char *text = leaf_wanted(entry, leaf), *fault;
-    const struct asked_cell *asked = &entry->asked[leaf];
-    const struct yaml_node *node =
-        cell_node(leaf_field(&entry->leaves->rows[leaf]), text, editing->arena, &fault);
-    if (node == NULL && asked->text != NULL)
-        taking_error(editing->taking, asked->row, asked->column,
-                     "write words with commas between, or a list as in a boat's file: [a, b]",
-                     "\"%s\": %s", text, fault);
-    return node;
+    const char *fault;
+    return cell_node(leaf_field(&entry->leaves->rows[leaf]), leaf_wanted(entry, leaf),
+                     editing->arena, &fault);
 }
 
 static size_t group_filled(const struct leaf_group *group)
@@ -158,7 +103,8 @@ static bool leaf_stands_alone(const struct leaf *leaf, const struct yaml_node *o
             text_equal(leaf->sub, leaf->field->part->lone));
 }
 
-/* All that the key is to say; NULL: nothing, or an error was told. */
+/* All that the key is to say; NULL: nothing, or an error was told. What a cell says was looked at
+ * when it was taken. */
 static const struct yaml_node *group_value(struct boat_editing *editing,
                                            const struct leaf_group *group,
                                            const struct yaml_node *old)
@@ -191,7 +137,7 @@ static bool is_in_lines(const struct yaml_node *node)
 }
 
 /* Another value for a key that is there; NULL: none. */
-static void value_put(struct boat_editing *editing, const struct yaml_node *in, const char *key,
+void key_put(struct boat_editing *editing, const struct yaml_node *in, const char *key,
                       const struct yaml_node *value)
 {
     const struct yaml_node *old = yaml_get(in, key);
@@ -211,7 +157,7 @@ static void parts_put(struct boat_editing *editing, const struct leaf_group *gro
 {
     for (size_t i = group->from; i < group->to; i++)
         if (group->entry->asked[i].text != NULL && group->entry->leaves->rows[i].sub != NULL)
-            value_put(editing, old, group->entry->leaves->rows[i].sub,
+            key_put(editing, old, group->entry->leaves->rows[i].sub,
                       leaf_wanted(group->entry, i)[0] == '\0'
                           ? NULL
                           : leaf_value(editing, group->entry, i));
@@ -227,7 +173,7 @@ static void group_put(struct boat_editing *editing, const struct leaf_group *gro
         value->kind == YAML_MAPPING)
         parts_put(editing, group, old);
     else
-        value_put(editing, entry->own, key, value);
+        key_put(editing, entry->own, key, value);
 }
 
 /* ---- what is her model's ---- */
@@ -328,7 +274,7 @@ static void entry_put(struct boat_editing *editing, const struct entry *entry,
     if (entry->kind == ENTRY_GEAR)
         list_gets(editing, EDITED_EQUIPMENT, node);
     else
-        value_put(editing, editing->rows->boat->tree, entry->name, node);
+        key_put(editing, editing->rows->boat->tree, entry->name, node);
     if (entry->fate == ENTRY_NEW)
         change_tell(editing,
                     text_format(editing->arena, "%s %s", entry->name, item_word(entry->item)),
@@ -371,64 +317,6 @@ static void entry_out(struct boat_editing *editing, const struct entry *entry)
                 NULL);
 }
 
-/* ---- what she has not ---- */
-
-static const struct yaml_node *absence_node(struct boat_editing *editing,
-                                            const struct absence_row *row)
-{
-    const struct leaves *leaves = &editing->taking->leaves->absence;
-    struct mapping_making making = {0};
-    const char *fault;
-    if (row->serves[0] == '\0')
-        return word_node(editing, item_word(row->item));
-    const struct yaml_node *serves = cell_node(
-        leaf_field(&leaves->rows[leaf_find(leaves, "serves")]), row->serves, editing->arena,
-        &fault);
-    pair_put(editing, &making, "item", word_node(editing, item_word(row->item)));
-    pair_put(editing, &making, "serves",
-             serves == NULL ? word_node(editing, row->serves) : serves);
-    return mapping_made(editing, &making);
-}
-
-static void absence_edit(struct boat_editing *editing, const struct absence_row *row)
-{
-    const char *list = choice_word(table_absence_words, row->list);
-    const char *what = text_format(editing->arena, "%s%s%s", item_word(row->item),
-                                   row->serves[0] == '\0' ? "" : " ", row->serves);
-    if (row->fate == ABSENCE_OUT) {
-        list_loses(editing, (enum edited_list)row->list, row->index);
-        change_tell(editing, what, list, NULL);
-    } else if (row->fate == ABSENCE_NEW) {
-        list_gets(editing, (enum edited_list)row->list, absence_node(editing, row));
-        change_tell(editing, what, NULL, list);
-    }
-}
-
-/* ---- the lists, and the whole ---- */
-
-static void list_put(struct boat_editing *editing, enum edited_list which)
-{
-    const struct list_change *change = &editing->lists[which];
-    const struct yaml_node *tree = editing->rows->boat->tree;
-    const char *key = choice_word(edited_list_words, which);
-    const struct yaml_node *old = list_under(tree, key);
-    struct yaml_node *added = arena_alloc(editing->arena, sizeof *added);
-    *added = (struct yaml_node){.kind = YAML_SEQUENCE, .flow = true, .items = change->adds,
-                                .count = change->add_count};
-    bool all_go = old != NULL && !old->flow && change->remove_count == old->count;
-    if (change->add_count + change->remove_count == 0)
-        return;
-    if (old == NULL || all_go) {
-        value_put(editing, tree, key, change->add_count > 0 ? added : NULL);
-        return;
-    }
-    for (size_t i = 0; i < change->remove_count; i++)
-        edit_add(editing, (struct yaml_edit){YAML_EDIT_REMOVE, old, NULL, change->removes[i],
-                                             NULL});
-    for (size_t i = 0; i < change->add_count; i++)
-        edit_add(editing, (struct yaml_edit){YAML_EDIT_ADD, old, NULL, 0, change->adds[i]});
-}
-
 const struct yaml_edited *boat_edit(const struct taking *taking, struct boat_rows *rows,
                                     struct change_list *changes)
 {
@@ -439,8 +327,7 @@ const struct yaml_edited *boat_edit(const struct taking *taking, struct boat_row
                                                                       &rows->entries[i]);
     for (size_t i = 0; i < rows->absence_count; i++)
         absence_edit(&editing, &rows->absences[i]);
-    for (enum edited_list i = EDITED_NONE + 1; i < EDITED_COUNT; i++)
-        list_put(&editing, i);
+    lists_put(&editing);
     if (editing.count == 0 || problems_reach(taking->problems, SEVERITY_ERROR))
         return NULL;
     struct yaml_change change = {rows->boat->source, rows->boat->tree, editing.edits,

@@ -1,6 +1,6 @@
 /* take_rows.c - rows of a table held against the record: which entry each is of, and what it says
  * otherwise (room: table). A row that is missing says nothing. */
-#include "table_room.h"
+#include "taken_row.h"
 
 #include <string.h>
 
@@ -15,72 +15,6 @@ static const char *const table_mark_words[] = {TABLE_MARK_LIST(CHOICE_WORD) NULL
 #define TAKEN_OUT_LIST(X) X(OUT_NO, "no") X(OUT_YES, "yes")
 enum taken_out { OUT_UNSAID, TAKEN_OUT_LIST(CHOICE_NAME) };
 static const char *const taken_out_words[] = {TAKEN_OUT_LIST(CHOICE_WORD) NULL};
-
-/* One row, with its cells that say which entry it is of. */
-struct table_row {
-    struct taking *taking;
-    const struct csv_row *row;
-    struct boat_rows *boat;
-    const char *tag, *item, *value;
-    bool out;
-};
-
-static const char *row_cell(const struct table_row *row, size_t column)
-{
-    return csv_cell_text(row->row, column);
-}
-
-static const char *own_cell(const struct table_row *row, enum table_column column)
-{
-    return cell_plain(row_cell(row, row->taking->columns[column]), row->taking->arena);
-}
-
-#define ROW_ERROR(row, column, ...) \
-    taking_error((row)->taking, (row)->row, (row)->taking->columns[column], __VA_ARGS__)
-
-/* ---- one cell ---- */
-
-/* A row that ends too early has lost what stood behind, or never had it. */
-static bool cell_missing(const struct table_row *row, const char *recorded, size_t column)
-{
-    if (column < row->row->count)
-        return false;
-    if (recorded[0] != '\0')
-        taking_error(row->taking, row->row, column,
-                     "write all cells of the row, also those that are empty",
-                     "the row ends before this cell, in which \"%s\" stood", recorded);
-    return true;
-}
-
-static void leaf_ask(const struct table_row *row, struct entry *entry, size_t leaf, size_t column)
-{
-    struct arena *arena = row->taking->arena;
-    const struct field *field = leaf_field(&entry->leaves->rows[leaf]);
-    const char *recorded = entry->cells[leaf];
-    if (column == row->taking->table->head.count || cell_missing(row, recorded, column))
-        return;
-    struct cell_said said = cell_said(field, recorded, row_cell(row, column), arena);
-    if (said.fault != NULL) {
-        taking_error(row->taking, row->row, column, said.remedy, "\"%s\": %s", said.text,
-                     said.fault);
-        return;
-    }
-    const char *text = cell_canonical(field, said.text, arena);
-    if (!text_equal(text, recorded))
-        entry->asked[leaf] = (struct asked_cell){text, row->row, column};
-}
-
-/* Cells of gear stand in a row that is none. */
-static void leaf_cells_refuse(const struct table_row *row, size_t but)
-{
-    for (size_t i = 0; i < row->taking->leaves->gear.count; i++) {
-        size_t column = row->taking->leaf_columns[i];
-        if (i != but && cell_plain(row_cell(row, column), row->taking->arena)[0] != '\0')
-            taking_error(row->taking, row->row, column,
-                         "empty the cell, or write the tag of the piece into the row",
-                         "only rows of gear have a value here");
-    }
-}
 
 /* ---- rows of facts ---- */
 
@@ -135,6 +69,13 @@ static enum item_key row_item(const struct table_row *row)
     return item;
 }
 
+/* Item and tag are told by the columns of the table's own. */
+static bool is_told_by_tag(const struct leaf *leaf)
+{
+    enum gear_field field = gear_field_find(leaf->field->key);
+    return field == GEAR_item || field == GEAR_tag;
+}
+
 static size_t new_before(const struct boat_rows *rows, enum item_class class)
 {
     size_t count = 0;
@@ -143,6 +84,23 @@ static size_t new_before(const struct boat_rows *rows, enum item_class class)
             item_kind_of(rows->entries[i].item)->class == class)
             count++;
     return count;
+}
+
+/* A piece of the record, or one that is new too, of which just the same is told: a table that is
+ * taken twice must not add a piece twice. */
+static const struct entry *same_piece(const struct boat_rows *rows, const struct entry *entry)
+{
+    for (const struct entry *other = rows->entries; other < entry; other++) {
+        size_t leaf = 0, count = other->kind == ENTRY_GEAR && other->item == entry->item
+                                     ? entry->leaves->count
+                                     : 0;
+        while (leaf < count && (is_told_by_tag(&entry->leaves->rows[leaf]) ||
+                                text_equal(leaf_wanted(other, leaf), leaf_wanted(entry, leaf))))
+            leaf++;
+        if (count > 0 && leaf == count)
+            return other;
+    }
+    return NULL;
 }
 
 static void piece_new(const struct table_row *row)
@@ -167,6 +125,11 @@ static void piece_new(const struct table_row *row)
                                    .fate = ENTRY_NEW},
         row->taking->arena);
     gear_cells_ask(row, entry);
+    const struct entry *there = same_piece(row->boat, entry);
+    if (there != NULL)
+        ROW_ERROR(row, TABLE_TAG, "if it is that one, take the row out: it was taken before; of "
+                  "several alike in one\nplace write how many into count",
+                  "%s is such a %s, in the same place", there->name, item_word(item));
 }
 
 static struct entry *piece_find(const struct boat_rows *rows, const char *tag)
@@ -178,9 +141,23 @@ static struct entry *piece_find(const struct boat_rows *rows, const char *tag)
     return NULL;
 }
 
+/* Was it taken out before? */
+static bool is_gone(const struct boat *boat, const char *tag)
+{
+    for (size_t i = 0; i < boat->retired_tags.count; i++)
+        if (text_equal(boat->retired_tags.items[i].text, tag))
+            return true;
+    for (size_t i = 0; i < boat->likeness.tags.count; i++)
+        if (text_equal(boat->likeness.tags.items[i].text, tag))
+            return true;
+    return false;
+}
+
 static void piece_take(const struct table_row *row)
 {
     struct entry *entry = piece_find(row->boat, row->tag);
+    if (entry == NULL && row->out && is_gone(row->boat->boat->boat, row->tag))
+        return;
     if (entry == NULL) {
         ROW_ERROR(row, TABLE_TAG, "correct it; a new piece has new in this column, and gets the "
                   "next free tag",
@@ -233,11 +210,8 @@ static struct absence_row *absence_find(const struct boat_rows *rows, enum item_
 static void absence_new(const struct table_row *row, struct absence_row absence)
 {
     struct boat_rows *rows = row->boat;
-    if (row->out) {
-        ROW_ERROR(row, TABLE_OUT, "take the row out",
-                  "%s is in neither not_fitted nor not_surveyed", item_word(absence.item));
+    if (row->out)               /* it is out already */
         return;
-    }
     rows->absences = arena_grow(row->taking->arena, rows->absences, rows->absence_count,
                                 &rows->absence_room, sizeof *rows->absences);
     rows->absences[rows->absence_count++] = absence;
