@@ -62,7 +62,8 @@ struct entry *entry_add(struct boat_rows *rows, const struct entry *entry, struc
     *added = *entry;
     added->cells = arena_array(arena, count, sizeof *added->cells);
     added->asked = arena_array(arena, count, sizeof *added->asked);
-    added->fact_rows = arena_array(arena, count, sizeof(void *));
+    if (entry->kind == ENTRY_SECTION)
+        added->fact_rows = arena_array(arena, count, sizeof(void *));
     for (size_t i = 0; i < count; i++)
         added->cells[i] = "";
     return added;
