@@ -64,6 +64,9 @@ struct file_content { const char *name; struct bytes content; };
 bool files_put(const char *folder, const struct file_content *files, size_t count, size_t *put,
                struct arena *arena, struct problems *problems);
 
+/* Removes a file that this run has put there and that is good for nothing now. */
+void file_withdraw(const char *folder, const char *name, struct arena *arena);
+
 /* Removes the temporary files that killed runs left in the folder, and none of a run
  * that is still at work. */
 void folder_sweep(const char *folder, struct arena *arena);

@@ -143,15 +143,17 @@ static void take_files_write(struct take_writing *writing)
 {
     const struct fleet *fleet = writing->fleet;
     bool good = true;
-    size_t put = 0;
+    size_t put = 0, kept = 0;
     folder_sweep(writing->folder, fleet->arena);
     for (size_t i = 0; i < writing->count; i++)
         good = file_is_as_read(fleet, writing->old[i]) && good;
-    for (size_t i = 0; good && i < writing->count; i++)
-        good = old_keep(writing, i);
+    for (; good && kept < writing->count; kept++)
+        good = old_keep(writing, kept);
     if (good)
         files_put(writing->folder, writing->files, writing->count, &put, fleet->arena,
                   fleet->problems);
+    for (size_t i = put; i < kept; i++)
+        file_withdraw(writing->folder, writing->kept[i], fleet->arena);
     for (size_t i = 0; i < put; i++)
         printf("%s/%s: changed; as it was: %s\n", writing->folder, writing->files[i].name,
                writing->kept[i]);

@@ -107,3 +107,8 @@ bool files_put(const char *folder, const struct file_content *files, size_t coun
         return system_refused(problems, "cannot make sure of the folder", folder, errno);
     return good;
 }
+
+void file_withdraw(const char *folder, const char *name, struct arena *arena)
+{
+    unlink(text_format(arena, "%s/%s", folder, name));
+}

@@ -15,7 +15,8 @@ static const char tern[] =
     "\n"
     "equipment:\n"
     "  # the valve\n"
-    "  - {item: fuel_shutoff_diesel, tag: C1, zone: cockpit_locker, side: port, how: {shut: across}}\n"
+    "  - {item: fuel_shutoff_diesel, tag: C1, zone: cockpit_locker, side: port, "
+    "how: {shut: across}}\n"
     "  - item: bilge_pump_manual   # stiff\n"
     "    tag: C2\n"
     "    zone: cockpit\n"
@@ -143,8 +144,8 @@ static const struct { const char *table; int line, column; const char *what; } r
     {"boat,tag,item,inside\ntern,C1,fuel_shutoff_diesel,\"bilge,,\"\n", 2, 29,
      "row 2, column D (inside): \"bilge,,\": between two commas"},
     {"boat,tag,item,spot\ntern,C3,torch,{en\n", 2, 15, "row 2, column D (spot): \"{en\": "},
-    {"boat,tag,item,zone,spot\ntern,new,torch,saloon,by the lamp\ntern,C3,torch,saloon,\n", 0, 0,
-     NULL},
+    {"boat,tag,item,zone,spot\ntern,new,torch,saloon,by the lamp\ntern,C3,torch,saloon,\n",
+     0, 0, NULL},
     {"boat,tag,item,zone,spot,expires\ntern,new,torch,saloon,by the lamp,2027-05\n", 2, 6,
      "row 2, column B (tag): C3 is such a torch, in the same place"},
 };
@@ -187,7 +188,8 @@ static void every_fault_of_a_table_is_told(void **state)
 /* ---- sisters ---- */
 
 static const char sloop[] = "changed: 2026-01-01\n"
-                            "boat: {hull: monohull, rig: sail, loa_m: 10, beam_m: 3, persons_max: 6}\n"
+                            "boat: {hull: monohull, rig: sail, loa_m: 10, beam_m: 3, "
+                            "persons_max: 6}\n"
                             "radio: {tag: E1, zone: saloon, hold_s: 5}\n"
                             "equipment:\n"
                             "  - {item: torch, tag: C1, zone: saloon}\n"
