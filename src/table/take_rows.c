@@ -48,6 +48,11 @@ static void fact_take(const struct table_row *row, const char *dot)
                   "row %zu has the same fact of the boat", entry->fact_rows[leaf]->number);
     entry->fact_rows[leaf] = row->row;
     leaf_ask(row, entry, leaf, row->taking->columns[TABLE_VALUE]);
+    /* that of the fixed radio, which has no row of gear */
+    if (choice_find(table_column_words, dot + 1) == TABLE_TAG && entry->cells[leaf][0] != '\0' &&
+        entry->asked[leaf].text != NULL)
+        ROW_ERROR(row, TABLE_VALUE, "write it as it was: cards on board name the gear by it",
+                  "%s is the tag of that gear for the boat's life", entry->cells[leaf]);
 }
 
 /* ---- rows of gear ---- */
