@@ -65,7 +65,7 @@ test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_readers test_each_fact test_reading_pages test_each_field test_each_item test_paper \
                test_plan_generated test_yaml_edit_files test_layout test_proof_pages test_budget test_proof_raster \
                test_each_sister test_yaml_edit_any test_page_facts test_layout_full test_plan test_plan_names \
-               test_proof_table test_safety_kinds test_safety_page
+               test_proof_table test_safety_kinds test_safety_page test_table
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
@@ -224,7 +224,7 @@ cli_not_san := cards cases determinism each_check figures groups harm held ident
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
-cli_first := missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
+cli_first := table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
              models harm check pseudo
 cli_names := $(patsubst tests/cli/%.sh,%,$(sort $(wildcard tests/cli/*.sh)))
 cli_tests := $(cli_first) $(filter-out $(cli_first),$(cli_names))

@@ -57,6 +57,16 @@ bool folder_ready(const char *folder, struct arena *arena, struct problems *prob
 bool file_put(const char *folder, const char *name, struct bytes content, struct arena *arena,
               struct problems *problems);
 
+/* Several files of one folder, in the place of those that are there. All are written and safe
+ * on the disk before the first gets its name; so either none is changed or, only where giving a
+ * name fails midway, the first `*put` are, and what is told says so. Each keeps its rights. */
+struct file_content { const char *name; struct bytes content; };
+bool files_put(const char *folder, const struct file_content *files, size_t count, size_t *put,
+               struct arena *arena, struct problems *problems);
+
+/* Removes a file that this run has put there and that is good for nothing now. */
+void file_withdraw(const char *folder, const char *name, struct arena *arena);
+
 /* Removes the temporary files that killed runs left in the folder, and none of a run
  * that is still at work. */
 void folder_sweep(const char *folder, struct arena *arena);

@@ -61,4 +61,7 @@ struct yaml_edited {
 const struct yaml_edited *yaml_edit(const struct yaml_change *change, struct arena *arena,
                                     struct problems *problems);
 
+/* The value in one line, as an edit would write it within brackets. */
+const char *yaml_line(const struct yaml_node *value, struct arena *arena);
+
 #endif

@@ -55,6 +55,9 @@ struct options {
     bool mono;                /* without colour */
     unsigned punch;           /* enum punch */
     unsigned pouch;           /* enum pouch */
+    const char *table;        /* table: the file to write; NULL: standard output */
+    const char *file;         /* take: the table */
+    bool write;               /* take: change the boats' files */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */
@@ -89,5 +92,7 @@ enum exit_status command_why(const struct options *options);
 enum exit_status command_call(const struct options *options);
 enum exit_status command_start(const struct options *options);
 enum exit_status command_list(const struct options *options);
+enum exit_status command_table(const struct options *options);
+enum exit_status command_take(const struct options *options);
 
 #endif

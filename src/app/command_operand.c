@@ -127,8 +127,28 @@ static bool topic_take(struct reading *reading, int argc, char **argv)
                               reading->command->name, argv[optind]));
 }
 
+/* ---- a base and a file ---- */
+
+static bool file_take(struct reading *reading, int argc, char **argv)
+{
+    const char *remedy = text_format(reading->arena, "name the base and the file, such as: "
+                                     "maydeck %s tests/fleet gear.csv", reading->command->name);
+    for (int i = optind; i < argc; i++)
+        if (dash_length(argv[i]) > 0)
+            return dash_refuse(reading, argv[i]);
+    if (optind + 2 != argc)
+        return refuse(reading, remedy, optind == argc       ? "no base folder was named"
+                                       : optind + 1 == argc ? "no file was named"
+                                                            : "more than one file was named");
+    reading->options->base = argv[optind];
+    reading->options->file = argv[optind + 1];
+    return true;
+}
+
 bool operand_take(struct reading *reading, int argc, char **argv)
 {
+    if ((reading->command->bit & OF_FILE) != 0)
+        return file_take(reading, argc, argv);
     return reading->command->topics == NULL ? base_take(reading, argc, argv)
                                             : topic_take(reading, argc, argv);
 }

@@ -89,6 +89,7 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet);
 /* ---- stray_files.c ---- */
 
 /* Is it a boat's file, by its name in boats/? What else lies there is told by the second. */
+#define KEPT_FILE_END ".yaml.before-"     /* and a number: what `take` keeps, and no stray */
 bool is_boat_file(struct arena *arena, const char *name);
 void boat_stray_tell(const struct fleet *fleet, const char *folder, const char *name);
 
@@ -111,6 +112,22 @@ void boats_read(const struct options *options, struct fleet *fleet);
 /* Reads every file of models/, if there is such a folder. What is wrong with one is told with
  * the boats that are like it. */
 void models_read(const struct options *options, struct fleet *fleet);
+
+/* ---- table_boats.c ---- */
+
+struct table_boats;
+
+/* The boats that were asked for and can stand in a table. Of the others it is told why. */
+struct table_boats table_boats_open(const struct fleet *fleet);
+
+/* ---- take_judge.c ---- */
+
+struct take;
+
+/* Reads each changed file again, as `check` does. False, with each error that the old file did
+ * not have, by row and column where a cell is the cause. */
+bool take_judge(const struct options *options, const struct fleet *fleet,
+                const struct table_boats *boats, const struct take *take);
 
 /* ---- crew.c ---- */
 

@@ -31,10 +31,17 @@ static void option_help(const struct option_row *row)
     about_print(row);
 }
 
+static const char *operands_of(const struct command *command)
+{
+    if ((command->bit & OF_FILE) != 0)
+        return "BASE FILE";
+    return command->topics == NULL ? "BASE" : "TOPIC";
+}
+
 static void usage_help(const struct command *command)
 {
-    printf("Usage: maydeck %s [OPTION]... %s\n\n%s\n\n", command->name,
-           command->topics == NULL ? "BASE" : "TOPIC", command->help);
+    printf("Usage: maydeck %s [OPTION]... %s\n\n%s\n\n", command->name, operands_of(command),
+           command->help);
     if (command->topics == NULL)
         puts("BASE is a folder with base.yaml and boats/*.yaml.\n\nOptions:");
     else

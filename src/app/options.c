@@ -61,6 +61,23 @@ const struct command commands[] = {
      "`must` and `asked` are the fields of an item besides item, tag, zone and side: `check`\n"
      "tells where one of `must` is missing; cards, figures or checks have a use for `asked`.",
      command_list, list_topic_words},
+    {"table", OF_TABLE, "write the records of a base as a table for spreadsheets",
+     "Writes a table (CSV, UTF-8), a row a piece: the boat, the tag, the item, then a column a\n"
+     "field. Each fact of a boat is a row too, her radio's among them, with its key in `item`\n"
+     "and what is recorded in `value`; so is gear that she has not, or that nobody has looked\n"
+     "for. An apostrophe before a cell keeps spreadsheets from making a date or a number of\n"
+     "it, and does not belong to it. `maydeck take` reads the table back. A boat whose file\n"
+     "has errors is told of and left out.",
+     command_table, NULL},
+    {"take", OF_TAKE, "take what was changed in such a table into the boats' files",
+     "Reads a table that `maydeck table` wrote and a spreadsheet saved as CSV, in UTF-8, with\n"
+     "commas, semicolons, tabs or bars. Tells each value that it changes. With --write the\n"
+     "boats' files are changed, all or none: only the values, no other line. Each file as it\n"
+     "was stays beside it, as NAME.yaml.before-1 and so on. A row or column that is missing\n"
+     "changes nothing. `new` as the tag adds a piece, which gets the next free tag; yes in the\n"
+     "column `out` takes one out, and its tag is never used again. What can mean two things,\n"
+     "such as 03/04/2027, is an error by row and column; then nothing is written.",
+     command_take, NULL},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -71,7 +88,7 @@ static const char *const severities[] = {"deficiency", "error", NULL};
 #define AT(member) offsetof(struct options, member)
 static const struct option_row option_rows[] = {
     /* which boats and cards */
-    {OF_PRINT | OF_CHECK | OF_WHY, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
     {OF_CALL, "boat", 0, OPTION_LIST, AT(boats), "BOAT",
      "which boat calls (its file name without .yaml)", NULL},
@@ -117,9 +134,13 @@ static const struct option_row option_rows[] = {
      "laid out in black and greys, as print --mono does", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
+    {OF_TABLE, "output", 'o', OPTION_TEXT, AT(table), "FILE",
+     "write into this file (default: standard output)", NULL},
+    {OF_TAKE, "write", 0, OPTION_FLAG, AT(write), NULL,
+     "change the boats' files; without it only tell", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
      "day of the time that is filled in (default today)", NULL},
-    {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE, "date", 0, OPTION_DATE, AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
      "also print cards that lack facts, marked DRAFT (BOAT-draft.pdf)", NULL},
@@ -143,7 +164,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
-    {OF_ALL & ~OF_LIST, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
+    {OF_ALL & ~OF_LIST & ~OF_TABLE & ~OF_TAKE, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",

@@ -13,7 +13,10 @@ enum command_bit {
     OF_CALL = 1 << 3,
     OF_START = 1 << 4,
     OF_LIST = 1 << 5,
-    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST,
+    OF_TABLE = 1 << 12,
+    OF_TAKE = 1 << 13,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_TABLE | OF_TAKE,
+    OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
 };
 
 enum option_kind {

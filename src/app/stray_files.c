@@ -67,8 +67,18 @@ static bool seems_boat_file(struct arena *arena, const char *folder, const char 
     return names_record(arena, name) || is_folder(text_format(arena, "%s/%s", folder, name));
 }
 
+/* tamarisk.yaml.before-2: a boat's file as it was, which `take` keeps. */
+static bool is_kept_file(const char *name)
+{
+    const char *end = strstr(name, KEPT_FILE_END);
+    const char *number = end == NULL ? "" : end + strlen(KEPT_FILE_END);
+    return end != name && number[0] != '\0' && number[strspn(number, "0123456789")] == '\0';
+}
+
 void boat_stray_tell(const struct fleet *fleet, const char *folder, const char *name)
 {
+    if (is_kept_file(name))
+        return;
     bool meant = seems_boat_file(fleet->arena, folder, name);
     problem_add(fleet->problems, meant ? SEVERITY_DEFICIENCY : SEVERITY_NOTE, NO_PLACE,
                 meant ? "if she is a boat of this base, name the file as the boat, such as "

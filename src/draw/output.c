@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "draw.h"
+#include "temporary.h"
 
 /* The temporary file that stands on disk just now, or NULL. A global because the
  * handler of arena exhaustion is given no context. */
@@ -43,8 +44,7 @@ static const char *refusal_remedy(int error)
 }
 
 /* Tells that the system refused; the reason is taken from errno. Always false. */
-static bool system_refused(struct problems *problems, const char *what, const char *path,
-                           int error)
+bool system_refused(struct problems *problems, const char *what, const char *path, int error)
 {
     problem_add(problems, SEVERITY_FAILURE, (struct place){0}, refusal_remedy(error),
                 "%s %s: %s", what, path, strerror(error));
@@ -100,7 +100,7 @@ bool folder_ready(const char *folder, struct arena *arena, struct problems *prob
 }
 
 /* A device, folder or link in the file's place is left as it is. */
-static bool target_replaceable(const char *path, struct problems *problems)
+bool target_replaceable(const char *path, struct problems *problems)
 {
     struct stat status;
 
@@ -117,7 +117,7 @@ static bool target_replaceable(const char *path, struct problems *problems)
     return false;
 }
 
-static bool bytes_write(int file, struct bytes content)
+bool bytes_write(int file, struct bytes content)
 {
     size_t done = 0;
 
@@ -141,14 +141,6 @@ static bool bytes_write(int file, struct bytes content)
 #define TEMPORARY_END ".tmp"
 #define TRIES 1000
 
-/* A file under a name that no other run has, while it is being written. */
-struct temporary {
-    const char *path;
-    int file;
-    dev_t device;
-    ino_t inode;
-};
-
 /* Keeps the sweeping of other runs off. Where the disk knows no locks nothing is ever
  * swept. False: another run sweeps it just now. */
 static bool lock_take(int file)
@@ -160,7 +152,7 @@ static bool lock_take(int file)
 
 /* Opens a new file; false with errno. The process id only makes names rarely meet: what
  * keeps two runs apart, on two machines too, is O_EXCL. */
-static bool temporary_open(const char *folder, struct arena *arena, struct temporary *out)
+bool temporary_open(const char *folder, struct arena *arena, struct temporary *out)
 {
     struct stat status;
 
@@ -197,7 +189,7 @@ static bool file_finish(int file, struct bytes content)
 }
 
 /* Only what this run wrote is given the name: under its own may stand another's by now. */
-static bool temporary_rename(const struct temporary *temporary, const char *path)
+bool temporary_rename(const struct temporary *temporary, const char *path)
 {
     struct stat status;
 
@@ -259,7 +251,7 @@ void folder_sweep(const char *folder, struct arena *arena)
 
 /* Makes the new name last. Some file systems cannot do that for a folder and say
  * EINVAL; there is nothing else to be done on them. */
-static bool folder_sync(const char *folder)
+bool folder_sync(const char *folder)
 {
     int file = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     bool good;

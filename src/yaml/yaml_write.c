@@ -147,3 +147,8 @@ const char *value_unwritable(const struct yaml_node *value)
                                             : value_unwritable(value->items[i]);
     return fault;
 }
+
+const char *yaml_line(const struct yaml_node *value, struct arena *arena)
+{
+    return value_written(arena, value, STYLE_FLOW, '\0');
+}

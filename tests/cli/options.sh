@@ -19,7 +19,7 @@ refused() {
 # ---- help and version ----
 
 version=$(sed -n 's/^version := //p' Makefile)
-commands='print check why call start list'
+commands='print check why call start list table take'
 for arguments in -V --version 'print -V' 'check --version' 'start -V'; do
     # shellcheck disable=SC2086
     maydeck $arguments

@@ -1,0 +1,30 @@
+/* taken_row.h - a row of a table that is taken, and its cells. Private to src/table. */
+#ifndef MAYDECK_TAKEN_ROW_H
+#define MAYDECK_TAKEN_ROW_H
+
+#include "table_room.h"
+
+/* One row, with its cells that say which entry it is of. */
+struct table_row {
+    struct taking *taking;
+    const struct csv_row *row;
+    struct boat_rows *boat;
+    const char *tag, *item, *value;
+    bool out;
+};
+
+const char *row_cell(const struct table_row *row, size_t column);
+
+/* A cell of the table's own columns, plain. */
+const char *own_cell(const struct table_row *row, enum table_column column);
+
+#define ROW_ERROR(row, column, ...) \
+    taking_error((row)->taking, (row)->row, (row)->taking->columns[column], __VA_ARGS__)
+
+/* Notes what the cell says of the leaf, where that is not what is recorded. */
+void leaf_ask(const struct table_row *row, struct entry *entry, size_t leaf, size_t column);
+
+/* Tells cells of gear that stand in a row that is none; but that of one leaf. */
+void leaf_cells_refuse(const struct table_row *row, size_t but);
+
+#endif
