@@ -87,7 +87,7 @@ static bool cells_take(struct line_reading *line, const char *at)
 
 /* ---- rows ---- */
 
-static const char *column_cell(const struct line_reading *line, enum register_column column)
+static const char *column_text(const struct line_reading *line, enum register_column column)
 {
     return line->cells[column - 1];
 }
@@ -101,7 +101,7 @@ static bool cell_refuse(struct line_reading *line, enum register_column column, 
 
 static bool code_sound(struct line_reading *line)
 {
-    const char *code, *wrong, *cell = column_cell(line, COLUMN_CODE);
+    const char *code, *wrong, *cell = column_text(line, COLUMN_CODE);
     return (code_read(cell, line->arena, &code, &wrong) == CODE_SOUND && text_equal(code, cell)) ||
            cell_refuse(line, COLUMN_CODE, "this is no check code");
 }
@@ -110,7 +110,7 @@ static bool code_sound(struct line_reading *line)
 static bool cells_filled(struct line_reading *line)
 {
     for (enum register_column column = COLUMN_NONE + 1; column < COLUMN_COUNT; column++)
-        if (text_empty(column_cell(line, column)))
+        if (text_empty(column_text(line, column)))
             return cell_refuse(line, column, "the cell is empty");
     return true;
 }
@@ -118,19 +118,19 @@ static bool cells_filled(struct line_reading *line)
 static bool row_take(struct line_reading *line, struct register_row *row)
 {
     *row = (struct register_row){
-        .event = choice_find(register_event_words, column_cell(line, COLUMN_EVENT)),
-        .boat = column_cell(line, COLUMN_BOAT), .card = column_cell(line, COLUMN_CARD),
-        .number = column_cell(line, COLUMN_NUMBER), .name = column_cell(line, COLUMN_NAME),
-        .language = column_cell(line, COLUMN_LANGUAGE),
-        .paper = column_cell(line, COLUMN_PAPER), .code = column_cell(line, COLUMN_CODE),
-        .place = column_cell(line, COLUMN_PLACE), .by = column_cell(line, COLUMN_BY),
-        .until = column_cell(line, COLUMN_UNTIL), .dates = column_cell(line, COLUMN_DATES),
-        .program = column_cell(line, COLUMN_PROGRAM), .texts = column_cell(line, COLUMN_TEXTS),
-        .content = column_cell(line, COLUMN_CONTENT),
+        .event = choice_find(register_event_words, column_text(line, COLUMN_EVENT)),
+        .boat = column_text(line, COLUMN_BOAT), .card = column_text(line, COLUMN_CARD),
+        .number = column_text(line, COLUMN_NUMBER), .name = column_text(line, COLUMN_NAME),
+        .language = column_text(line, COLUMN_LANGUAGE),
+        .paper = column_text(line, COLUMN_PAPER), .code = column_text(line, COLUMN_CODE),
+        .place = column_text(line, COLUMN_PLACE), .by = column_text(line, COLUMN_BY),
+        .until = column_text(line, COLUMN_UNTIL), .dates = column_text(line, COLUMN_DATES),
+        .program = column_text(line, COLUMN_PROGRAM), .texts = column_text(line, COLUMN_TEXTS),
+        .content = column_text(line, COLUMN_CONTENT),
         .at = source_place(line->source, line->at[0])};
     if (row->event == EVENT_NONE)
         return cell_refuse(line, COLUMN_EVENT, "neither printed, hung nor taken_down");
-    if (!date_parse(column_cell(line, COLUMN_DATE), &row->date) || row->date.day == 0)
+    if (!date_parse(column_text(line, COLUMN_DATE), &row->date) || row->date.day == 0)
         return cell_refuse(line, COLUMN_DATE, "this is no date such as 2027-04-30");
     return cells_filled(line) && code_sound(line);
 }
