@@ -1,5 +1,5 @@
-/* register_print.c - what `print` records (room: app): of each sheet whose final file stands, a row,
- * unless the same print has one already. */
+/* register_print.c - what `print` records (room: app): a row for each sheet whose final file
+ * stands, unless the same print has one already. */
 #include "register_file.h"
 
 static void record_add(struct print_record *record, const struct sheets *sheets,

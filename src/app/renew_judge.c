@@ -104,7 +104,8 @@ static void held_card_tell(struct renewing *renewing, const struct sheets *sheet
 }
 
 /* Nothing of it hangs. */
-static void unhung_tell(struct renewing *renewing, const struct register_row *now, const char *paper)
+static void unhung_tell(struct renewing *renewing, const struct register_row *now,
+                        const char *paper)
 {
     const struct register_row *print = print_of(&renewing->rows, now, NULL);
     const struct register_row *last = print_last(&renewing->rows, now);
@@ -126,7 +127,7 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
     }
 }
 
-static void sheet_judge(struct renewing *renewing, const struct sheets *sheets,
+static void card_judge(struct renewing *renewing, const struct sheets *sheets,
                         const struct sheet *sheet)
 {
     const struct register_row now = row_of_sheet(&sheets->input, sheet, renewing->arena);
@@ -201,7 +202,7 @@ void renew_sheets(void *run, struct sheets *sheets)
     if (!renew_concerns(renewing, sheets->boat->key, words_language(sheets->input.words)))
         return;
     for (size_t i = 0; i < sheets->set->count; i++)
-        sheet_judge(renewing, sheets, sheets->set->sheets[i]);
+        card_judge(renewing, sheets, sheets->set->sheets[i]);
     lost_cards_tell(renewing, sheets);
     changing_tell(renewing, sheets);
 }

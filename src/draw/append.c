@@ -13,7 +13,7 @@
 
 /* Bytes of the mark that may stand before the text of a file. */
 #define MARK_LENGTH 3
-#define OPENINGS 20
+#define OPENING_TRIES 20
 
 static const char *append_remedy(int error)
 {
@@ -77,7 +77,7 @@ static int locked_open(const char *path, enum append_where where)
 {
     int flags = O_RDWR | O_APPEND | O_CLOEXEC | O_NONBLOCK | (where == APPEND_MAKE ? O_CREAT : 0);
 
-    for (int i = 0; i < OPENINGS; i++) {
+    for (int i = 0; i < OPENING_TRIES; i++) {
         int file = open(path, flags, 0666);
         int error;
         if (file < 0)
@@ -101,7 +101,7 @@ static int locked_open(const char *path, enum append_where where)
 }
 
 /* NULL with errno. */
-static const struct source *all_read(int file, const char *path, struct arena *arena)
+static const struct source *whole_read(int file, const char *path, struct arena *arena)
 {
     struct stat status;
     size_t done = 0;
@@ -136,7 +136,7 @@ enum append_begun append_begin(const char *path, enum append_where where, struct
         append_refused(problems, "write into", path, errno);
         return APPEND_FAILED;
     }
-    out->source = all_read(out->file, path, arena);
+    out->source = whole_read(out->file, path, arena);
     if (out->source != NULL)
         return APPEND_BEGUN;
     append_refused(problems, "read", path, errno);

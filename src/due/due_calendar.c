@@ -1,12 +1,12 @@
-/* due_calendar.c - dates as a calendar of RFC 5545 (room: due): whole days, with line ends CR LF and
- * lines of at most 75 bytes. It asks no clock. */
+/* due_calendar.c - dates as a calendar of RFC 5545 (room: due): whole days, with line ends CR LF
+ * and lines of at most 75 bytes. It asks no clock. */
 #include "due.h"
 #include "sha256.h"
 
 #include <string.h>
 
 /* Bytes of a line without its end (RFC 5545, 3.1). */
-enum { LINE_MOST = 75, UID_SIGNS = 32 };
+enum { CALENDAR_LINE_MOST = 75, UID_SIGNS = 32 };
 
 /* The first byte of a character? A line is never cut within one. */
 static bool begins_character(char byte)
@@ -15,16 +15,16 @@ static bool begins_character(char byte)
 }
 
 /* One property on as many lines as it takes; each but the first begins with a space. */
-static void property_add(struct text_builder *out, const char *line)
+static void calendar_line(struct text_builder *out, const char *line)
 {
-    size_t length = strlen(line), most = LINE_MOST;
+    size_t length = strlen(line), most = CALENDAR_LINE_MOST;
     for (size_t at = 0; at < length;) {
         size_t take = length - at > most ? most : length - at;
         while (at + take < length && !begins_character(line[at + take]))
             take--;
         text_add_format(out, "%s%.*s\r\n", at == 0 ? "" : " ", (int)take, line + at);
         at += take;
-        most = LINE_MOST - 1;
+        most = CALENDAR_LINE_MOST - 1;
     }
 }
 
@@ -83,18 +83,18 @@ static void event_add(const struct due_list *list, size_t index, struct date tod
     struct arena *arena = out->arena;
     const char *piece = text_format(arena, "%s: %s%s%s", date->boat, date->item,
                                     date->tag[0] == '\0' ? "" : " ", date->tag);
-    property_add(out, "BEGIN:VEVENT");
-    property_add(out, text_format(arena, "UID:%s",
+    calendar_line(out, "BEGIN:VEVENT");
+    calendar_line(out, text_format(arena, "UID:%s",
                                   uid_of(date, twin_of(list, index), arena)));
-    property_add(out, text_format(arena, "DTSTAMP:%sT000000Z", day_signs(today, arena)));
-    property_add(out, text_format(arena, "DTSTART;VALUE=DATE:%s",
+    calendar_line(out, text_format(arena, "DTSTAMP:%sT000000Z", day_signs(today, arena)));
+    calendar_line(out, text_format(arena, "DTSTART;VALUE=DATE:%s",
                                   day_signs(date->last, arena)));
-    property_add(out, text_format(arena, "SUMMARY:%s", escaped(piece, arena)));
-    property_add(out, text_format(arena, "DESCRIPTION:%s",
+    calendar_line(out, text_format(arena, "SUMMARY:%s", escaped(piece, arena)));
+    calendar_line(out, text_format(arena, "DESCRIPTION:%s",
                                   escaped(text_format(arena, "last good day: %s\n%s", date->what,
                                                       date->where), arena)));
-    property_add(out, "TRANSP:TRANSPARENT");
-    property_add(out, "END:VEVENT");
+    calendar_line(out, "TRANSP:TRANSPARENT");
+    calendar_line(out, "END:VEVENT");
 }
 
 size_t due_calendar(const struct due_list *list, struct date today, struct text_builder *out)
@@ -104,13 +104,13 @@ size_t due_calendar(const struct due_list *list, struct date today, struct text_
         count += list->rows[i].known ? 1 : 0;
     if (count == 0)
         return 0;
-    property_add(out, "BEGIN:VCALENDAR");
-    property_add(out, "VERSION:2.0");
-    property_add(out, "PRODID:-//maydeck//dates of a base//EN");
-    property_add(out, "CALSCALE:GREGORIAN");
+    calendar_line(out, "BEGIN:VCALENDAR");
+    calendar_line(out, "VERSION:2.0");
+    calendar_line(out, "PRODID:-//maydeck//dates of a base//EN");
+    calendar_line(out, "CALSCALE:GREGORIAN");
     for (size_t i = 0; i < list->count; i++)
         if (list->rows[i].known)
             event_add(list, i, today, out);
-    property_add(out, "END:VCALENDAR");
+    calendar_line(out, "END:VCALENDAR");
     return count;
 }

@@ -11,7 +11,7 @@ enum { CONTACT_MONTHS = 12 };
 
 #define OF_BASE "base"
 
-static const char *kept(const struct due_list *list, const char *text)
+static const char *list_copy(const struct due_list *list, const char *text)
 {
     return text == NULL ? "" : arena_copy(list->arena, text, strlen(text));
 }
@@ -25,11 +25,11 @@ static const char *where_words(const struct due_list *list, struct place place)
 /* Its texts become those of the list. */
 static void due_add(struct due_list *list, struct due_date date, struct place place)
 {
-    date.boat = kept(list, date.boat);
-    date.tag = kept(list, date.tag);
-    date.item = kept(list, date.item);
-    date.field = kept(list, date.field);
-    date.what = kept(list, date.what);
+    date.boat = list_copy(list, date.boat);
+    date.tag = list_copy(list, date.tag);
+    date.item = list_copy(list, date.item);
+    date.field = list_copy(list, date.field);
+    date.what = list_copy(list, date.what);
     date.where = where_words(list, place);
     list->rows = arena_grow(list->arena, list->rows, list->count, &list->room,
                             sizeof *list->rows);
@@ -115,12 +115,12 @@ static void silences_add(struct due_list *list, const struct boat *boat)
         const struct silence *silence = &boat->silences[i];
         struct due_date date = {.boat = boat->key, .known = silence->until.given,
                                 .item = text_format(list->arena, "silenced check %s",
-                                                    kept(list, silence->check.text)),
+                                                    list_copy(list, silence->check.text)),
                                 .field = "until", .what = "no day tells until when it is silenced"};
         if (silence->until.given) {
             date.last = date_last_day(silence->until.date);
             date.what = text_format(list->arena, "silenced until %s: %s", silence->until.text,
-                                    kept(list, silence->reason.text));
+                                    list_copy(list, silence->reason.text));
         }
         due_add(list, date, silence->place);
     }
@@ -180,7 +180,7 @@ static void approvals_add(struct due_list *list, const struct base_record *base)
             .item = text_format(list->arena, "approval of %s", approval->card.text),
             .field = "until",
             .what = text_format(list->arena, "approved by %s until %s",
-                                kept(list, approval->initials.text), approval->until.text)};
+                                list_copy(list, approval->initials.text), approval->until.text)};
         due_add(list, date, approval->until.place);
     }
 }
@@ -190,7 +190,7 @@ static void centre_add(struct due_list *list, const struct base_record *base)
     const struct date_value *checked = &base->centre_checked_on;
     struct due_date date = {.boat = OF_BASE, .known = checked->given, .field = "checked_on",
                             .item = text_format(list->arena, "rescue centre %s",
-                                                kept(list, base->centre_name.text)),
+                                                list_copy(list, base->centre_name.text)),
                             .what = "no date tells when its channel and number were looked up"};
     if (checked->given) {
         date.last = date_add_months(date_last_day(checked->date), CONTACT_MONTHS);
@@ -212,7 +212,7 @@ static void clocks_add(struct due_list *list, const struct base_record *base)
             .boat = OF_BASE, .known = true, .last = last, .field = "to",
             .item = "clock on board against UTC",
             .what = text_format(list->arena, "offset %s ends, and no clock follows it",
-                                kept(list, clock->offset.text))};
+                                list_copy(list, clock->offset.text))};
         due_add(list, date, clock->to.place);
     }
 }

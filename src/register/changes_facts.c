@@ -23,7 +23,7 @@ static bool line_holds(const struct said_line *line, const void *of)
 }
 
 /* Marks the lines of that list which hold it; true when one does. */
-static bool list_holds(struct said_line **lines, size_t count, const struct held_value *value)
+static bool lines_hold(struct said_line **lines, size_t count, const struct held_value *value)
 {
     bool found = false;
     for (size_t i = 0; i < count; i++)
@@ -47,7 +47,7 @@ static bool fact_held(const struct comparing *comparing, const struct content *c
             continue;
         struct held_value value = {folded_letters(one->value, comparing->arena),
                                    comparing->arena};
-        found = list_holds(lines, count, &value) || found;
+        found = lines_hold(lines, count, &value) || found;
     }
     return found;
 }

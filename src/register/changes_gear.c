@@ -48,7 +48,7 @@ static const char *place_told(const struct content *content, const char *tag)
     return place == NULL ? "a place that is not recorded" : place;
 }
 
-static bool on_boat(const struct content *content, const char *tag)
+static bool boat_had(const struct content *content, const char *tag)
 {
     const char *tags = sheet_value(content, KEPT_TAGS);
     return tags != NULL && word_stands_in(tags, tag);
@@ -58,7 +58,7 @@ static void come_tell(struct comparing *comparing, const char *tag)
 {
     const char *piece = piece_named(&comparing->now, tag, comparing->arena);
     const char *place = place_told(&comparing->now, tag);
-    if (on_boat(&comparing->old, tag))
+    if (boat_had(&comparing->old, tag))
         reason_add(comparing, "%s is on this card now: %s", piece, place);
     else
         reason_add(comparing, "%s added: %s", piece, place);
@@ -67,7 +67,7 @@ static void come_tell(struct comparing *comparing, const char *tag)
 static void gone_tell(struct comparing *comparing, const char *tag)
 {
     const char *piece = piece_named(&comparing->old, tag, comparing->arena);
-    if (on_boat(&comparing->now, tag))
+    if (boat_had(&comparing->now, tag))
         reason_add(comparing, "%s is on this card no longer", piece);
     else
         reason_add(comparing, "%s taken off the boat", piece);
@@ -86,7 +86,7 @@ static bool field_shows(const struct comparing *comparing, const char *tag, cons
     return (row->readers & READ_SAFETY) != 0 && lines_have(comparing, line_is_detail, tag);
 }
 
-static void field_tell(struct comparing *comparing, const char *tag, const char *field,
+static void field_change_tell(struct comparing *comparing, const char *tag, const char *field,
                        const char *old, const char *now)
 {
     struct arena *arena = comparing->arena;
@@ -111,13 +111,13 @@ static void fields_tell(struct comparing *comparing, const char *tag)
         const char *value = content_value(now->gear, now->gear_count, tag, fact->field);
         if (text_equal(fact->subject, tag) && !text_equal(fact->value, value) &&
             field_shows(comparing, tag, fact->field))
-            field_tell(comparing, tag, fact->field, fact->value, value);
+            field_change_tell(comparing, tag, fact->field, fact->value, value);
     }
     for (size_t i = 0; i < now->gear_count; i++) {
         const struct content_fact *fact = &now->gear[i];
         if (text_equal(fact->subject, tag) && field_shows(comparing, tag, fact->field) &&
             content_value(old->gear, old->gear_count, tag, fact->field) == NULL)
-            field_tell(comparing, tag, fact->field, NULL, fact->value);
+            field_change_tell(comparing, tag, fact->field, NULL, fact->value);
     }
 }
 
@@ -134,7 +134,7 @@ static void both_tell(struct comparing *comparing, const char *tag)
     fields_tell(comparing, tag);
 }
 
-static void piece_compare(struct comparing *comparing, const char *tag)
+static void gear_of_tag_compare(struct comparing *comparing, const char *tag)
 {
     bool before = gear_value(&comparing->old, tag, KEPT_ITEM) != NULL;
     bool after = gear_value(&comparing->now, tag, KEPT_ITEM) != NULL;
@@ -164,11 +164,11 @@ void gear_compare(struct comparing *comparing)
     const struct content *old = &comparing->old, *now = &comparing->now;
     for (size_t i = 0; i < old->gear_count; i++)
         if (is_first_of_tag(old->gear, i))
-            piece_compare(comparing, old->gear[i].subject);
+            gear_of_tag_compare(comparing, old->gear[i].subject);
     for (size_t i = 0; i < now->gear_count; i++)
         if (is_first_of_tag(now->gear, i) &&
             gear_value(old, now->gear[i].subject, KEPT_ITEM) == NULL)
-            piece_compare(comparing, now->gear[i].subject);
+            gear_of_tag_compare(comparing, now->gear[i].subject);
 }
 
 /* ---- dates ---- */

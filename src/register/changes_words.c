@@ -143,7 +143,7 @@ static bool is_of_procedure(const char *word)
     return false;
 }
 
-static void block_compare(struct comparing *comparing, const char *word)
+static void block_words_compare(struct comparing *comparing, const char *word)
 {
     const char *why = is_of_procedure(word) ? cause(comparing) : "";
     reason_add(comparing, "%s%s: words changed%s", why, word,
@@ -156,8 +156,8 @@ void words_compare(struct comparing *comparing)
     drawing_compare(comparing);
     for (size_t i = 0; i < comparing->gone_count; i++)
         if (!comparing->gone[i]->explained)
-            block_compare(comparing, comparing->gone[i]->block);
+            block_words_compare(comparing, comparing->gone[i]->block);
     for (size_t i = 0; i < comparing->come_count; i++)
         if (!comparing->come[i]->explained)
-            block_compare(comparing, comparing->come[i]->block);
+            block_words_compare(comparing, comparing->come[i]->block);
 }

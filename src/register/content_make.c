@@ -23,13 +23,13 @@ struct making {
 /* ---- lines ---- */
 
 /* Tabs and line ends part lines and texts. */
-static void text_put(struct text_builder *out, const char *text)
+static void content_text(struct text_builder *out, const char *text)
 {
     for (; *text != '\0'; text++)
         text_add_bytes(out, (unsigned char)*text < ' ' ? " " : text, 1);
 }
 
-static void line_begin(struct making *making, enum content_line line)
+static void content_begin(struct making *making, enum content_line line)
 {
     text_add(&making->out, choice_word(content_line_words, line));
 }
@@ -37,7 +37,7 @@ static void line_begin(struct making *making, enum content_line line)
 static void line_text(struct making *making, const char *text)
 {
     text_add(&making->out, "\t");
-    text_put(&making->out, text == NULL ? "" : text);
+    content_text(&making->out, text == NULL ? "" : text);
 }
 
 static void fact_line(struct making *making, enum content_line line, const char *subject,
@@ -45,7 +45,7 @@ static void fact_line(struct making *making, enum content_line line, const char 
 {
     if (text_empty(value))
         return;
-    line_begin(making, line);
+    content_begin(making, line);
     line_text(making, subject);
     line_text(making, field);
     line_text(making, value);
@@ -59,7 +59,7 @@ static void said_put(void *of, const struct fact *fact)
     struct making *making = of;
     if (fact->kind == FACT_SHOWN)
         return;
-    line_begin(making, CONTENT_SAYS);
+    content_begin(making, CONTENT_SAYS);
     line_text(making, fact->name);
     line_text(making, fact->text);
     text_add(&making->out, "\n");
@@ -71,7 +71,7 @@ static void blocks_put(struct making *making)
     for (size_t i = 0; i < sheet->block_count; i++) {
         if (sheet->blocks[i].key == BLOCK_PAGES)    /* as in the check code */
             continue;
-        line_begin(making, CONTENT_BLOCK);
+        content_begin(making, CONTENT_BLOCK);
         line_text(making, block_word(sheet->blocks[i].key));
         text_add(&making->out, "\n");
         block_visit(&sheet->blocks[i], making->arena, said_put, making);
@@ -83,7 +83,7 @@ static void cases_put(struct making *making)
     const struct steps_facts *steps = sheet_steps(making->sheet);
     for (size_t i = 0; i < steps->count; i++) {
         const struct card_step *step = &steps->items[i];
-        line_begin(making, CONTENT_STEP);
+        content_begin(making, CONTENT_STEP);
         line_text(making, text_format(making->arena, "%d", step->number));
         line_text(making, step->id);
         line_text(making, step->taken == NULL ? "" : step->taken->id.text);
@@ -110,7 +110,7 @@ static const char *place_words(const struct making *making, enum zone_key zone, 
     return out.at;
 }
 
-static void gear_line(struct making *making, const char *tag, enum kept_fact field,
+static void content_gear(struct making *making, const char *tag, enum kept_fact field,
                       const char *value)
 {
     fact_line(making, CONTENT_GEAR, tag, choice_word(kept_fact_words, field), value);
@@ -127,12 +127,12 @@ static void gear_put(struct making *making, const struct equipment *gear)
 {
     const char *tag = gear->tag.text;
     struct gear_date date;
-    gear_line(making, tag, KEPT_ITEM,
+    content_gear(making, tag, KEPT_ITEM,
               words_item(making->sheet->words, gear->kind->item));
-    gear_line(making, tag, KEPT_PLACE,
+    content_gear(making, tag, KEPT_PLACE,
               place_words(making, gear->zone.value, gear->place_side, &gear->spot));
     if (gear_date(gear, making->input->base, &date))
-        gear_line(making, tag, KEPT_GOOD_UNTIL,
+        content_gear(making, tag, KEPT_GOOD_UNTIL,
                   date_text(making->arena, gear_date_shown(&date)));
     for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
         if (!is_told_apart(field))
@@ -165,7 +165,7 @@ static void heard_line(struct making *making, const char *subject, const char *f
     fact_line(making, CONTENT_HEARD, subject, field, words);
 }
 
-static void identity_put(struct making *making)
+static void heard_put(struct making *making)
 {
     const struct boat *boat = making->input->boat;
     const struct text_value *sign = &boat->radio.call_sign, *mmsi = &boat->radio.mmsi;
@@ -271,7 +271,7 @@ const char *register_content(const struct compose_input *input, const struct she
     all_gear_put(&making, said);
     boat_put(&making);
     radio_put(&making);
-    identity_put(&making);
+    heard_put(&making);
     base_put(&making);
     sheet_put(&making);
     return making.out.at;

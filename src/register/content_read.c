@@ -58,7 +58,7 @@ static struct said_line line_made(const struct taking *taking, enum said_as said
                               .name = name, .text = text_bare(text, taking->arena), .tag = ""};
 }
 
-static void line_add(struct taking *taking, struct said_line line, const char *tag)
+static void said_add(struct taking *taking, struct said_line line, const char *tag)
 {
     struct content *content = taking->content;
     if (line.text[0] == '\0')
@@ -82,9 +82,9 @@ static void waiting_give(struct taking *taking, struct waiting *waiting, const c
 {
     for (size_t i = 0; i < waiting->count; i++) {
         for (size_t t = 0; t < count; t++)
-            line_add(taking, waiting->lines[i], tags[t]);
+            said_add(taking, waiting->lines[i], tags[t]);
         if (count == 0)
-            line_add(taking, waiting->lines[i], "");
+            said_add(taking, waiting->lines[i], "");
     }
     waiting->count = 0;
 }
@@ -148,7 +148,7 @@ static void row_says(struct taking *taking, struct said_line line)
         if (line.said == SAID_PLACE)
             wait_add(taking, &taking->place, line);
         else
-            line_add(taking, line, "");
+            said_add(taking, line, "");
     }
 }
 
@@ -164,7 +164,7 @@ static void step_says(struct taking *taking, struct said_line line)
 }
 
 /* A place of the safety plan and its lines, each of which begins with a tag. */
-static void list_says(struct taking *taking, struct said_line line)
+static void plan_list_says(struct taking *taking, struct said_line line)
 {
     if (line.said == SAID_PLACE) {
         place_end(taking);
@@ -172,7 +172,7 @@ static void list_says(struct taking *taking, struct said_line line)
     } else if (line.said == SAID_TAG) {
         tag_take(taking, line.text);
     } else {
-        line_add(taking, line, taking->tag);
+        said_add(taking, line, taking->tag);
     }
 }
 
@@ -194,18 +194,18 @@ static void marker_says(struct taking *taking, struct said_line line)
 {
     if (line.said == SAID_MARKER)
         taking->tag = line.text;
-    line_add(taking, line, taking->tag);
+    said_add(taking, line, taking->tag);
 }
 
 static void bare_says(struct taking *taking, struct said_line line)
 {
-    line_add(taking, line, "");
+    said_add(taking, line, "");
 }
 
 static void block_says(struct taking *taking, const char *name, const char *text)
 {
     static void (*const by_kind[])(struct taking *taking, struct said_line line) = {
-        [FACTS_STEPS] = step_says, [FACTS_ROWS] = row_says, [FACTS_PLACES] = list_says,
+        [FACTS_STEPS] = step_says, [FACTS_ROWS] = row_says, [FACTS_PLACES] = plan_list_says,
         [FACTS_INDEX] = entry_says, [FACTS_PLAN] = marker_says, [FACTS_FOOTER] = NULL};
     struct said_line line = line_made(taking, choice_find(said_words, name), name, text);
     if (by_kind[taking->facts] == NULL)
@@ -263,7 +263,7 @@ static enum content_line line_split(char *line, char *texts[TEXTS_MOST])
     return choice_find(content_line_words, line);
 }
 
-static void line_read(struct taking *taking, char *line, enum content_line first,
+static void content_line_read(struct taking *taking, char *line, enum content_line first,
                       enum content_line last)
 {
     char *texts[TEXTS_MOST];
@@ -286,7 +286,7 @@ static void lines_read(struct taking *taking, const char *text, enum content_lin
 {
     for (const char *at = text; *at != '\0';) {
         size_t length = strcspn(at, "\n");
-        line_read(taking, arena_copy(taking->arena, at, length), first, last);
+        content_line_read(taking, arena_copy(taking->arena, at, length), first, last);
         at += length + (at[length] == '\n' ? 1 : 0);
     }
 }

@@ -107,7 +107,7 @@ static bool code_sound(struct line_reading *line)
 }
 
 /* No cell of a row is empty: one that is was lost. */
-static bool cells_filled(struct line_reading *line)
+static bool cells_not_empty(struct line_reading *line)
 {
     for (enum register_column column = COLUMN_NONE + 1; column < COLUMN_COUNT; column++)
         if (text_empty(column_text(line, column)))
@@ -132,7 +132,7 @@ static bool row_take(struct line_reading *line, struct register_row *row)
         return cell_refuse(line, COLUMN_EVENT, "neither printed, hung nor taken_down");
     if (!date_parse(column_text(line, COLUMN_DATE), &row->date) || row->date.day == 0)
         return cell_refuse(line, COLUMN_DATE, "this is no date such as 2027-04-30");
-    return cells_filled(line) && code_sound(line);
+    return cells_not_empty(line) && code_sound(line);
 }
 
 /* ---- the file ---- */

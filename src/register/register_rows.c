@@ -69,7 +69,7 @@ bool same_print(const struct register_row *a, const struct register_row *b)
            text_equal(cell_text(a->dates), cell_text(b->dates));
 }
 
-static const char *spaces_skip(const char *at)
+static const char *gap_skip(const char *at)
 {
     while (*at == ' ')
         at++;
@@ -83,9 +83,9 @@ static char letter_small(char letter)
 
 bool same_place(const char *a, const char *b)
 {
-    for (a = spaces_skip(a), b = spaces_skip(b); *a != '\0' || *b != '\0';) {
+    for (a = gap_skip(a), b = gap_skip(b); *a != '\0' || *b != '\0';) {
         bool gap = *a == ' ' || *b == ' ';
-        const char *next_a = spaces_skip(a), *next_b = spaces_skip(b);
+        const char *next_a = gap_skip(a), *next_b = gap_skip(b);
         if (gap && *next_a != '\0' && *next_b != '\0' && (next_a == a || next_b == b))
             return false;
         a = next_a;
