@@ -112,14 +112,16 @@ void lines_explain(struct comparing *comparing, line_takes *takes, const void *o
     list_explain(comparing->come, comparing->come_count, takes, of);
 }
 
-/* The only such line; NULL: there is none, or `*count` are more. */
+/* The only such line, but for signal words and sources, which belong to another; NULL: there is
+ * none, or `*found` are more. */
 static const char *only_text(struct said_line *const *lines, size_t count, line_takes *takes,
                              const void *of, size_t *found)
 {
     const char *text = NULL;
     *found = 0;
     for (size_t i = 0; i < count; i++)
-        if (!lines[i]->explained && takes(lines[i], of)) {
+        if (!lines[i]->explained && lines[i]->said != SAID_WORD &&
+            lines[i]->said != SAID_SOURCE && takes(lines[i], of)) {
             text = lines[i]->text;
             (*found)++;
         }

@@ -45,7 +45,8 @@ extern const char *const kept_fact_words[];
     X(SAID_MARKER, "marker") X(SAID_ZONE, "zone") X(SAID_ZONE_NAME, "zone's name") \
     X(SAID_LEVEL, "level") X(SAID_AFT, "mm aft") X(SAID_ABEAM, "mm to starboard") \
     X(SAID_DETAIL, "detail") X(SAID_ENTRY, "entry") X(SAID_FIGURE_OF, "figure of") \
-    X(SAID_FIGURE, "figure known") X(SAID_FIRST_DATE, "first date") X(SAID_UNDATED, "undated")
+    X(SAID_FIGURE, "figure known") X(SAID_FIRST_DATE, "first date") X(SAID_UNDATED, "undated") \
+    X(SAID_WORD, "word") X(SAID_SOURCE, "source")
 enum said_as { SAID_OTHER, SAID_LIST(CHOICE_NAME) SAID_COUNT };
 extern const char *const said_words[];
 
