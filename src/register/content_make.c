@@ -140,6 +140,36 @@ static void gear_put(struct making *making, const struct equipment *gear)
                       field_text(gear_field_row(field), gear, making->arena));
 }
 
+/* As the radio says it: group by group. */
+static const char *groups_spelled(const char *identity, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    uint32_t strange;
+    for (const char *at = identity; *at != '\0'; at += strspn(at, " ")) {
+        size_t length = strcspn(at, " ");
+        const char *spelled = spell(arena, arena_copy(arena, at, length), &strange);
+        text_add_format(&out, "%s%s", out.length == 0 ? "" : " ", spelled == NULL ? "" : spelled);
+        at += length;
+    }
+    return out.length == 0 ? "" : out.at;
+}
+
+/* Identities stand on cards without the tag of the piece that has them. */
+static void gear_identity_put(struct making *making, const struct equipment *gear)
+{
+    const char *piece = text_format(making->arena, "%s %s",
+                                    words_item(making->sheet->words, gear->kind->item),
+                                    gear->tag.text);
+    fact_line(making, CONTENT_FACT, piece, gear_field_word(GEAR_hex_id), gear->hex_id.text);
+    fact_line(making, CONTENT_FACT, piece, gear_field_word(GEAR_mmsi), gear->mmsi.text);
+    if (!text_empty(gear->hex_id.text))
+        fact_line(making, CONTENT_HEARD, piece, gear_field_word(GEAR_hex_id),
+                  groups_spelled(gear->hex_id.text, making->arena));
+    if (!text_empty(gear->mmsi.text))
+        fact_line(making, CONTENT_HEARD, piece, gear_field_word(GEAR_mmsi),
+                  mmsi_spelled(making->arena, gear->mmsi.text));
+}
+
 /* The gear whose tags stand in `said`, what the sheet says; and the tags of all. */
 static void all_gear_put(struct making *making, const char *said)
 {
@@ -152,6 +182,7 @@ static void all_gear_put(struct making *making, const char *said)
         text_add_format(&tags, "%s%s", tags.length == 0 ? "" : " ", gear->tag.text);
         if (word_stands_in(said, gear->tag.text))
             gear_put(making, gear);
+        gear_identity_put(making, gear);
     }
     fact_line(making, CONTENT_FACT, CONTENT_SUBJECT_SHEET,
               choice_word(kept_fact_words, KEPT_TAGS), tags.length == 0 ? "" : tags.at);
