@@ -116,6 +116,9 @@ const char *content_of(const struct register_rows *rows, const struct register_r
 
 /* ---- a sheet as a row ---- */
 
+/* Is it a sheet that is hung, and has a code by which it is known? */
+bool sheet_is_registered(const struct sheet *sheet);
+
 /* All that the sheet says of itself; event, paper, date, place, by, program and content are left
  * out. */
 struct register_row row_of_sheet(const struct compose_input *input, const struct sheet *sheet,

@@ -122,7 +122,7 @@ static void sheets_hang(void *run, struct sheets *sheets)
     hanging->refused = hanging->refused || !sheets->asked_exist;
     for (size_t i = 0; i < sheets->set->count; i++) {
         const struct sheet *sheet = sheets->set->sheets[i];
-        if (!card_wanted(hanging->options, sheet))
+        if (!card_wanted(hanging->options, sheet) || !sheet_is_registered(sheet))
             continue;
         if (sheet->held) {
             held_tell(sheets, sheet);

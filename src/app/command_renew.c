@@ -30,15 +30,6 @@ struct languages renew_languages(const struct renewing *renewing)
     return languages;
 }
 
-bool renew_concerns(const struct renewing *renewing, const char *boat, const char *language)
-{
-    for (size_t i = 0; i < renewing->rows.count; i++)
-        if (text_equal(renewing->rows.rows[i].boat, boat) &&
-            text_equal(renewing->rows.rows[i].language, language))
-            return true;
-    return language_words(&renewing->fleet->printed, language) != NULL;
-}
-
 /* ---- what hangs ---- */
 
 static void all_judge(struct renewing *renewing)
@@ -85,8 +76,6 @@ enum exit_status command_renew(const struct options *options)
     bool begun = fleet_open(options, NEED_TEXTS, &fleet) &&
                  register_take(options, &fleet, &renewing.rows);
     if (begun) {
-        renewing.judged = arena_array(fleet.arena, renewing.rows.count + 1,
-                                      sizeof *renewing.judged);
         if (options->codes.count > 0)
             told = renew_codes(&renewing);
         else

@@ -27,7 +27,7 @@ void record_sheets(struct print_record *record, const struct sheets *sheets,
     if (options->list || options->draft)
         return;
     for (size_t i = 0; i < count; i++)
-        if (i == 0 || list[i] != list[i - 1])
+        if ((i == 0 || list[i] != list[i - 1]) && sheet_is_registered(list[i]))
             record_add(record, sheets, list[i]);
 }
 

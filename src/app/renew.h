@@ -16,25 +16,20 @@ struct renewing {
     const struct options *options;
     const struct fleet *fleet;
     struct register_rows rows;
-    bool *judged;                  /* of each row that hangs: its card is one of hers today */
     bool found;                    /* there is something to do */
     struct reprint *reprints;
     size_t reprint_count, reprint_room;
     /* the boat that is being judged */
+    struct register_rows own;      /* her rows */
+    bool *judged;                  /* of each of them that hangs: its card is one of hers today */
     struct arena *arena;
     struct text_builder out;       /* what is told of her, a line a finding */
     struct names never;            /* her cards that were never printed */
     size_t right, sheets;          /* cards that hang as they should; sheets of hers */
-    bool has_rows;                 /* something of hers is in the register */
-    const struct sheets *part;     /* in the language that is being judged */
 };
 
 /* Languages of rows and of the base's cards. */
 struct languages renew_languages(const struct renewing *renewing);
-
-/* Is the boat's set in that language of any concern: is some of it in the register, or is it what
- * would be printed? */
-bool renew_concerns(const struct renewing *renewing, const char *boat, const char *language);
 
 /* ---- renew_judge.c ---- */
 
@@ -47,8 +42,9 @@ void renew_gone_boats(struct renewing *renewing);
 
 /* ---- renew_reasons.c ---- */
 
-/* Adds why the sheet is another than what `hung` says, a line each behind `indent`. */
-void renew_reasons(const struct renewing *renewing, const struct sheets *sheets,
+/* Adds why the sheet is another than what `hung` says, a line each behind `indent`; what it said
+ * is in the rows. */
+void renew_reasons(const struct register_rows *rows, const struct sheets *sheets,
                    const struct sheet *sheet, const struct register_row *hung,
                    const char *indent, struct text_builder *out);
 

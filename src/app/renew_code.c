@@ -88,7 +88,7 @@ static void sheet_ask(const struct asking *asking, const struct sheets *sheets,
         text_add_format(out, "%s: %s, %s: OLD, replace it%s%s\n", code, now.boat, now.name,
                         same ? "" : "; the card has now ", same ? "" : now.code);
         struct text_builder reasons = text_builder_in(sheets->boat->arena);
-        renew_reasons(renewing, sheets, sheet, row, "    ", &reasons);
+        renew_reasons(&renewing->rows, sheets, sheet, row, "    ", &reasons);
         text_add(out, reasons.length == 0 ? "" : reasons.at);
     }
 }

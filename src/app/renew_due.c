@@ -76,8 +76,8 @@ static const struct sheet *sheet_of_id(const struct sheet_set *set, const char *
 /* Does it hang as it would be printed today? */
 static bool hangs_right(const struct renewing *renewing, const struct register_row *now)
 {
-    for (size_t i = 0; i < renewing->rows.count; i++)
-        if (same_print(&renewing->rows.rows[i], now) && hangs_still(&renewing->rows, i))
+    for (size_t i = 0; i < renewing->own.count; i++)
+        if (same_print(&renewing->own.rows[i], now) && hangs_still(&renewing->own, i))
             return true;
     return false;
 }
@@ -98,10 +98,9 @@ static bool changes_on(const struct renewing *renewing, const struct sheets *she
     now.date = sheets->input.today;
     text_add_format(out, "  CHANGES BY ITSELF %s (%s) on %s\n", now.name, now.code,
                     date_text(out->arena, then->input.today));
-    struct renewing told = *renewing;
     now.content = content_pack(register_content(&sheets->input, sheet, out->arena), out->arena);
-    told.rows = (struct register_rows){.rows = &now, .count = 1};
-    renew_reasons(&told, then, later == NULL ? sheet : later, &now, "      ", out);
+    const struct register_rows alone = {.rows = &now, .count = 1};
+    renew_reasons(&alone, then, later == NULL ? sheet : later, &now, "      ", out);
     return true;
 }
 
@@ -112,10 +111,10 @@ size_t renew_due(const struct renewing *renewing, const struct sheets *sheets,
     const struct sheet_set *set = sheets->set;
     bool *told = arena_array(sheets->boat->arena, set->count, sizeof *told);
     size_t count = 0;
-    for (size_t d = 0; d < days.count; d++) {
+    for (size_t d = 0; d < days.count && renewing->right > 0; d++) {
         struct sheets then = sheets_on(sheets, days.at[d]);
         for (size_t i = 0; then.set != NULL && i < set->count; i++) {
-            if (told[i] || set->sheets[i]->held)
+            if (told[i] || set->sheets[i]->held || !sheet_is_registered(set->sheets[i]))
                 continue;
             told[i] = changes_on(renewing, sheets, &then, set->sheets[i], out);
             count += told[i] ? 1 : 0;

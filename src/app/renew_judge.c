@@ -11,6 +11,17 @@
 
 /* ---- the boat ---- */
 
+static struct register_rows rows_of_boat(const struct register_rows *all, const char *key,
+                                         struct arena *arena)
+{
+    struct register_row *rows = arena_array(arena, all->count + 1, sizeof *rows);
+    struct register_rows own = {.rows = rows};
+    for (size_t i = 0; i < all->count; i++)
+        if (text_equal(all->rows[i].boat, key))
+            rows[own.count++] = all->rows[i];
+    return own;
+}
+
 void renew_begin(void *run, struct boat_job *boat)
 {
     struct renewing *renewing = run;
@@ -18,10 +29,9 @@ void renew_begin(void *run, struct boat_job *boat)
     renewing->out = text_builder_in(boat->arena);
     renewing->never = (struct names){0};
     renewing->right = renewing->sheets = 0;
-    renewing->has_rows = false;
-    for (size_t i = 0; i < renewing->rows.count; i++)
-        renewing->has_rows = renewing->has_rows ||
-                             text_equal(renewing->rows.rows[i].boat, boat->key);
+    renewing->own = rows_of_boat(&renewing->rows, boat->key, boat->arena);
+    renewing->judged = arena_array(boat->arena, renewing->own.count + 1,
+                                   sizeof *renewing->judged);
 }
 
 static void finding_begin(struct renewing *renewing, const char *what)
@@ -74,7 +84,7 @@ static void replace_tell(struct renewing *renewing, const struct sheets *sheets,
                          const struct sheet *sheet, const struct register_row *now,
                          const struct register_row *hung)
 {
-    const struct register_row *print = print_of(&renewing->rows, now, NULL);
+    const struct register_row *print = print_of(&renewing->own, now, NULL);
     finding_begin(renewing, "REPLACE");
     card_add(renewing, hung);
     text_add_format(&renewing->out, ", %s", hung->place);
@@ -84,7 +94,7 @@ static void replace_tell(struct renewing *renewing, const struct sheets *sheets,
         text_add_format(&renewing->out, "; printed %s, not hung",
                         date_text(renewing->arena, print->date));
     text_add(&renewing->out, "\n");
-    renew_reasons(renewing, sheets, sheet, hung, "      ", &renewing->out);
+    renew_reasons(&renewing->own, sheets, sheet, hung, "      ", &renewing->out);
     reprint_add(renewing, now, hung->paper);
 }
 
@@ -107,8 +117,8 @@ static void held_card_tell(struct renewing *renewing, const struct sheets *sheet
 static void unhung_tell(struct renewing *renewing, const struct register_row *now,
                         const char *paper)
 {
-    const struct register_row *print = print_of(&renewing->rows, now, NULL);
-    const struct register_row *last = print_last(&renewing->rows, now);
+    const struct register_row *print = print_of(&renewing->own, now, NULL);
+    const struct register_row *last = print_last(&renewing->own, now);
     if (print != NULL) {
         finding_begin(renewing, "PRINTED, NOT HUNG");
         card_add(renewing, now);
@@ -122,7 +132,7 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
     } else {
         names_add(&renewing->never, now->name, renewing->arena);
         renewing->found = true;
-        if (renewing->has_rows)
+        if (renewing->own.count > 0)
             reprint_add(renewing, now, paper);
     }
 }
@@ -134,9 +144,9 @@ static void card_judge(struct renewing *renewing, const struct sheets *sheets,
     const char *paper = sheets->boat->job->papers[sheets->part.paper].key;
     size_t hangs = 0, right = 0;
     renewing->sheets++;
-    for (size_t i = 0; i < renewing->rows.count; i++) {
-        const struct register_row *hung = &renewing->rows.rows[i];
-        if (!same_card(hung, &now) || !hangs_still(&renewing->rows, i))
+    for (size_t i = 0; i < renewing->own.count; i++) {
+        const struct register_row *hung = &renewing->own.rows[i];
+        if (!same_card(hung, &now) || !hangs_still(&renewing->own, i))
             continue;
         hangs++;
         renewing->judged[i] = true;
@@ -177,10 +187,10 @@ static void take_down_tell(struct renewing *renewing, const struct register_row 
 static void lost_cards_tell(struct renewing *renewing, const struct sheets *sheets)
 {
     const char *language = words_language(sheets->input.words);
-    for (size_t i = 0; i < renewing->rows.count; i++) {
-        const struct register_row *hung = &renewing->rows.rows[i];
-        if (renewing->judged[i] || !text_equal(hung->boat, sheets->boat->key) ||
-            !text_equal(hung->language, language) || !hangs_still(&renewing->rows, i))
+    for (size_t i = 0; i < renewing->own.count; i++) {
+        const struct register_row *hung = &renewing->own.rows[i];
+        if (renewing->judged[i] || !text_equal(hung->language, language) ||
+            !hangs_still(&renewing->own, i))
             continue;
         renewing->judged[i] = true;
         take_down_tell(renewing, hung, not_hers_reason(sheets, hung->card));
@@ -196,13 +206,23 @@ static void changing_tell(struct renewing *renewing, const struct sheets *sheets
     renewing->found = renewing->found || (due > 0 && asked.year != 0);
 }
 
+/* Is her set in that language in the register, or what would be printed? */
+static bool is_of_concern(const struct renewing *renewing, const char *language)
+{
+    for (size_t i = 0; i < renewing->own.count; i++)
+        if (text_equal(renewing->own.rows[i].language, language))
+            return true;
+    return language_words(&renewing->fleet->printed, language) != NULL;
+}
+
 void renew_sheets(void *run, struct sheets *sheets)
 {
     struct renewing *renewing = run;
-    if (!renew_concerns(renewing, sheets->boat->key, words_language(sheets->input.words)))
+    if (!is_of_concern(renewing, words_language(sheets->input.words)))
         return;
     for (size_t i = 0; i < sheets->set->count; i++)
-        card_judge(renewing, sheets, sheets->set->sheets[i]);
+        if (sheet_is_registered(sheets->set->sheets[i]))
+            card_judge(renewing, sheets, sheets->set->sheets[i]);
     lost_cards_tell(renewing, sheets);
     changing_tell(renewing, sheets);
 }
@@ -222,23 +242,21 @@ static void never_tell(struct renewing *renewing)
     text_add(&renewing->out, "\n");
 }
 
-/* Cards of hers that hang, by the register. */
-static size_t hanging_count(const struct renewing *renewing, const char *boat)
+/* Cards that hang by these rows. */
+static size_t hanging_count(const struct register_rows *rows)
 {
     size_t count = 0;
-    for (size_t i = 0; i < renewing->rows.count; i++)
-        if (text_equal(renewing->rows.rows[i].boat, boat) && hangs_still(&renewing->rows, i))
-            count++;
+    for (size_t i = 0; i < rows->count; i++)
+        count += hangs_still(rows, i) ? 1 : 0;
     return count;
 }
 
 /* Rows of languages that the program has no more. */
-static void unjudged_tell(struct renewing *renewing, const char *boat)
+static void unjudged_tell(struct renewing *renewing)
 {
-    for (size_t i = 0; i < renewing->rows.count; i++)
-        if (!renewing->judged[i] && text_equal(renewing->rows.rows[i].boat, boat) &&
-            hangs_still(&renewing->rows, i))
-            take_down_tell(renewing, &renewing->rows.rows[i],
+    for (size_t i = 0; i < renewing->own.count; i++)
+        if (!renewing->judged[i] && hangs_still(&renewing->own, i))
+            take_down_tell(renewing, &renewing->own.rows[i],
                            "the program has no words in its language");
 }
 
@@ -248,11 +266,11 @@ void renew_end(void *run, struct boat_job *boat)
     if (boat->parts_made == 0) {
         renewing->found = true;
         printf("%s: NOT JUDGED: errors in her file or in the base's; %zu cards hang, and nothing "
-               "tells whether they are true\n", boat->key, hanging_count(renewing, boat->key));
+               "tells whether they are true\n", boat->key, hanging_count(&renewing->own));
         return;
     }
     never_tell(renewing);
-    unjudged_tell(renewing, boat->key);
+    unjudged_tell(renewing);
     if (renewing->right == renewing->sheets && renewing->sheets > 0)
         printf("%s: all %zu cards hang as recorded\n", boat->key, renewing->right);
     else
@@ -269,14 +287,15 @@ void renew_gone_boats(struct renewing *renewing)
     struct names gone = {0};
     for (size_t i = 0; i < renewing->rows.count; i++) {
         const char *boat = renewing->rows.rows[i].boat;
-        if (!names_hold(&fleet->base_keys, boat) && !names_hold(&gone, boat))
-            names_add(&gone, boat, fleet->arena);
-    }
-    for (size_t i = 0; i < gone.count; i++) {
-        size_t count = hanging_count(renewing, gone.at[i]);
+        if (names_hold(&fleet->base_keys, boat) || names_hold(&gone, boat))
+            continue;
+        names_add(&gone, boat, fleet->arena);
+        struct register_rows own = rows_of_boat(&renewing->rows, boat, fleet->arena);
+        size_t count = hanging_count(&own);
         if (count == 0)
             continue;
         renewing->found = true;
-        printf("%s: TAKE DOWN %zu cards: the base has no such boat any more\n", gone.at[i], count);
+        printf("%s: TAKE DOWN %zu card%s: the base has no such boat any more\n", boat, count,
+               count == 1 ? "" : "s");
     }
 }

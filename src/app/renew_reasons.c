@@ -33,14 +33,14 @@ static size_t passed_add(const struct sheets *sheets, const struct register_row 
     return count;
 }
 
-void renew_reasons(const struct renewing *renewing, const struct sheets *sheets,
+void renew_reasons(const struct register_rows *rows, const struct sheets *sheets,
                    const struct sheet *sheet, const struct register_row *hung,
                    const char *indent, struct text_builder *out)
 {
     struct arena *arena = out->arena;
     const char *now = register_content(&sheets->input, sheet, arena);
     const struct footer_facts *footer = sheet_footer(sheet);
-    const char *packed = content_of(&renewing->rows, hung);
+    const char *packed = content_of(rows, hung);
     const char *old = packed == NULL ? NULL : content_unpack(packed, arena);
     bool code = text_equal(footer->code, hung->code);
     struct register_changes changes = {0};

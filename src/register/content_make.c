@@ -325,6 +325,11 @@ static const char *until_of(const struct compose_input *input, const struct shee
     return gear;
 }
 
+bool sheet_is_registered(const struct sheet *sheet)
+{
+    return !text_empty(sheet_footer(sheet)->code);
+}
+
 struct register_row row_of_sheet(const struct compose_input *input, const struct sheet *sheet,
                                  struct arena *arena)
 {

@@ -58,17 +58,18 @@ static bool cell_take(struct line_reading *line, const char **at)
 {
     struct text_builder out = text_builder_in(line->arena);
     const char *begin = *at, *end = begin;
+    bool quoted = begin < line->end && *begin == '"';
     text_add(&out, "");
-    if (begin < line->end && *begin == '"')
+    if (quoted)
         end = quoted_take(line, begin, &out);
-    else
-        for (; end < line->end && !parts_cells(line, *end); end++)
-            text_add_bytes(&out, end, 1);
+    while (!quoted && end < line->end && !parts_cells(line, *end))
+        end++;
     if (end == NULL || (end < line->end && !parts_cells(line, *end)))
         return line_refuse(line, begin, "a quote that opens a cell is not closed at its end");
     if (line->count < COLUMN_COUNT - 1) {
         line->at[line->count] = (size_t)(begin - line->source->bytes);
-        line->cells[line->count++] = out.at;
+        line->cells[line->count++] =
+            quoted ? out.at : arena_copy(line->arena, begin, (size_t)(end - begin));
     }
     if (end < line->end && line->delimiter == '\0')
         line->delimiter = *end;

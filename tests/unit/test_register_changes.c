@@ -133,8 +133,8 @@ static void each_way_of_handling_is_told(void **state)
 static void gear_that_came_or_went_is_told(void **state)
 {
     (void)state;
-    one_change("  - {item: boathook, tag: C40, zone: side_deck, side: starboard, spot: on the rail}\n",
-               "", "Boathook C40 taken off the boat");
+    one_change("  - {item: boathook, tag: C40, zone: side_deck, side: starboard, spot: on the "
+               "rail}\n", "", "Boathook C40 taken off the boat");
     one_change("  # openings in the hull\n",
                "  - {item: boathook, tag: C42, zone: cockpit, side: port}\n  # openings\n",
                "Boathook C42 added: Cockpit, port");
