@@ -154,9 +154,12 @@ static const char *groups_spelled(const char *identity, struct arena *arena)
     return out.length == 0 ? "" : out.at;
 }
 
-/* Identities stand on cards without the tag of the piece that has them. */
+/* Identities stand on cards without the tag of the piece that has them. Those of the fixed radio
+ * are told as hers. */
 static void gear_identity_put(struct making *making, const struct equipment *gear)
 {
+    if (text_equal(gear->tag.text, making->input->boat->radio.tag.text))
+        return;
     const char *piece = text_format(making->arena, "%s %s",
                                     words_item(making->sheet->words, gear->kind->item),
                                     gear->tag.text);
