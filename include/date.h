@@ -51,6 +51,10 @@ struct date date_last_valid_day(struct date mark, enum month_means month, enum y
  * result is to lie in the years 1 to 9999. */
 struct date date_add_months(struct date date, int months);
 
+/* The full date so many days after the last day of the date. The result is to lie in the years
+ * 1 to 9999. */
+struct date date_days_later(struct date date, int days);
+
 /* Days from `from` to `to`, negative when `to` is earlier, by their last days. */
 int64_t date_days_between(struct date from, struct date to);
 

@@ -85,6 +85,10 @@ bool problems_settle(struct problems *whole, const struct problems *part);
  * they were added there. Messages are copied: `part` may die after. */
 void problems_join(struct problems *problems, const struct problems *part);
 
+/* A new list of those that are of this severity or worse. */
+struct problems *problems_from(const struct problems *whole, enum severity least,
+                               struct arena *arena);
+
 /* Was an error told at just this place, of the boat being worked on, and by the check
  * of that id? NULL: by any. */
 bool problems_error_at(const struct problems *problems, struct place place,

@@ -56,8 +56,17 @@ struct options {
     unsigned punch;           /* enum punch */
     unsigned pouch;           /* enum pouch */
     const char *table;        /* table: the file to write; NULL: standard output */
-    const char *file;         /* take: the table */
     bool write;               /* take: change the boats' files */
+    /* what hangs on board */
+    const char *place, *by;   /* hang: where the cards hang, and who hung them */
+    bool down, checked;       /* hang: they were taken down; codes were compared by eye */
+    struct names codes;       /* renew: check codes as they were typed; none: what hangs */
+    bool print;               /* renew: print what is to be replaced */
+    struct date horizon;      /* renew, due: up to which day; year 0: not told */
+    bool begin_register;      /* start: a register for a base that has none */
+    /* due */
+    bool csv, ics;
+    const char *file;         /* due: where it goes, NULL: standard output; take: the table */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */
@@ -94,5 +103,8 @@ enum exit_status command_start(const struct options *options);
 enum exit_status command_list(const struct options *options);
 enum exit_status command_table(const struct options *options);
 enum exit_status command_take(const struct options *options);
+enum exit_status command_hang(const struct options *options);
+enum exit_status command_renew(const struct options *options);
+enum exit_status command_due(const struct options *options);
 
 #endif

@@ -8,6 +8,7 @@
 #include "print_overview.h"
 #include "print_stickers.h"
 #include "progress.h"
+#include "register_file.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -26,6 +27,7 @@ struct printing {
     struct progress progress;
     struct names written;
     size_t chosen;                 /* pages of the boat being printed that were asked for */
+    struct print_record record;    /* of her, for the register */
 };
 
 static struct chosen pages_choose(const struct sheets *sheets)
@@ -183,7 +185,10 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
     struct document document = document_of(sheets, chosen,
                                            words_get(sheets->input.words, kind->title));
     const char *name = file_name(sheets, NULL);
-    if (file_write(printing, sheets, &document, name) && !options->quiet)
+    if (!file_write(printing, sheets, &document, name))
+        return;
+    record_sheets(&printing->record, sheets, chosen->sheets, chosen->count);
+    if (!options->quiet)
         printf("%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
                sheets->page_count,
                options->draft ? "; a draft, not to be hung: the final set is left as it is" : "");
@@ -231,6 +236,7 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
         const char *name = file_name(sheets, sheet->id);
         if (!file_write(printing, sheets, &document, name))
             continue;
+        record_sheets(&printing->record, sheets, own.sheets, own.count);
         written++;
         if (options->cards.count > 0)
             card_tell(options, sheets, name);
@@ -313,6 +319,7 @@ static void boat_end_print(void *run, struct boat_job *boat)
 {
     struct printing *printing = run;
     progress_clear(&printing->progress);
+    record_write(&printing->record, boat);
     if (printing->chosen == 0)
         printf("%s: no card could be printed\n", boat->key);
 }

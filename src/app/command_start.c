@@ -4,6 +4,7 @@
 #include "draw.h"
 #include "fleet.h"
 #include "known_names.h"
+#include "register_file.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -146,6 +147,38 @@ static bool boats_write(const struct options *options, const struct fleet *fleet
     return all;
 }
 
+static void no_rows(void *of, const struct register_rows *there, struct text_builder *lines)
+{
+    (void)of;
+    (void)there;
+    (void)lines;
+}
+
+/* A register without rows; one that is there is left as it is. */
+static bool register_begin(const struct options *options, const struct fleet *fleet)
+{
+    const char *path = register_path(options, fleet->arena);
+    const struct register_telling telling = {fleet->arena, fleet->problems, fleet->problems};
+    if (is_there(path))
+        return true;
+    if (!register_change(path, APPEND_MAKE, no_rows, NULL, &telling))
+        return false;
+    printf("%s: begun; `print` and `hang` write into it\n", path);
+    return true;
+}
+
+/* For a base that has none. */
+static void register_alone(const struct options *options, const struct fleet *fleet)
+{
+    const char *path = register_path(options, fleet->arena);
+    if (!is_there(text_format(fleet->arena, "%s/base.yaml", options->base)))
+        problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
+                    "name the folder that holds base.yaml and boats/, or leave out --register",
+                    "%s is not a base", options->base);
+    else if (!is_in_the_way(fleet, path, "it goes on as it is"))
+        register_begin(options, fleet);
+}
+
 /* `text` is what each boat's file is to hold. */
 static void files_write(const struct options *options, const struct fleet *fleet,
                         const char *text)
@@ -159,6 +192,7 @@ static void files_write(const struct options *options, const struct fleet *fleet
         return;
     bool base = is_there(base_file) ||
                 file_new(fleet, options->base, "base.yaml", starter_base(arena));
+    base = base && register_begin(options, fleet);
     bool all = boats_write(options, fleet, boats, text);
     if (base && all && options->boats.count == 0)
         printf("next: maydeck start %s --boat NAME\n", options->base);
@@ -179,7 +213,9 @@ enum exit_status command_start(const struct options *options)
     struct fleet fleet;
     bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
     const char *text = NULL;
-    if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
+    if (own && options->begin_register)
+        register_alone(options, &fleet);
+    else if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
         text = boat_text(options, &fleet);
     if (text != NULL)
         files_write(options, &fleet, text);

@@ -78,6 +78,26 @@ const struct command commands[] = {
      "column `out` takes one out, and its tag is never used again. What can mean two things,\n"
      "such as 03/04/2027, is an error by row and column; then nothing is written.",
      command_take, NULL},
+    {"hang", OF_HANG, "record which cards hang on board",
+     "Records in BASE/register.csv that these cards of a boat hang at a place, or all of\n"
+     "her set. A card must have been printed and still say what the record says today:\n"
+     "one that is held back, was never printed or has changed since is named and not\n"
+     "recorded. --checked takes cards of which the register has no print, once each code\n"
+     "was compared with print --list. With --down cards were taken down.",
+     command_hang, NULL},
+    {"renew", OF_RENEW, "tell which cards on board are to be replaced, and why",
+     "Holds what hangs by BASE/register.csv against the records of today: which cards to\n"
+     "replace or take down, which were printed and never hung, never printed, or are held\n"
+     "back, and which change by themselves: within 30 days, or up to --by. --code tells\n"
+     "what card a check code is of, and whether it is still true. Exit 1 where there is\n"
+     "something to do.",
+     command_renew, NULL},
+    {"due", OF_DUE, "list every date of a base and its boats",
+     "Dates of gear and services, approvals, numbers to be looked up again, clocks and\n"
+     "silenced checks, the first to come first; then each date that should be recorded\n"
+     "and is not. The date is the last good day. Exit 1 where one is past, is not\n"
+     "recorded, or, with --until, is to come by then.",
+     command_due, NULL},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -90,6 +110,10 @@ static const struct option_row option_rows[] = {
     /* which boats and cards */
     {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
+    {OF_RENEW | OF_DUE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+     "only these boats (file names without .yaml)", NULL},
+    {OF_HANG, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+     "whose cards (her file name without .yaml)", NULL},
     {OF_CALL, "boat", 0, OPTION_LIST, AT(boats), "BOAT",
      "which boat calls (its file name without .yaml)", NULL},
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
@@ -105,6 +129,8 @@ static const struct option_row option_rows[] = {
      "explain these cards (such as flooding)", NULL},
     {OF_CALL, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
      "what these cards say (such as flooding)", NULL},
+    {OF_HANG, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
+     "only these cards (such as flooding), not all of her set", NULL},
     {OF_WHY, "all", 0, OPTION_FLAG, AT(all), NULL, "explain every card", NULL},
     {OF_WHY, "figure", 0, OPTION_TEXT, AT(figure), "FIGURE",
      "one figure (such as beat_pumps), or all", NULL},
@@ -116,6 +142,10 @@ static const struct option_row option_rows[] = {
      "in these languages, not the base's first (such as en)", NULL},
     {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
      "with the words that cards print in this language (default: en)", NULL},
+    {OF_HANG, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
+     "cards in these languages, not the base's first", NULL},
+    {OF_HANG, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "those printed on this paper (default: the last print)", paper_words},
     {OF_PRINT, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
      "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
     {OF_PRINT, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
@@ -138,6 +168,12 @@ static const struct option_row option_rows[] = {
      "write into this file (default: standard output)", NULL},
     {OF_TAKE, "write", 0, OPTION_FLAG, AT(write), NULL,
      "change the boats' files; without it only tell", NULL},
+    {OF_RENEW, "output", 'o', OPTION_TEXT, AT(output), "DIR",
+     "with --print: where the files go (default: cards)", NULL},
+    {OF_HANG, "date", 0, OPTION_DATE, AT(today), "DATE",
+     "day on which they were hung or taken down (default today)", NULL},
+    {OF_RENEW | OF_DUE, "date", 0, OPTION_DATE, AT(today), "DATE",
+     "stands in for today (2026-11-25)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
      "day of the time that is filled in (default today)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE, "date", 0, OPTION_DATE, AT(today), "DATE",
@@ -165,6 +201,8 @@ static const struct option_row option_rows[] = {
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
     {OF_ALL & ~OF_LIST & ~OF_TABLE & ~OF_TAKE, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
+    {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE), "dump", 0, OPTION_FLAG, AT(dump), NULL,
+     NULL, NULL},
 
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",
@@ -216,6 +254,30 @@ static const struct option_row option_rows[] = {
     {OF_CHECK, "schema", 0, OPTION_ALONE, AT(schema), NULL,
      "print the JSON Schema of --json; needs no BASE", NULL},
 
+    /* what hangs, and dates */
+    {OF_HANG, "place", 0, OPTION_TEXT, AT(place), "PLACE",
+     "where they hang, in a few words (such as \"chart table\")", NULL},
+    {OF_HANG, "by", 0, OPTION_TEXT, AT(by), "WHO", "who hung them (such as initials)", NULL},
+    {OF_HANG, "checked", 0, OPTION_FLAG, AT(checked), NULL,
+     "each code was compared with print --list", NULL},
+    {OF_HANG, "down", 0, OPTION_FLAG, AT(down), NULL,
+     "they were taken down: from everywhere, or from --place", NULL},
+    {OF_RENEW, "by", 0, OPTION_DATE, AT(horizon), "DATE",
+     "also what changes by itself up to this day", NULL},
+    {OF_RENEW, "code", 0, OPTION_LIST, AT(codes), "CODE,...",
+     "what card has this check code (such as 3EHB-1W4H)", NULL},
+    {OF_RENEW, "print", 0, OPTION_FLAG, AT(print), NULL,
+     "print those to replace, one file a card", NULL},
+    {OF_START, "register", 0, OPTION_FLAG, AT(begin_register), NULL,
+     "only a register, for a base that has none", NULL},
+    {OF_DUE, "until", 0, OPTION_DATE, AT(horizon), "DATE",
+     "only what is to come up to this day, and what is past", NULL},
+    {OF_DUE, "csv", 0, OPTION_FLAG, AT(csv), NULL, "as a table for a spreadsheet", NULL},
+    {OF_DUE, "ics", 0, OPTION_FLAG, AT(ics), NULL,
+     "as a calendar (RFC 5545), a day a date", NULL},
+    {OF_DUE, "output", 'o', OPTION_TEXT, AT(file), "FILE",
+     "where it goes (default: standard output)", NULL},
+
     {OF_ALL, "help", 'h', OPTION_HELP, 0, NULL, "tell how it is used", NULL},
     {OF_ALL, "version", 'V', OPTION_VERSION, 0, NULL, "tell the version", NULL},
 };
@@ -246,6 +308,10 @@ static const char *const apart[][APART_MOST] = {
     {"proof", "list", NULL},
     {"figures", "json", "list", "schema", NULL},
     {"differs", "json", "page", "list", "schema", "figures", NULL},
+    {"down", "checked", NULL},
+    {"code", "print", NULL},
+    {"csv", "ics", NULL},
+    {"register", "boat", NULL},
 };
 
 const char *const *options_apart(size_t index)

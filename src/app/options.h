@@ -17,6 +17,11 @@ enum command_bit {
     OF_TAKE = 1 << 13,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_TABLE | OF_TAKE,
     OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
+    OF_HANG = 1 << 6,
+    OF_RENEW = 1 << 7,
+    OF_DUE = 1 << 8,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
+             OF_DUE,
 };
 
 enum option_kind {
@@ -45,7 +50,7 @@ struct option_row {
 
 /* NULL after the last. */
 const struct option_row *option_at(size_t index);
-enum { OPTIONS_MOST = 64 };     /* rows there may be */
+enum { OPTIONS_MOST = 96 };     /* rows there may be */
 
 /* Options that exclude each other, ended by NULL; NULL after the last set. */
 const char *const *options_apart(size_t index);

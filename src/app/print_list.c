@@ -13,8 +13,8 @@ static bool speaks_of(const char *what, const char *name)
     return false;
 }
 
-/* NULL: nothing that was told names the card. */
-static const struct problem *reason_of(const struct sheets *sheets, const struct sheet *sheet)
+const struct problem *held_reason(const struct sheets *sheets,
+                                  const struct sheet *sheet)
 {
     size_t count;
     const struct problem *list = problems_sorted(sheets->boat->problems, &count);
@@ -27,7 +27,7 @@ static const struct problem *reason_of(const struct sheets *sheets, const struct
 static void held_add(const struct sheets *sheets, const struct sheet *sheet,
                      struct text_builder *out)
 {
-    const struct problem *reason = reason_of(sheets, sheet);
+    const struct problem *reason = held_reason(sheets, sheet);
     text_add_format(out, "  %-9s  %s", "held", sheet->name);
     if (reason != NULL && reason->place.source != NULL)
         text_add_format(out, ": %s:%d:%d", reason->place.source->name, reason->place.line,

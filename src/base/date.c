@@ -164,6 +164,11 @@ int64_t date_days_between(struct date from, struct date to)
     return days_of(date_last_day(to)) - days_of(date_last_day(from));
 }
 
+struct date date_days_later(struct date date, int days)
+{
+    return date_from_days(days_of(date_last_day(date)) + days);
+}
+
 struct date date_from_seconds(int64_t seconds)
 {
     const int64_t first = INT64_C(-62135596800);  /* 0001-01-01 */

@@ -188,6 +188,17 @@ void problems_join(struct problems *problems, const struct problems *part)
     }
 }
 
+struct problems *problems_from(const struct problems *whole, enum severity least,
+                               struct arena *arena)
+{
+    struct problems *worse = problems_new(arena);
+
+    for (size_t i = 0; i < whole->count; i++)
+        if (whole->items[i].severity >= least)
+            problem_store(worse, &whole->items[i]);
+    return worse;
+}
+
 struct problems *problems_part(const struct problems *whole)
 {
     struct problems *part = problems_new(whole->arena);

@@ -7,7 +7,8 @@ base=$scratch/base
 maydeck start "$base" --boat tern --hull monohull
 expect_status start 0
 expect_equal start-files 'base.yaml
-boats/tern.yaml' "$(folder_list "$base")"
+boats/tern.yaml
+register.csv' "$(folder_list "$base")"
 expect_empty start-stderr "$(cat "$scratch/stderr")"
 cp -R "$base" "$scratch/first"
 
@@ -55,7 +56,8 @@ else
 fi
 maydeck start "$scratch/empty"
 expect_status start-no-boat 0
-expect_equal start-no-boat-files base.yaml "$(folder_list "$scratch/empty")"
+expect_equal start-no-boat-files 'base.yaml
+register.csv' "$(folder_list "$scratch/empty")"
 
 # The same input, the same bytes.
 maydeck start "$scratch/twin" --boat tern --hull monohull
