@@ -17,7 +17,7 @@
 #include "yaml_fields.h"
 
 struct approval {
-    struct text_value card, initials, qualification;
+    struct text_value card, text, initials, qualification;    /* text: a fingerprint */
     struct date_value date, until;
     struct place place;
 };

@@ -93,6 +93,9 @@ bool base_cards_check(const struct base_record *base, const struct procedure_set
 bool cards_chosen_check(const struct card_choice *choice, const struct procedure_set *procedures,
                         struct arena *arena, struct problems *problems);
 
+/* Does the base hang its card, on boats that say nothing else? */
+bool base_hangs(const struct base_record *base, const struct procedure *procedure);
+
 /* Is the card made only where it is asked for, and nobody asks for it? */
 bool card_not_asked_for(const struct compose_input *in, const struct procedure *procedure);
 

@@ -309,7 +309,14 @@ struct procedure {
     size_t call_count;
     const struct text_value *leads; /* {names} in its texts that are no steps of it */
     size_t lead_count;
+    const char *logic_sum;          /* SHA-256 of what its logic says, comments and layout apart, */
+    const struct text_in_language *text_sums;   /* and of its texts by language; NULL-ended */
 };
+
+/* Calls `visit` for what each of its texts stands on: berth and anchor, steps, cases, decision,
+ * nevers and cautions. */
+typedef void basis_visit(const struct basis *basis, void *context);
+void procedure_bases(const struct procedure *procedure, basis_visit *visit, void *context);
 
 /* A procedure is its logic and, apart from it, its texts in one language or several:
  * procedures/NAME.yaml and procedures/words/LANGUAGE/NAME.yaml. */

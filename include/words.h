@@ -347,6 +347,10 @@ const struct field_table *words_file_fields(void);
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);
 
+/* SHA-256 of what its sentences, items, zones and states say; comments, layout and what only
+ * reading and proofreading use are left out. */
+const char *words_sum(const struct words *words);
+
 /* By how many hundredths its texts are longer than English ones that say the same: as many may
  * the words of a headline be. 0: its file does not tell. */
 int words_longer(const struct words *words);

@@ -9,9 +9,10 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
                                   const struct boat *boat)
 {
     bool charter = options->from.year != 0;
-    return (struct rules_input){boat, fleet->base, options->today,
-                                charter ? options->from : options->today,
-                                charter ? options->to : options->today, fleet->crew};
+    return (struct rules_input){.boat = boat, .base = fleet->base, .today = options->today,
+                                .from = charter ? options->from : options->today,
+                                .to = charter ? options->to : options->today,
+                                .crew = fleet->crew};
 }
 
 /* ---- the base ---- */
@@ -94,6 +95,7 @@ static bool base_judge(const struct options *options, struct fleet *fleet)
         cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                  fleet->base_problems) && cards;
     struct rules_input input = rules_input_of(options, fleet, NULL);
+    approvables_take(fleet, &input);
     return rules_check_base(&input, fleet->arena, fleet->base_problems) && cards;
 }
 

@@ -62,6 +62,12 @@ void fleet_close(struct fleet *fleet);
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat);
 
+/* ---- approvables.c ---- */
+
+/* Hands to the checks of the base what approvals can be of; nothing while the procedures are not
+ * sound. */
+void approvables_take(const struct fleet *fleet, struct rules_input *input);
+
 /* ---- languages.c ---- */
 
 /* Where neither the command nor the base names a language. */

@@ -1,23 +1,23 @@
 /* surround.c - what every card carries around its instructions: title band,
  * plan, contact line, footer, marks (room: compose). */
 #include "compose_room.h"
+#include "approval.h"
+#include "fingerprint.h"
 
-
-/* An approval of a month counts from that month's first day to its last. */
-static bool approval_holds(const struct approval *approval, struct date today)
-{
-    return date_compare(date_first_day(approval->date.date), today) <= 0 &&
-           date_compare(today, approval->until.date) <= 0;
-}
-
+/* One that stands today for the text of this very sheet, in its language. */
 static const struct approval *approval_of(const struct composing *composing,
                                           const struct sheet *sheet)
 {
-    const struct base_record *base = composing->in->base;
-    for (size_t i = 0; i < base->approval_count; i++) {
-        const struct approval *approval = &base->approvals[i];
-        if (text_equal(approval->card.text, sheet->procedure_key) &&
-            approval_holds(approval, composing->in->today))
+    const struct compose_input *in = composing->in;
+    const char *fingerprint = NULL;
+    for (size_t i = 0; i < in->base->approval_count; i++) {
+        const struct approval *approval = &in->base->approvals[i];
+        if (!text_equal(approval->card.text, sheet->procedure_key))
+            continue;
+        if (fingerprint == NULL)
+            fingerprint = procedure_fingerprint(sheet->procedure, in->authorities, in->words,
+                                                composing->arena);
+        if (approval_state(approval, fingerprint, in->today) == APPROVAL_STANDS)
             return approval;
     }
     return NULL;

@@ -106,6 +106,8 @@ static const struct field_table first_aid_table = TABLE("the section first_aid",
 static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .readers = READ_FOOT,
         .about = "the card"),
+    ROW(struct approval, text, FIELD_TEXT, .any_word = true, .readers = READ_FOOT | READ_CHECK,
+        .about = "the fingerprint on the sheet that they read and signed; needed"),
     ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
         .readers = READ_FOOT, .about = "of who approved it"),
     ROW(struct approval, qualification, FIELD_WORDING, .required = true,

@@ -146,7 +146,20 @@ MAYDECK=$own
 
 # ---- the base ----
 
-approval='{card: engine_fire, initials: AB, qualification: fire officer, date: 2025-05-01, until:'
+maydeck list cards
+cp "$scratch/stdout" "$scratch/cards"
+# One base whose approvals are whole.
+boat_lay cedar <tests/errors/base/boats/alder.yaml
+signed='initials: AB, qualification: instructor, date: 2025-05-01, until: 2027-05-01'
+sed '1d; s/^[0-9]* *\([a-z_]*\) .* \([0-9A-F-]\{19\}\) .*/\1 \2/' "$scratch/cards" |
+    while read -r card text; do
+        echo "  - {card: $card, text: $text, $signed}"
+    done >"$scratch/approvals"
+sed -i "s/^approvals: .*/approvals:/; /^approvals:/r $scratch/approvals" "$good/cedar/base.yaml"
+approval="{card: engine_fire, text: $(fingerprint_of engine_fire), initials: AB, qualification: fire officer, date: 2025-05-01, until:"
+fault approval_awaited cedar '/card: flooding/d'
+fault approval_without_text cedar '/card: flooding/s/text: [^,]*, //'
+fault approval_text_changed cedar '/card: flooding/s/text: [^,]*,/text: 0123-4567-89AB-CDEF,/'
 fault approval_lapsed alder "s/^approvals: .*/approvals: [$approval 2026-05-01}]/"
 fault approval_lapses_during alder "s/^approvals: .*/approvals: [$approval 2026-12-01}]/" \
     --from 2026-11-28 --to 2026-12-05
@@ -502,14 +515,14 @@ says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "N
 # a key misspelt: that, and not that its field is missing too
 for key in boat radio equipment not_fitted persons_max hull call_sign mmsi power_switch hex_id \
     expires painter inside; do
-    change alder "s/\b$key:/${key}x:/"
+    change cedar "s/\b$key:/${key}x:/"
     told "$bad" >/dev/null
     expect_equal "each-misspelt-$key" 'record error' "$(sed -n \
         's/^ *{"check": "\([a-z0-9_]*\)", "severity": "\([a-z]*\)".*/\1 \2/p' "$scratch/stdout" | sort -u)"
     grep '"check": "record"' "$scratch/stdout" | grep -qv 'has no key' && not_ok "each-misspelt-$key-else" "$(cat "$scratch/stdout")"
 done
 for key in item tag zone; do
-    change alder "/item: epirb,/s/$key:/${key}x:/"
+    change cedar "/item: epirb,/s/$key:/${key}x:/"
     expect_equal "each-misspelt-$key" 'record error' "$(told "$bad")"
 done
 

@@ -71,7 +71,7 @@ struct rule_table {
 
 /* The tables of all families, each in the file of that family. */
 #define RULE_TABLES(X) \
-    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
+    X(approval) X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
     X(identity) X(name) X(opening) X(quotes) X(radio_gear) X(rescue) X(silence) X(tag) \
     X(unrecorded) X(place)
 #define RULE_TABLE_DECLARE(name) extern const struct rule_table rule_table_##name;
@@ -118,6 +118,13 @@ static inline const char *tags_left_out(const char *what)
     return out.at;
 }
 
+/* What approvals can be of: of a language in which no card is printed too. */
+static const struct approvable row_approvables[] = {
+    {"flooding", "en", "0123-4567-89AB-CDEF", true},
+    {"gas_leak", "en", "FEDC-BA98-7654-3210", true},
+    {"index", "en", "0000-0000-0000-0001", false},
+    {"flooding", "xx", "0000-0000-0000-0002", false}};
+
 /* Today is 2026-11-20; the charter ends a week later. */
 static inline void case_run(rule_family *family, const struct rule_case *one)
 {
@@ -126,6 +133,8 @@ static inline void case_run(rule_family *family, const struct rule_case *one)
     struct rules_input input = {
         .today = today, .from = today, .to = end,
         .crew = {.kg = one->kg, .count = one->persons},
+        .approvables = row_approvables,
+        .approvable_count = sizeof row_approvables / sizeof *row_approvables,
         .base = base_read(file_of("base.yaml", one->base == NULL ? BASE : one->base),
                           test.arena, test.problems, &base_sound)};
     if (one->boat != NULL)

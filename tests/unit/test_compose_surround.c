@@ -5,6 +5,7 @@
 #include <setjmp.h>
 #include <stdint.h>
 #include <cmocka.h>
+#include <ctype.h>
 #include <string.h>
 
 #include "card_fixture.h"
@@ -52,11 +53,12 @@ static const char *marks_of(const struct sheet *card)
                        text_empty(mark) || text_empty(unapproved) ? "" : " | ", unapproved);
 }
 
-static bool approved(const char *card, const char *from, const char *until)
+static bool approved_text(const char *text, const char *card, const char *from,
+                          const char *until)
 {
     const char *expected = "Approved AB, master, ";
-    base_with(text_format(test.arena, "[{card: %s, initials: AB, qualification: master, "
-                          "date: %s, until: %s}]", card, from, until), "[]");
+    base_with(text_format(test.arena, "[{card: %s, text: \"%s\", initials: AB, qualification: "
+                          "master, date: %s, until: %s}]", card, text, from, until), "[]");
     const struct sheet *made = card_with(TORCH, NO_FLARES);
     const struct footer_facts *footer = sheet_footer(made);
     bool in_footer = strstr(footer->left[1], expected) != NULL;
@@ -65,6 +67,30 @@ static bool approved(const char *card, const char *from, const char *until)
     if (in_footer)
         assert_non_null(strstr(footer->left[1], text_format(test.arena, "%s%s.", expected, from)));
     return in_footer;
+}
+
+/* With the fingerprint of the card's text as it is. */
+static bool approved(const char *card, const char *from, const char *until)
+{
+    (void)card_with(TORCH, NO_FLARES);
+    return approved_text(case_fingerprint(&test, "smoke"), card, from, until);
+}
+
+static void an_approval_is_of_one_text(void **state)
+{
+    (void)state;
+    (void)card_with(TORCH, NO_FLARES);
+    char *text = text_format(test.arena, "%s", case_fingerprint(&test, "smoke"));
+    assert_int_equal(strlen(text), 19);
+    assert_true(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    for (size_t i = 0; text[i] != '\0'; i++)        /* as people type it */
+        text[i] = text[i] == '-' ? ' ' : (char)tolower((unsigned char)text[i]);
+    assert_true(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    text[0] = text[0] == '0' ? '1' : '0';
+    assert_false(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    text[18] = '\0';
+    assert_false(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    assert_false(approved_text("FIRE", "smoke", "2026-10-01", "2027-10-01"));
 }
 
 /* Printed on 2026-11-25: both ends of an approval belong to it. */
@@ -86,8 +112,9 @@ static void an_approval_counts_from_its_date_until_its_last_day(void **state)
 static void both_engines_cards_stand_on_one_approval(void **state)
 {
     (void)state;
-    base_with("[{card: engine_fire, initials: AB, qualification: master, date: 2026-01-01, "
-              "until: 2027-01-01}]", "[]");
+    base_with(text_format(test.arena, "[{card: engine_fire, text: %s, initials: AB, "
+                          "qualification: master, date: 2026-01-01, until: 2027-01-01}]",
+                          case_fingerprint(&test, "engine_fire")), "[]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
     const struct sheet_set *set = case_compose(&test, false);
     assert_non_null(
@@ -306,6 +333,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(an_approval_counts_from_its_date_until_its_last_day),
+        TEST(an_approval_is_of_one_text),
         TEST(both_engines_cards_stand_on_one_approval),
         TEST(marks_are_said_in_a_fixed_order),
         TEST(local_rules_stand_on_the_cards_they_name),
