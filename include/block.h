@@ -43,13 +43,15 @@
     BLOCK(SOURCES, "sources", TEXT) \
     BLOCK(SEEN, "seen", SEEN)               /* which card to take, by what one sees first */ \
     BLOCK(ROWS, "rows", ROWS)               /* gear as a plain list */ \
+    BLOCK(FORM, "form", FORM)               /* what people work through and write upon */ \
     BLOCK(PAGES, "pages", PAGES)            /* what several pages are called; on none itself */ \
     BLOCK(FOOTER, "footer", FOOTER)
 
 enum facts_kind {
     FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_CASES, FACTS_STEPS, FACTS_PLAN,
     FACTS_DECISION, FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES,
-    FACTS_INDEX, FACTS_SEEN, FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
+    FACTS_INDEX, FACTS_SEEN, FACTS_LEGEND, FACTS_ROWS, FACTS_FORM, FACTS_PAGES,
+    FACTS_FOOTER
 };
 
 enum block_key {

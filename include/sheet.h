@@ -10,6 +10,7 @@
 #include "block.h"
 #include "boat.h"
 #include "call_part.h"
+#include "form.h"
 #include "procedure.h"
 #include "radio.h"
 #include "sheet_index.h"
@@ -326,6 +327,7 @@ union block_facts {
     const struct seen_facts *seen;
     const struct legend_facts *legend;
     const struct rows_facts *rows;
+    const struct form_facts *form;
     const struct pages_facts *pages;
     const struct footer_facts *footer;
 };
@@ -378,6 +380,7 @@ const struct index_facts *sheet_index(const struct sheet *sheet);
 const struct seen_facts *sheet_seen(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
+const struct form_facts *sheet_form(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
 /* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);

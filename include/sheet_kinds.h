@@ -9,7 +9,8 @@
 
 /* KIND(name in C, key of `kind:` in a procedure, what it is made from, composer, composer of
  * its radio calls alone, when it is composed, template, page rules beside those of every page,
- * whether it has a check code, whether it carries the marks of the set):
+ * whether it has a check code, whether it carries the marks of the set). FORM, which is last, is of
+ * no procedure: commands compose forms, see src/compose/form_room.h. Of the others:
  * from steps of the procedure; or from the boat's record, and then the procedure has none, and
  * warnings only where they are printed beside;
  * alone, or after the others, when it tells what they stand on. */
@@ -21,7 +22,9 @@
     KIND(SAFETY_PLAN, "safety_plan", FROM_RECORD, safety_plan_compose, no_call_compose, \
          AFTER_OTHERS, TEMPLATE_SAFETY_PLAN, RULES_ESCAPE_PLAN, CODED, MARKED) \
     KIND(INDEX, "index", FROM_RECORD, index_compose, no_call_compose, AFTER_OTHERS, \
-         TEMPLATE_INDEX, RULES_NO_OTHERS, CODED, MARKED)
+         TEMPLATE_INDEX, RULES_NO_OTHERS, CODED, MARKED) \
+    KIND(FORM, NULL, FROM_RECORD, no_compose, no_call_compose, ALONE, \
+         TEMPLATE_FORM, RULES_NO_OTHERS, NOT_CODED, NOT_MARKED)
 
 enum sheet_kind {
     SHEET_NONE,

@@ -10,6 +10,7 @@
 #include "arena.h"
 #include "call_word_list.h"
 #include "end_state.h"
+#include "form_word_list.h"
 #include "item.h"
 #include "known_names.h"
 #include "problem.h"
@@ -130,6 +131,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NATURE_PIRACY, nature_piracy, PLAIN, "") \
     X(NATURE_MOB, nature_mob, PLAIN, "") \
     CALL_WORD_LIST(X) \
+    FORM_WORD_LIST(X) \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \

@@ -7,7 +7,7 @@
 #define LENGTH_OF(list) (sizeof(list) / sizeof *(list))
 
 static const struct set_kind set_kinds[] = {
-    {WORD_DOCUMENT_CARDS, compose_set},
+    {WORD_DOCUMENT_CARDS, SET_OF_CARDS, compose_set},
 };
 
 enum paper_key base_paper(const struct fleet *fleet)
@@ -31,6 +31,15 @@ struct job job_of(const struct options *options, const struct fleet *fleet)
                         .kinds = set_kinds, .kind_count = LENGTH_OF(set_kinds),
                         .languages = fleet->printed,
                         .papers = {paper_choose(options, fleet)}, .paper_count = 1};
+}
+
+struct job job_of_kind(const struct options *options, const struct fleet *fleet,
+                       const struct set_kind *kind)
+{
+    struct job job = job_of(options, fleet);
+    job.kinds = kind;
+    job.kind_count = 1;
+    return job;
 }
 
 size_t job_part_count(const struct job *job)

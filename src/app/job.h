@@ -10,9 +10,11 @@
 #include "paper.h"
 #include "proof.h"
 
-/* Sheets that are made together, such as the emergency cards of a boat. */
+/* Sheets that are made together, such as the emergency cards of a boat, or a form about her. */
 struct set_kind {
     enum word title;               /* of a file that holds them, after the boat's name */
+    enum { SET_OF_CARDS, SET_OF_FORMS } made_of;   /* forms lead nobody into a hazard, and --card
+                                      asks for none of them */
     const struct sheet_set *(*compose)(const struct compose_input *input, struct arena *arena,
                                        struct problems *problems);
 };
@@ -39,6 +41,10 @@ enum paper_key base_paper(const struct fleet *fleet);
 
 /* The job that options and fleet ask for. */
 struct job job_of(const struct options *options, const struct fleet *fleet);
+
+/* The same of sheets of that kind alone, which lives as long as the job. */
+struct job job_of_kind(const struct options *options, const struct fleet *fleet,
+                       const struct set_kind *kind);
 
 /* The parts of one boat, the papers of one language together, and the languages of one kind;
  * `index` is below the count. */

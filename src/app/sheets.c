@@ -21,16 +21,22 @@ static struct problems *hazards_told(const struct sheets *sheets)
                                             : problems_new(sheets->boat->arena);
 }
 
+static const struct set_kind *set_kind_of(const struct sheets *sheets)
+{
+    promise(sheets->part.kind < sheets->boat->job->kind_count);
+    return &sheets->boat->job->kinds[sheets->part.kind];
+}
+
 struct sheets sheets_compose(struct boat_job *boat, struct job_part part)
 {
     struct sheets sheets = {
         .boat = boat, .part = part, .problems = problems_new(boat->arena),
         .input = compose_input_of(boat, boat->job->languages.rows[part.language])};
-    promise(part.kind < boat->job->kind_count);
+    const struct set_kind *kind = set_kind_of(&sheets);
     problems_about(sheets.problems, boat->key, "cards");
-    sheets.set = boat->job->kinds[part.kind].compose(&sheets.input, boat->arena,
-                                                     sheets.problems);
-    sheets.set = hazards_judge(&sheets.input, sheets.set, boat->arena, hazards_told(&sheets));
+    sheets.set = kind->compose(&sheets.input, boat->arena, sheets.problems);
+    if (kind->made_of == SET_OF_CARDS)
+        sheets.set = hazards_judge(&sheets.input, sheets.set, boat->arena, hazards_told(&sheets));
     boat->parts_made++;
     return sheets;
 }
@@ -155,5 +161,5 @@ void sheets_tell(struct sheets *sheets)
 {
     problems_join(sheets->boat->problems, sheets->problems);
     problems_about(sheets->boat->problems, sheets->boat->key, "run");
-    sheets->asked_exist = cards_exist(sheets);
+    sheets->asked_exist = set_kind_of(sheets)->made_of == SET_OF_FORMS || cards_exist(sheets);
 }

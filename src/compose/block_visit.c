@@ -277,6 +277,29 @@ static void rows_visit(const struct visiting *visiting, const struct rows_facts 
         row_visit(visiting, &rows->rows[i]);
 }
 
+/* The cells of a line stand behind each other: other lines may have one of them too. The head of a
+ * column stands over all of them. */
+static void form_section_visit(const struct visiting *visiting,
+                               const struct form_section *section)
+{
+    give(visiting, FACT_PRINTED, "section", section->title, nowhere);
+    give(visiting, FACT_PRINTED, "note", section->note, nowhere);
+    for (size_t c = 0; c < section->column_count; c++)
+        give(visiting, FACT_PRINTED, "column", section->columns[c].head, nowhere);
+    for (size_t i = 0; i < section->line_count; i++)
+        for (size_t c = 0; c < section->column_count; c++) {
+            const struct form_line *line = &section->lines[i];
+            (c == 0 ? give : give_behind)(visiting, FACT_PRINTED, "cell", line->cells[c].text,
+                                          line->origin);
+        }
+}
+
+static void form_visit(const struct visiting *visiting, const struct form_facts *form)
+{
+    for (size_t i = 0; i < form->count; i++)
+        form_section_visit(visiting, &form->sections[i]);
+}
+
 /* ---- foot ---- */
 
 /* What the dates mean today hangs on today; the dates themselves do not. */
@@ -317,7 +340,7 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
     FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(SEEN, seen)
     FACTS_CASE(LEGEND, legend)
-    FACTS_CASE(ROWS, rows) FACTS_CASE(FOOTER, footer)
+    FACTS_CASE(ROWS, rows) FACTS_CASE(FORM, form) FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }
 }

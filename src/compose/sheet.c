@@ -98,6 +98,11 @@ const struct rows_facts *sheet_rows(const struct sheet *sheet)
     FACTS(sheet, BLOCK_ROWS, rows, .count = 0);
 }
 
+const struct form_facts *sheet_form(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_FORM, form, .count = 0);
+}
+
 const struct pages_facts *sheet_pages(const struct sheet *sheet)
 {
     const struct block *block = sheet_block(sheet, BLOCK_PAGES);

@@ -222,11 +222,19 @@ static void title_place(struct pen *pen, struct area area)
     paragraph_end(pen);
 }
 
-/* What the title has beside its sign and the boat's name. */
-static mpt title_width(const struct paper *paper, struct area band, mpt boat_width)
+/* From the band's edge to the title: its sign, where it has one, is as wide as the band is tall. */
+static mpt title_left(const struct pen *pen, struct area band)
 {
-    mpt gaps = title_share(paper, BAND_SIGN_GAP) + title_share(paper, BAND_TITLE_GAP);
-    return band.width - band.height - gaps - boat_width;
+    if (sheet_title(pen->sheet)->stripe == SIGN_NONE)
+        return BAND_PAD_RIGHT;
+    return band.height + title_share(pen->paper, BAND_SIGN_GAP);
+}
+
+/* What the title has beside its sign and the boat's name. */
+static mpt title_width(const struct pen *pen, struct area band, mpt boat_width)
+{
+    return band.width - title_left(pen, band) - title_share(pen->paper, BAND_TITLE_GAP) -
+           boat_width;
 }
 
 mpt band_height_least(struct pen *trial)
@@ -234,12 +242,13 @@ mpt band_height_least(struct pen *trial)
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     struct area band = {0, 0, safe_width(trial->paper),
                         title_share(trial->paper, BAND_OF_TWO_LINES)};
-    mpt width = title_width(trial->paper, band, boat_block_place(trial, band));
+    mpt width = title_width(trial, band, boat_block_place(trial, band));
     return title_takes_one_line(trial, &style, width) ? 0 : band.height;
 }
 
 static void stripe_place(struct pen *pen, struct area area, enum sign_class class)
 {
+    promise(class >= SIGN_FIRE && class <= SIGN_WARNING);
     const struct stripe_hatch *hatch = &hatches[class];
     mpt lean = hatch->lean * area.height, half = area.height / 2;
     pen_box(pen, area, stripe_inks[class], INK_BLACK, HAIR, 0);
@@ -257,15 +266,16 @@ static void band_place(struct pen *pen, const struct frame *frame)
 {
     const struct title_facts *title = sheet_title(pen->sheet);
     struct area band = frame->at[AREA_BAND];
-    promise(title->stripe >= SIGN_FIRE && title->stripe <= SIGN_WARNING);
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
-    band_sign_place(pen, band, title->stripe);
+    if (title->stripe != SIGN_NONE)
+        band_sign_place(pen, band, title->stripe);
     mpt boat_width = boat_block_place(pen, band);
-    mpt left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
-    title_place(pen, (struct area){band.x + left, band.y, title_width(pen->paper, band, boat_width),
-                                   band.height});
-    stripe_place(pen, frame->at[AREA_STRIPE], title->stripe);
+    mpt left = title_left(pen, band);
+    title_place(pen, (struct area){band.x + left, band.y,
+                                   title_width(pen, band, boat_width), band.height});
+    if (title->stripe != SIGN_NONE)
+        stripe_place(pen, frame->at[AREA_STRIPE], title->stripe);
 }
 
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width)

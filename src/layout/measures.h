@@ -208,6 +208,19 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SEEN_EASE_STEP MM(0.25)
 #define SEEN_EVEN_STEP MM(1)       /* of the heights that are tried for two columns */
 
+/* ---- forms ---- */
+
+#define FORM_SECTION_GAP MM(2.2)
+#define FORM_PAD_X MM(1.6)         /* left and right of the words of a cell, and in dark bars */
+#define FORM_PAD_Y MM(1.1)         /* above and below them */
+#define FORM_BAR_PAD MM(0.7)       /* above and below the words of a dark bar */
+#define FORM_TICK_BOX MM(6)        /* a box to tick with a glove on */
+#define FORM_TICK_CLEAR MM(1.4)    /* above and below it together */
+#define FORM_BLANK_GAP MM(1.5)     /* from words to the line to write upon */
+#define FORM_BLANK_DOWN MM(1)      /* from that line to the rule below */
+#define FORM_BLANK_ABOVE MM(8.4)   /* above it, for a wax pencil */
+#define FORM_SIGN_GAP MM(1)        /* from a sign to its tag */
+
 /* ---- the boat ---- */
 
 /* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the

@@ -131,6 +131,12 @@ size_t seen_split(struct laying *laying, struct pen *pen);
 bool seen_pages_lessen(struct laying *laying);
 bool seen_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
+/* ---- form_page.c: what people work through and write upon ---- */
+
+size_t form_split(struct laying *laying, struct pen *pen);
+bool form_lessen(struct laying *laying);
+bool form_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+
 /* ---- a distress call over two pages: sending it; answering that of others, and ending it ---- */
 
 /* distress_split.c: the blocks of each page in the order in which they are read. */

@@ -108,6 +108,14 @@ static const struct area_row index_rows[] = {
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
+/* A form has no stripe and no line that says when to call. */
+static const struct area_row form_areas[] = {
+    {AREA_BAND, CUT_HEAD, ALWAYS, AS_TITLES, MM(17.5), MM(1.2), {0}},
+    {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(1.2), {0}},
+    MEASURE_ROW,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
 static const struct template {
     const struct area_row *rows;
     int count;

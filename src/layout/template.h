@@ -47,6 +47,8 @@ enum page_area {
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD) \
     TEMPLATE(INDEX, index_rows, 1, seen_sheet_place, seen_split, seen_pages_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(FORM, form_areas, 1, form_sheet_place, form_split, form_lessen, \
              FULL_PAGE_FAILS)
 
 enum template_key {

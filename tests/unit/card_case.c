@@ -272,7 +272,8 @@ static size_t facts_size(enum block_key key)
         [FACTS_PLACES] = sizeof(struct places_facts),
         [FACTS_INDEX] = sizeof(struct index_facts), [FACTS_SEEN] = sizeof(struct seen_facts),
         [FACTS_LEGEND] = sizeof(struct legend_facts),
-        [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_PAGES] = sizeof(struct pages_facts),
+        [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_FORM] = sizeof(struct form_facts),
+        [FACTS_PAGES] = sizeof(struct pages_facts),
         [FACTS_FOOTER] = sizeof(struct footer_facts)};
     size_t size = sizes[facts_kind_of(key)];
     if (size == 0)

@@ -53,7 +53,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
         if (block >= BLOCK_BERTH && block <= BLOCK_BERTH_SAY) return READER_BIT_BERTH;
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
     case FACTS_SIGNS: case FACTS_CASES: case FACTS_DECISION: case FACTS_LEGEND:
-    case FACTS_ROWS: case FACTS_PAGES: case FACTS_BARE: case FACTS_SEEN:
+    case FACTS_ROWS: case FACTS_FORM: case FACTS_PAGES: case FACTS_BARE: case FACTS_SEEN:
         return READER_BIT_CASE;
     }
     promise_unreached();

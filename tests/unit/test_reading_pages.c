@@ -270,8 +270,7 @@ static void words_expect(struct reading_back *back, const struct block *block)
     case FACTS_FOOTER:
         footer_expect(back, block->facts.footer);
         break;
-    case FACTS_PAGES:
-    case FACTS_BARE:
+    case FACTS_FORM: case FACTS_PAGES: case FACTS_BARE:
         break;
     }
 }

@@ -1,0 +1,317 @@
+/* form_block.c - a section of a form: a dark bar with its title, the heads of its columns, and
+ * lines ruled off from each other, with signs, words, boxes to tick and lines to write upon (room:
+ * layout). No word is cut short: what is too wide is told. */
+#include "form_block.h"
+
+#include "measures.h"
+#include "rows.h"
+
+#include <string.h>
+
+static struct style form_style(const struct pen *pen, enum face_role face, enum ink ink)
+{
+    return (struct style){ROLE_ROW, face, size_rule(pen->paper, ROLE_ROW).floor, ink};
+}
+
+static struct style cell_style(const struct pen *pen, enum form_voice voice)
+{
+    return form_style(pen, voice == FORM_STRONG ? FACE_BOLD : FACE_TEXT, INK_BLACK);
+}
+
+static mpt larger_of(mpt a, mpt b)
+{
+    return a > b ? a : b;
+}
+
+/* ---- widths of columns ---- */
+
+static mpt tag_width(const struct pen *pen, const char *tag)
+{
+    struct style style = form_style(pen, FACE_BOLD, INK_BLACK);
+    return text_empty(tag) ? 0 : pen_width(pen, &style, tag) + ROW_TAG_PAD + FORM_SIGN_GAP;
+}
+
+/* What a cell is wide by itself; of words that may break, nothing. */
+static mpt cell_width(const struct pen *pen, enum form_cell_kind kind,
+                      const struct form_cell *cell)
+{
+    struct style style = form_style(pen, FACE_BOLD, INK_BLACK);
+    switch (kind) {
+    case FORM_NUMBER:
+        return pen_width(pen, &style, cell->text);
+    case FORM_SIGN:
+        return grown(pen->paper, GEAR_SIGN) + tag_width(pen, cell->text);
+    case FORM_TICK:
+        return FORM_TICK_BOX;
+    case FORM_TEXT: case FORM_BLANK:
+        break;
+    }
+    return 0;
+}
+
+/* The widest word of a head stands on one line. */
+static mpt head_width(const struct pen *pen, const char *head)
+{
+    struct style style = form_style(pen, FACE_BOLD, INK_BLACK);
+    return paragraph_new(pen, &style, head, ANY_WIDTH).widest_piece;
+}
+
+static bool takes_share(const struct form_column *column)
+{
+    return column->kind == FORM_TEXT || column->kind == FORM_BLANK;
+}
+
+static mpt column_width(const struct pen *pen, const struct form_section *section, size_t index,
+                        mpt width)
+{
+    const struct form_column *column = &section->columns[index];
+    mpt widest = head_width(pen, column->head);
+    if (takes_share(column))
+        return (mpt)((int64_t)width * column->share / 1000);
+    for (size_t i = 0; i < section->line_count; i++)
+        widest = larger_of(widest,
+                           cell_width(pen, column->kind, &section->lines[i].cells[index]));
+    return widest + 2 * FORM_PAD_X;
+}
+
+static void column_widths_find(const struct pen *pen, struct laid_form_section *laid, mpt width)
+{
+    const struct form_section *section = laid->section;
+    mpt left = width;
+    size_t sharing = 0;
+    for (size_t i = 0; i < section->column_count; i++) {
+        laid->width[i] = column_width(pen, section, i, width);
+        left -= laid->width[i];
+        sharing += laid->width[i] == 0 ? 1 : 0;
+    }
+    for (size_t i = 0; i < section->column_count; i++)
+        if (laid->width[i] == 0)
+            laid->width[i] = left / (mpt)sharing;
+}
+
+/* ---- lines ---- */
+
+/* The words of a blank take half of its width at most; what is left is to be written upon. */
+static mpt cell_words_width(const struct laid_form_section *laid, size_t index)
+{
+    mpt inner = laid->width[index] - 2 * FORM_PAD_X;
+    return laid->section->columns[index].kind == FORM_BLANK ? inner * 3 / 5 : inner;
+}
+
+static mpt cell_height(const struct pen *pen, const struct laid_form_section *laid, size_t index,
+                       const struct laid_form_line *line, const struct form_cell *cell)
+{
+    mpt words = paragraph_height(&line->words[index]) + 2 * FORM_PAD_Y;
+    switch (laid->section->columns[index].kind) {
+    case FORM_NUMBER: case FORM_TEXT:
+        return text_empty(cell->text) ? 0 : words;
+    case FORM_SIGN:
+        return grown(pen->paper, GEAR_SIGN) + ROW_SIGN_CLEAR + FORM_PAD_Y;
+    case FORM_TICK:
+        return cell->text == NULL ? 0 : FORM_TICK_BOX + FORM_TICK_CLEAR;
+    case FORM_BLANK:
+        return cell->text == NULL ? 0
+                                  : larger_of(words, FORM_BLANK_ABOVE + FORM_BLANK_DOWN);
+    }
+    return 0;
+}
+
+static bool has_words(enum form_cell_kind kind, const struct form_cell *cell)
+{
+    return kind != FORM_TICK && kind != FORM_SIGN && !text_empty(cell->text);
+}
+
+static void line_lay(const struct pen *pen, struct laid_form_section *laid,
+                     const struct form_line *line, struct laid_form_line *out)
+{
+    struct style style = cell_style(pen, line->voice);
+    out->height = 0;
+    for (size_t i = 0; i < laid->section->column_count; i++) {
+        const struct form_cell *cell = &line->cells[i];
+        mpt width = cell_words_width(laid, i);
+        out->words[i] = (struct paragraph){.line_count = 0};
+        if (has_words(laid->section->columns[i].kind, cell))
+            out->words[i] = paragraph_make(pen, &style, cell->text, width, line->origin);
+        if (out->words[i].line_count > 0 && out->words[i].widest_piece > width && !laid->wide) {
+            laid->wide = true;
+            laid->wide_at = line->origin;
+        }
+        out->height = larger_of(out->height, cell_height(pen, laid, i, out, cell));
+    }
+}
+
+static void heads_lay(const struct pen *pen, struct laid_form_section *laid)
+{
+    struct style style = cell_style(pen, FORM_STRONG);
+    mpt highest = 0;
+    for (size_t i = 0; i < laid->section->column_count; i++) {
+        const char *head = laid->section->columns[i].head;
+        laid->head.words[i] = paragraph_make(pen, &style, head,
+                                             laid->width[i] - 2 * FORM_PAD_X,
+                                             pen->sheet->origin);
+        if (!text_empty(head))
+            highest = larger_of(highest, paragraph_height(&laid->head.words[i]));
+    }
+    laid->head.height = highest == 0 ? 0 : highest + 2 * FORM_PAD_Y;
+}
+
+static void form_note_lay(const struct pen *pen, struct laid_form_section *laid, mpt width)
+{
+    struct style style = cell_style(pen, FORM_PLAIN);
+    if (text_empty(laid->section->note))
+        return;
+    laid->note = paragraph_make(pen, &style, laid->section->note, width - 2 * FORM_PAD_X,
+                                pen->sheet->origin);
+    laid->note_height = paragraph_height(&laid->note) + 2 * FORM_PAD_Y;
+}
+
+struct laid_form_section form_section_lay(const struct pen *pen,
+                                          const struct form_section *section, mpt width)
+{
+    struct style title = form_style(pen, FACE_BOLD, INK_WHITE);
+    struct laid_form_section laid = {.section = section};
+    column_widths_find(pen, &laid, width);
+    laid.title = paragraph_make(pen, &title, section->title, width - 2 * FORM_PAD_X,
+                                pen->sheet->origin);
+    laid.bar = paragraph_height(&laid.title) + 2 * FORM_BAR_PAD;
+    form_note_lay(pen, &laid, width);
+    heads_lay(pen, &laid);
+    laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
+    laid.height = laid.bar + laid.note_height + laid.head.height;
+    for (size_t i = 0; i < section->line_count; i++) {
+        line_lay(pen, &laid, &section->lines[i], &laid.lines[i]);
+        laid.height += laid.lines[i].height;
+    }
+    return laid;
+}
+
+/* ---- placing ---- */
+
+static void sign_cell_place(struct pen *pen, const struct form_cell *cell, struct area box,
+                            struct place origin)
+{
+    mpt side = grown(pen->paper, GEAR_SIGN), x = box.x + FORM_PAD_X;
+    mpt size = size_rule(pen->paper, ROLE_ROW).floor;
+    if (cell->kind != NULL)
+        pen_symbol(pen, (struct area){x, box.y + (box.height - side) / 2, side, side},
+                   cell->kind->symbol, origin);
+    if (text_empty(cell->text))
+        return;
+    mpt width = row_tag_width(pen, cell->text, size);
+    row_tag_place(pen, cell->text, size,
+                  (struct area){x + side + FORM_SIGN_GAP, box.y, width, box.height}, origin);
+}
+
+static void tick_place(struct pen *pen, struct area box)
+{
+    pen_box(pen, (struct area){box.x + (box.width - FORM_TICK_BOX) / 2,
+                               box.y + (box.height - FORM_TICK_BOX) / 2, FORM_TICK_BOX,
+                               FORM_TICK_BOX},
+            INK_NONE, INK_BLACK, THIN_FRAME, 0);
+}
+
+/* Behind the words of its cell, at the foot of the line. */
+static void blank_place(struct pen *pen, const struct paragraph *words, struct area box)
+{
+    mpt y = box.y + box.height - FORM_BLANK_DOWN, x = box.x + FORM_PAD_X, widest = 0;
+    for (size_t i = 0; i < words->line_count; i++)
+        widest = larger_of(widest, words->lines[i].width);
+    x += widest == 0 ? 0 : widest + FORM_BLANK_GAP;
+    pen_line(pen, (struct point){x, y}, (struct point){box.x + box.width - FORM_PAD_X, y},
+             INK_BLACK, BLANK_RULE);
+    pen_part(pen, PART_BLANK);
+}
+
+/* Words of a blank stand at its line, all others in the middle. */
+static void cell_words_place(struct pen *pen, enum form_cell_kind kind,
+                             const struct paragraph *words, struct area box)
+{
+    mpt height = paragraph_height(words);
+    mpt top = kind == FORM_BLANK ? box.y + box.height - height - FORM_PAD_Y
+                                 : box.y + (box.height - height) / 2;
+    if (words->line_count > 0)
+        paragraph_place(pen, words, box.x + FORM_PAD_X, top);
+}
+
+static void form_cell_place(struct pen *pen, enum form_cell_kind kind, const struct form_cell *cell,
+                       const struct paragraph *words, struct area box)
+{
+    if (kind == FORM_TICK && cell->text != NULL)
+        tick_place(pen, box);
+    else if (kind != FORM_TICK)
+        cell_words_place(pen, kind, words, box);
+    if (kind == FORM_BLANK && cell->text != NULL)
+        blank_place(pen, words, box);
+}
+
+static void form_rule_place(struct pen *pen, struct point corner, mpt width)
+{
+    pen_line(pen, corner, (struct point){corner.x + width, corner.y}, INK_BLACK, HAIR);
+}
+
+static void form_line_place(struct pen *pen, const struct laid_form_section *laid, size_t index,
+                            struct point corner)
+{
+    const struct form_line *line = &laid->section->lines[index];
+    const struct laid_form_line *own = &laid->lines[index];
+    size_t outer = reading_begin(pen, READING_LINE);
+    for (size_t i = 0; i < laid->section->column_count; i++) {
+        struct area box = {corner.x, corner.y, laid->width[i], own->height};
+        enum form_cell_kind kind = laid->section->columns[i].kind;
+        if (kind == FORM_SIGN)
+            sign_cell_place(pen, &line->cells[i], box, line->origin);
+        else
+            form_cell_place(pen, kind, &line->cells[i], &own->words[i], box);
+        corner.x += laid->width[i];
+    }
+    reading_end(pen, outer);
+}
+
+static void bar_place(struct pen *pen, const struct laid_form_section *laid, struct point corner,
+                      mpt width)
+{
+    size_t outer = reading_begin(pen, READING_HEADING);
+    pen_box(pen, (struct area){corner.x, corner.y, width, laid->bar}, INK_BLACK, INK_NONE, 0,
+            FRAME_CORNER);
+    paragraph_place(pen, &laid->title, corner.x + FORM_PAD_X, corner.y + FORM_BAR_PAD);
+    reading_end(pen, outer);
+}
+
+static void heads_place(struct pen *pen, const struct laid_form_section *laid,
+                        struct point corner)
+{
+    size_t outer = reading_begin(pen, READING_LINE);
+    for (size_t i = 0; i < laid->section->column_count; i++) {
+        const struct paragraph *words = &laid->head.words[i];
+        if (!text_empty(laid->section->columns[i].head))
+            paragraph_place(pen, words, corner.x + FORM_PAD_X,
+                            corner.y + laid->head.height - FORM_PAD_Y - paragraph_height(words));
+        corner.x += laid->width[i];
+    }
+    reading_end(pen, outer);
+}
+
+void form_section_place(struct pen *pen, const struct laid_form_section *laid,
+                        struct point corner, mpt width)
+{
+    struct area frame = {corner.x, corner.y, width, laid->height};
+    pen->block = BLOCK_FORM;
+    bar_place(pen, laid, corner, width);
+    corner.y += laid->bar;
+    if (laid->note_height > 0)
+        paragraph_place(pen, &laid->note, corner.x + FORM_PAD_X, corner.y + FORM_PAD_Y);
+    corner.y += laid->note_height;
+    if (laid->head.height > 0) {
+        heads_place(pen, laid, corner);
+        corner.y += laid->head.height;
+        form_rule_place(pen, corner, width);
+    }
+    for (size_t i = 0; i < laid->section->line_count; i++) {
+        form_line_place(pen, laid, i, corner);
+        corner.y += laid->lines[i].height;
+        if (laid->section->manner != FORM_WARNED)
+            form_rule_place(pen, corner, width);
+    }
+    if (laid->section->manner == FORM_WARNED)
+        pen_box(pen, frame, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
+}

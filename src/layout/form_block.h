@@ -1,0 +1,31 @@
+/* form_block.h - a form laid out: its sections at the size of rows, each line as high as its
+ * highest cell. Private to src/layout. */
+#ifndef MAYDECK_FORM_BLOCK_H
+#define MAYDECK_FORM_BLOCK_H
+
+#include "pages.h"
+
+/* A line of a section, or the heads of its columns. */
+struct laid_form_line {
+    struct paragraph words[FORM_COLUMNS_MOST];
+    mpt height;
+};
+
+struct laid_form_section {
+    const struct form_section *section;
+    mpt width[FORM_COLUMNS_MOST];      /* of each column */
+    struct paragraph title, note;
+    mpt bar, note_height;              /* of the dark bar; of the note, 0: it has none */
+    struct laid_form_line head;        /* of height 0: no column has one */
+    struct laid_form_line *lines;
+    mpt height;
+    bool wide;                         /* a word is wider than its column */
+    struct place wide_at;
+};
+
+struct laid_form_section form_section_lay(const struct pen *pen,
+                                          const struct form_section *section, mpt width);
+void form_section_place(struct pen *pen, const struct laid_form_section *laid,
+                        struct point corner, mpt width);
+
+#endif
