@@ -13,6 +13,7 @@
 #include "form_word_list.h"
 #include "item.h"
 #include "known_names.h"
+#include "mark_word_list.h"
 #include "problem.h"
 #include "source.h"
 #include "yaml_fields.h"
@@ -138,20 +139,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(TABLE_CENTRE, table_centre, PLAIN, "") \
     X(TABLE_BOTH_SIDES, table_both_sides, PLAIN, "") \
     X(TABLE_SIDE_UNKNOWN, table_side_unknown, PLAIN, "") \
-    X(DEFER, defer, PLAIN, "") \
-    X(DEFER_ORDER, defer_order, PLAIN, "") \
-    X(CHECK_CODE, check_code, PLAIN, "") \
-    X(PRINTED, printed, PLAIN, "date") \
-    X(LANGUAGE, language, PLAIN, "") \
-    X(GEAR_DATES, gear_dates, PLAIN, "date") \
-    X(GEAR_DATES_NONE, gear_dates_none, PLAIN, "") \
-    X(REPLACE, replace, PLAIN, "") \
-    X(GEAR_DATES_PAST, gear_dates_past, PLAIN, "date") \
-    X(GEAR_DATES_SOME, gear_dates_some, COUNTED, "count date") \
-    X(APPROVED, approved, PLAIN, "initials qualification date") \
-    X(MARK_SPECIMEN, mark_specimen, PLAIN, "") \
-    X(MARK_DRAFT, mark_draft, PLAIN, "") \
-    X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
+    MARK_WORD_LIST(X) \
     X(NOT_RECORDED, not_recorded, PLAIN, "") \
     X(DRAFT_FACT, draft_fact, PLAIN, "fact") \
     X(DRAFT_HANDHELD, draft_handheld, PLAIN, "") \

@@ -1,4 +1,5 @@
-/* fingerprint.c - the short name of a procedure's text in one language (room: compose). Never reads a file, never changes one. */
+/* fingerprint.c - the short name of a procedure's text in one language (room: compose).
+ * Never reads a file. */
 #include "fingerprint.h"
 
 #include "approval.h"
@@ -16,7 +17,7 @@ struct gathering {
     struct text_builder out;
 };
 
-static void part_add(struct gathering *gathering, const char *text)
+static void gather(struct gathering *gathering, const char *text)
 {
     const char *part = text == NULL ? "" : text;
     text_add_format(&gathering->out, "%zu:", strlen(part));
@@ -26,49 +27,49 @@ static void part_add(struct gathering *gathering, const char *text)
 /* ---- sources ---- */
 
 /* Not the day on which it was read: who reads the same edition once more changes nothing. */
-static void authority_add(struct gathering *gathering, const char *key)
+static void authority_gather(struct gathering *gathering, const char *key)
 {
     const struct authority *authority = authority_find(gathering->authorities, key);
-    part_add(gathering, key);
+    gather(gathering, key);
     if (authority == NULL)
         return;
-    part_add(gathering, authority->issuer.text);
-    part_add(gathering, authority->id.text);
-    part_add(gathering, authority->title.text);
-    part_add(gathering, authority->tag.text);
+    gather(gathering, authority->issuer.text);
+    gather(gathering, authority->id.text);
+    gather(gathering, authority->title.text);
+    gather(gathering, authority->tag.text);
     text_add_format(&gathering->out, "%d,%d;", (int)authority->status.value,
                     (int)authority->grade.value);
 }
 
-static void basis_add(const struct basis *basis, void *context)
+static void basis_gather(const struct basis *basis, void *context)
 {
     for (size_t i = 0; i < basis->sources.count; i++)
-        authority_add(context, basis->sources.items[i].text);
+        authority_gather(context, basis->sources.items[i].text);
 }
 
 /* ---- gear ---- */
 
-static void uses_add(struct gathering *gathering, const struct item_uses *uses)
+static void uses_gather(struct gathering *gathering, const struct item_uses *uses)
 {
     for (size_t i = 0; i < uses->count; i++) {
         const struct item_use *use = &uses->items[i];
-        part_add(gathering, words_item(gathering->words, use->value));
-        part_add(gathering, words_items(gathering->words, use->value, 2));
+        gather(gathering, words_item(gathering->words, use->value));
+        gather(gathering, words_items(gathering->words, use->value, 2));
         if (use->state != STATE_ANY)
-            part_add(gathering, words_state(gathering->words, use->state));
+            gather(gathering, words_state(gathering->words, use->state));
     }
 }
 
-static void gear_add(struct gathering *gathering)
+static void gear_names_gather(struct gathering *gathering)
 {
     const struct procedure *procedure = gathering->procedure;
     for (size_t i = 0; i < procedure->step_count; i++) {
         const struct procedure_step *step = &procedure->steps[i];
-        uses_add(gathering, &step->uses);
-        uses_add(gathering, &step->also);
+        uses_gather(gathering, &step->uses);
+        uses_gather(gathering, &step->also);
         for (size_t k = 0; k < step->case_count; k++) {
-            uses_add(gathering, &step->cases[k].uses);
-            uses_add(gathering, &step->cases[k].also);
+            uses_gather(gathering, &step->cases[k].uses);
+            uses_gather(gathering, &step->cases[k].also);
         }
     }
 }
@@ -76,7 +77,7 @@ static void gear_add(struct gathering *gathering)
 /* ---- what is said on the radio ---- */
 
 /* Each form as a boat says it of which nothing but a name is recorded. */
-static void scripts_add(struct gathering *gathering)
+static void scripts_gather(struct gathering *gathering)
 {
     static const struct boat caller = {.facts.name.text = "Wrack"};
     struct arena *arena = gathering->out.arena;
@@ -84,14 +85,14 @@ static void scripts_add(struct gathering *gathering)
         const struct script_request request = {.form = form};
         const struct script *script = script_make(&request, &caller, NULL, arena,
                                                   problems_new(arena));
-        part_add(gathering, script == NULL ? NULL : script_text(script, arena));
+        gather(gathering, script == NULL ? NULL : script_text(script, arena));
     }
     for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
-        part_add(gathering, nature_of(key)->phrase);
+        gather(gathering, nature_of(key)->phrase);
     for (size_t i = 0; urgency_problem(i) != NULL; i++)
-        part_add(gathering, urgency_problem(i)->phrase);
+        gather(gathering, urgency_problem(i)->phrase);
     for (size_t i = 0; urgency_need(i) != NULL; i++)
-        part_add(gathering, urgency_need(i)->phrase);
+        gather(gathering, urgency_need(i)->phrase);
 }
 
 /* ---- the whole ---- */
@@ -104,18 +105,18 @@ static const char *texts_sum(const struct procedure *procedure, const char *lang
     return sum->text;
 }
 
-static void all_add(struct gathering *gathering, const char *texts)
+static void all_gather(struct gathering *gathering, const char *texts)
 {
     const struct procedure *procedure = gathering->procedure;
-    part_add(gathering, procedure->logic_sum);
-    part_add(gathering, words_language(gathering->words));
-    part_add(gathering, texts);
-    procedure_bases(procedure, basis_add, gathering);
-    gear_add(gathering);
+    gather(gathering, procedure->logic_sum);
+    gather(gathering, words_language(gathering->words));
+    gather(gathering, texts);
+    procedure_bases(procedure, basis_gather, gathering);
+    gear_names_gather(gathering);
     if (sheet_source_of(procedure->kind.value) != FROM_STEPS)
-        part_add(gathering, words_sum(gathering->words));
+        gather(gathering, words_sum(gathering->words));
     if (procedure->kind.value == SHEET_DISTRESS)
-        scripts_add(gathering);
+        scripts_gather(gathering);
 }
 
 /* The first signs of the sum in capitals, in groups. */
@@ -137,7 +138,7 @@ const char *procedure_fingerprint(const struct procedure *procedure,
     if (texts == NULL)
         return NULL;
     struct gathering gathering = {procedure, authorities, words, text_builder_in(arena)};
-    all_add(&gathering, texts);
+    all_gather(&gathering, texts);
     sha256_text((const unsigned char *)gathering.out.at, gathering.out.length, sum);
     return signs_grouped(sum, arena);
 }

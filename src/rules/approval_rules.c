@@ -39,7 +39,8 @@ static void without_text_tell(const struct rule_run *run, const struct approval 
               place_else(approval->text.place, approval->card.place),
               text_format(run->arena,
                           "look at the sheet that %s read and signed, and add text: with the "
-                          "fingerprint on it.\nIf nothing of the text has changed since they read it, that is%s\n"
+                          "fingerprint on it.\nIf nothing of the text has changed since they "
+                          "read it, that is%s\n"
                           "Was no sheet signed? Then take the approval out, print one with\n"
                           "`maydeck why BASE --sign-off --card %s`, and let them read it",
                           text_empty(initials) ? "the person" : initials,

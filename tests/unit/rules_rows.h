@@ -71,9 +71,9 @@ struct rule_table {
 
 /* The tables of all families, each in the file of that family. */
 #define RULE_TABLES(X) \
-    X(approval) X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
-    X(identity) X(name) X(opening) X(quotes) X(radio_gear) X(rescue) X(silence) X(tag) \
-    X(unrecorded) X(place)
+    X(approval) X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) \
+    X(fire) X(gas) X(engine) X(identity) X(name) X(opening) X(quotes) X(radio_gear) \
+    X(rescue) X(silence) X(tag) X(unrecorded) X(place)
 #define RULE_TABLE_DECLARE(name) extern const struct rule_table rule_table_##name;
 RULE_TABLES(RULE_TABLE_DECLARE)
 #undef RULE_TABLE_DECLARE
