@@ -83,10 +83,16 @@ bool boat_has_beacon(const struct boat *boat);
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems);
 
-/* Cards that base.yaml names in approvals, local rules and its choice of cards must be cards of
+/* Cards that base.yaml names in approvals, lines of the base and its choice of cards must be cards of
  * the procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);
+
+/* The same of a boat's lines and choice of cards; and more lines on a card, with those of the base
+ * (NULL: it could not be used), than it has room for. */
+bool boat_cards_check(const struct boat *boat, const struct base_record *base,
+                      const struct procedure_set *procedures, struct arena *arena,
+                      struct problems *problems);
 
 /* The same of a choice of cards alone, as a boat's file has one; and what is chosen must be such
  * as can be chosen. */

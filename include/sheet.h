@@ -207,7 +207,7 @@ struct decision_facts {
     struct place origin;
 };
 
-/* Nevers, cautions, local rules: the signal word stands before each. */
+/* Nevers, cautions, lines of the base: the signal word stands before each. */
 struct warnings_facts {
     const char *word;
     const struct card_warning *items;

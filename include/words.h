@@ -40,7 +40,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SEE_CARD, see_card, PLAIN, "number subject") \
     X(EXIT_CARD, exit_card, PLAIN, "say card") \
     X(URGENCY_CARD, urgency_card, PLAIN, "say number") \
-    X(LOCAL_RULE, local_rule, PLAIN, "") \
+    X(OWN_LINE, own_line, PLAIN, "") \
     X(CONTACT_CENTRE, contact_centre, PLAIN, "name ways") \
     X(CHANNEL_16, channel_16, PLAIN, "") \
     X(CONTACT_BASE, contact_base, PLAIN, "phone") \

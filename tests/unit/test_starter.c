@@ -231,7 +231,7 @@ static void a_new_base_file_lacks_only_what_is_needed(void **state)
     /* name, phone; name, channel; latitude, longitude; the number of the fire brigade */
     expect_errors(7);
     assert_int_equal(base->approval_count, 0);
-    assert_int_equal(base->local_rule_count, 0);
+    assert_int_equal(base->own_lines.count, 0);
 }
 
 /* ---- tags ---- */
