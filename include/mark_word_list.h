@@ -17,6 +17,10 @@
     X(APPROVED, approved, PLAIN, "initials qualification date") \
     X(MARK_SPECIMEN, mark_specimen, PLAIN, "") \
     X(MARK_DRAFT, mark_draft, PLAIN, "") \
+    X(MARK_SPECIMEN_SHORT, mark_specimen_short, PLAIN, "") \
+    X(MARK_DRAFT_SHORT, mark_draft_short, PLAIN, "") \
+    X(MARK_CHANGED, mark_changed, PLAIN, "") \
+    X(MARK_OF_BASE, mark_of_base, PLAIN, "") \
     X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "")
 
 #endif

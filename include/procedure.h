@@ -268,8 +268,14 @@ struct hazard_case {
     struct place place;
 };
 
+/* Whose it is: the program's; the program's as a base has changed it; a base's alone. */
+enum procedure_origin { PROCEDURE_OF_PROGRAM, PROCEDURE_CHANGED, PROCEDURE_OF_BASE };
+
 struct procedure {
     const struct source *source;
+    enum procedure_origin origin;
+    bool replaced;                  /* the base has put another in its place, which cannot be used:
+                                       its cards are held, in drafts too */
     struct text_value key, title, subject;
     struct sheet_kind_value kind;   /* of its sheet; a card where none is given */
     struct per_value per;
@@ -329,7 +335,11 @@ struct procedure_files {
     const struct source *logic;
     const struct procedure_text_file *texts;   /* the first gives each text_value its `text` */
     size_t text_count;                         /* one at least */
+    enum procedure_origin origin;
 };
+
+/* Numbers of cards that bases make, so that none of the program's ever meets them. */
+enum { BASE_CARD_FIRST = 60, BASE_CARD_LAST = 99 };
 
 /* Reads one procedure. NULL (with problems) when anything in it is wrong: also where an id
  * of the logic has no text in one of the languages, where a text belongs to no id, or where

@@ -37,6 +37,8 @@ struct approvable {
     const char *card, *language;
     const char *fingerprint;   /* see approval.h */
     bool hung;                 /* the base's boats may have its card in that language */
+    const char *own_file;      /* the base's own: of its logic; NULL: it is the program's */
+    bool changed;              /* it is one of the program's that the base has changed */
 };
 
 struct rules_input {

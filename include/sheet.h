@@ -356,7 +356,8 @@ struct sheet {
     const struct boat *boat;
     const struct procedure *procedure;
     bool held;                    /* something it needs is not recorded */
-    bool unsafe;                  /* it leads into its own hazard: in no draft either */
+    bool unsafe;                  /* it leads into its own hazard, or is not the text
+                                     that the base wants: in no draft either */
     struct place origin;
 };
 

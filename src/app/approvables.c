@@ -22,8 +22,11 @@ static void approvable_add(const struct fleet *fleet, const struct procedure *pr
                                                     fleet->arena);
     if (fingerprint != NULL)
         rows[input->approvable_count++] = (struct approvable){
-            procedure->key.text, words_language(words), fingerprint,
-            is_printed_in(fleet, words) && base_hangs(fleet->base, procedure)};
+            .card = procedure->key.text, .language = words_language(words),
+            .fingerprint = fingerprint,
+            .hung = is_printed_in(fleet, words) && base_hangs(fleet->base, procedure),
+            .own_file = procedure->origin == PROCEDURE_OF_PROGRAM ? NULL : procedure->source->name,
+            .changed = procedure->origin == PROCEDURE_CHANGED};
 }
 
 /* What approvals of the base are held against: each procedure in each language. */

@@ -109,6 +109,7 @@ static void all_gather(struct gathering *gathering, const char *texts)
 {
     const struct procedure *procedure = gathering->procedure;
     gather(gathering, procedure->logic_sum);
+    gather(gathering, procedure->origin == PROCEDURE_OF_PROGRAM ? "" : "of a base");
     gather(gathering, words_language(gathering->words));
     gather(gathering, texts);
     procedure_bases(procedure, basis_gather, gathering);

@@ -23,14 +23,27 @@ static const struct approval *approval_of(const struct composing *composing,
     return NULL;
 }
 
-static const struct phrase *marks(struct composing *composing)
+/* NULL: the card is the program's. */
+static const struct phrase *mark_of_origin(const struct composing *composing,
+                                           const struct sheet *sheet)
 {
-    const struct phrase *specimen = NULL, *draft = NULL;
+    enum procedure_origin origin = sheet->procedure->origin;
+    if (origin == PROCEDURE_OF_PROGRAM)
+        return NULL;
+    return word_alone(composing, origin == PROCEDURE_CHANGED ? WORD_MARK_CHANGED
+                                                             : WORD_MARK_OF_BASE);
+}
+
+/* Beside the mark of a base's own card the others are short: a strip holds all three. */
+static const struct phrase *marks(struct composing *composing, const struct sheet *sheet)
+{
+    const struct phrase *own = mark_of_origin(composing, sheet), *specimen = NULL, *draft = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
-        specimen = word_alone(composing, WORD_MARK_SPECIMEN);
+        specimen = word_alone(composing, own == NULL ? WORD_MARK_SPECIMEN
+                                                     : WORD_MARK_SPECIMEN_SHORT);
     if (composing->held || composing->drafted)
-        draft = word_alone(composing, WORD_MARK_DRAFT);
-    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, NULL);
+        draft = word_alone(composing, own == NULL ? WORD_MARK_DRAFT : WORD_MARK_DRAFT_SHORT);
+    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, own);
 }
 
 static const struct phrase *approved(struct composing *composing,
@@ -371,7 +384,7 @@ static void one_mark_make(struct composing *composing, struct sheet *sheet, enum
 
 void mark_make(struct composing *composing, struct sheet *sheet)
 {
-    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing));
+    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing, sheet));
     if (approval_of(composing, sheet) == NULL)
         one_mark_make(composing, sheet, BLOCK_UNAPPROVED,
                       word_alone(composing, WORD_MARK_NOT_APPROVED));

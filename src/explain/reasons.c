@@ -54,13 +54,16 @@ static const char *fingerprint_of(const struct explaining *explaining)
 
 static void head_tell(const struct explaining *explaining)
 {
+    static const char *const origins[] = {[PROCEDURE_OF_PROGRAM] = "",
+                                          [PROCEDURE_CHANGED] = ", changed by the base",
+                                          [PROCEDURE_OF_BASE] = ", the base's own"};
     const struct sheet *sheet = explaining->sheet;
     const struct title_facts *title = sheet_title(sheet);
     line_tell(explaining, INDENT_PART, "%s, %s", title->title, title->boat);
     line_tell(explaining, INDENT_PART, "%s (%s), check code %s%s", title->number, sheet->id,
               sheet_footer(sheet)->code, sheet->held ? ", HELD BACK" : "");
-    placed_tell(explaining, INDENT_REASON, sheet->procedure->key.place, "procedure %s",
-                sheet->procedure_key);
+    placed_tell(explaining, INDENT_REASON, sheet->procedure->key.place, "procedure %s%s",
+                sheet->procedure_key, origins[sheet->procedure->origin]);
     line_tell(explaining, INDENT_REASON, "fingerprint of its text in the language %s: %s",
               sheet->language, fingerprint_of(explaining));
     placed_tell(explaining, INDENT_REASON, sheet->boat->place, "boat %s", sheet->boat->key);
@@ -152,6 +155,9 @@ static void holds_tell(const struct explaining *explaining)
     const struct problem *problems = card_held_by(explaining->composing, explaining->sheet, &count);
     blank_tell(explaining);
     line_tell(explaining, INDENT_PART, "Held back by");
+    if (explaining->sheet->procedure->replaced)
+        line_tell(explaining, INDENT_REASON, "the base's own text of this card, which cannot be "
+                  "used: what stands above is the program's, and is not printed");
     for (size_t i = 0; i < count; i++) {
         if (problems[i].severity >= SEVERITY_DEFICIENCY)
             placed_tell(explaining, INDENT_REASON, problems[i].place, "%s", problems[i].what);

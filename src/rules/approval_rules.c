@@ -1,5 +1,5 @@
-/* approval_rules.c - the base's approvals against the texts that its cards are made of, and which
- * procedures await one (room: rules). Told once a run, of no boat. */
+/* approval_rules.c - the base's approvals against the texts that its cards are made of, which
+ * procedures await one, and which are the base's own (room: rules). Told once a run, of no boat. */
 #include "rules_room.h"
 
 #include "approval.h"
@@ -141,9 +141,36 @@ static bool is_first_of_language(const struct rule_run *run, size_t index)
     return true;
 }
 
+/* ---- the base's own procedures ---- */
+
+/* Each once, whatever languages it has texts in. */
+static bool is_told_before(const struct rule_run *run, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(run->in->approvables[i].card, run->in->approvables[index].card))
+            return true;
+    return false;
+}
+
+static void own_procedures_tell(const struct rule_run *run)
+{
+    struct text_builder files = text_builder_in(run->arena);
+    for (size_t i = 0; i < run->in->approvable_count; i++) {
+        const struct approvable *row = &run->in->approvables[i];
+        if (row->own_file != NULL && !is_told_before(run, i))
+            text_add_format(&files, "%s%s (%s, %s)", files.length > 0 ? ", " : "", row->card,
+                            row->changed ? "changed" : "of its own", row->own_file);
+    }
+    if (files.length > 0)
+        rule_tell(run, CHECK_procedures_of_base, source_whole(run->in->base->source),
+                  "let a qualified person approve them: nobody but the base answers for their words",
+                  "cards that the base has written: %s", files.at);
+}
+
 void approval_rules(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
+    own_procedures_tell(run);
     for (size_t i = 0; i < base->approval_count; i++) {
         approval_text_check(run, &base->approvals[i]);
         approval_date_check(run, &base->approvals[i]);

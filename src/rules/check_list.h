@@ -32,6 +32,8 @@
       "the base's approvals") \
     X(approval_awaited, NOTE, "procedures await the approval of a qualified person", \
       "the base's approvals") \
+    X(procedures_of_base, NOTE, "the base has procedures of its own, or changed the program's", \
+      "the folder procedures/ of the base") \
     X(approval_lapses_during, NOTE, "an approval lapses before the charter ends", \
       "the base's approvals") \
     X(interval_unused, NOTE, "an interval of the base changes nothing", \

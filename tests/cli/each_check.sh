@@ -157,6 +157,13 @@ sed '1d; s/^[0-9]* *\([a-z_]*\) .* \([0-9A-F-]\{19\}\) .*/\1 \2/' "$scratch/card
     done >"$scratch/approvals"
 sed -i "s/^approvals: .*/approvals:/; /^approvals:/r $scratch/approvals" "$good/cedar/base.yaml"
 approval="{card: engine_fire, text: $(fingerprint_of engine_fire), initials: AB, qualification: fire officer, date: 2025-05-01, until:"
+rm -rf "$bad"
+cp -R "$good/alder" "$bad"
+mkdir -p "$bad/procedures/words/en"
+cp procedures/lightning.yaml "$bad/procedures/"
+cp procedures/words/en/lightning.yaml "$bad/procedures/words/en/"
+expect_empty each-procedures_of_base-before "$(told_before alder | grep '^procedures_of_base ')"
+provokes procedures_of_base each-procedures_of_base "$(told "$bad")"
 fault approval_awaited cedar '/card: flooding/d'
 fault approval_without_text cedar '/card: flooding/s/text: [^,]*, //'
 fault approval_text_changed cedar '/card: flooding/s/text: [^,]*,/text: 0123-4567-89AB-CDEF,/'

@@ -131,8 +131,10 @@ static void rules_listen(struct listening *listening, const struct card_case *ca
 {
     struct date today = card_case->today, to = {2026, 12, 2};
     const struct approvable approvables[] = {
-        {"flooding", "en", case_fingerprint(card_case, "flooding"), true},
-        {"gas_leak", "en", case_fingerprint(card_case, "gas_leak"), true}};
+        {.card = "flooding", .language = "en", .hung = true,
+         .fingerprint = case_fingerprint(card_case, "flooding")},
+        {.card = "gas_leak", .language = "en", .hung = true,
+         .fingerprint = case_fingerprint(card_case, "gas_leak")}};
     struct rules_input input = {.boat = boat, .base = base, .today = today, .from = today,
                                 .to = to, .approvables = approvables, .approvable_count = 2};
     struct arena *arena = listening->said[0].arena;

@@ -71,7 +71,18 @@ static const struct rule_row contact_rows[] = {
      {.base = REAL("+44 20 7946 0001")}},
 };
 
+static const struct approvable own_approvables[] = {
+    {.card = "flooding", .language = "en", .fingerprint = "0123-4567-89AB-CDEF",
+     .own_file = "wrack/procedures/flooding.yaml", .changed = true},
+    {.card = "lines", .language = "en", .fingerprint = "0123-4567-89AB-0000",
+     .own_file = "wrack/procedures/lines.yaml"},
+    {.card = "lines", .language = "xx", .fingerprint = "0123-4567-89AB-0001",
+     .own_file = "wrack/procedures/lines.yaml"}};
+
 static const struct rule_row approval_rows[] = {
+    {"procedures_of_base", {.base = BASE, .approvables = own_approvables, .approvable_count = 3},
+     0, "flooding (changed, wrack/procedures/flooding.yaml), "
+        "lines (of its own, wrack/procedures/lines.yaml)", {.base = BASE}},
     {"approval_lapsed", {.base = APPROVED("2026-11-19")}, 5,
      "the approval of flooding lapsed on 2026-11-19", {.base = APPROVED("2026-11-20")}},
     {"approval_lapses_during", {.base = APPROVED("2026-11-26")}, 5,
