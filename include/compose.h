@@ -83,7 +83,7 @@ bool boat_has_beacon(const struct boat *boat);
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems);
 
-/* Cards that base.yaml names in approvals, lines of the base and its choice of cards must be cards of
+/* Cards that base.yaml names in approvals, lines and its choice of cards must be cards of
  * the procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);

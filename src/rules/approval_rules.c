@@ -163,7 +163,7 @@ static void own_procedures_tell(const struct rule_run *run)
     }
     if (files.length > 0)
         rule_tell(run, CHECK_procedures_of_base, source_whole(run->in->base->source),
-                  "let a qualified person approve them: nobody but the base answers for their words",
+                  "let a qualified person approve them: the base alone answers for their words",
                   "cards that the base has written: %s", files.at);
 }
 

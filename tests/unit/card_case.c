@@ -57,7 +57,8 @@ static const struct procedure *procedure_of(struct card_case *card_case,
                                             const struct source *texts)
 {
     const struct procedure_text_file text_file = {"en", texts};
-    const struct procedure_files files = {logic, &text_file, 1};
+    const struct procedure_files files = {.logic = logic, .texts = &text_file,
+                                          .text_count = 1};
     const struct procedure *procedure = procedure_read(
         &files, card_case->authorities, card_case->arena, card_case->problems);
     must_be_sound(card_case, procedure != NULL);

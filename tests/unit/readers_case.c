@@ -56,7 +56,8 @@ static const struct world_part base_parts[] = {
     {"shelters", "shelters:\n  - {", "name: Inner Pool, position: 12 34.20 N 060 20.10 E", "}\n"},
     {"clocks", "clocks:\n  - {", "offset: +2, from: 2026-03-29, to: 2027-10-25", "}\n"},
     {"approvals", "approvals:\n  - {",
-     "card: flooding, text: " TEXT_NOW ", initials: AB, qualification: surveyor, date: 2026-10, until: 2027-10",
+     "card: flooding, text: " TEXT_NOW ", initials: AB, qualification: surveyor, "
+     "date: 2026-10, until: 2027-10",
      "}\n"},
     {"lines", "lines:\n  - {",
      "card: flooding, say: Keep clear of the dam, source: harbour office, does: []", "}\n"},

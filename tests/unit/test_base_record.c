@@ -211,7 +211,8 @@ static void a_card_has_two_own_lines_at_most(void **state)
             "  - {card: flooding, say: Three., source: A, does: []}\n"
             "  - {card: engine_fire, say: No source., does: []}\n");
     expect_errors(2);
-    expect_error(8, "card flooding has more than 2 lines of the base", "keep the two that matter most");
+    expect_error(8, "card flooding has more than 2 lines of the base",
+                 "keep the two that matter most");
     expect_error_with(9, "source", "a line");
 }
 

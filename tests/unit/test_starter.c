@@ -25,7 +25,8 @@ static const struct procedure *procedure_of(const char *steps, struct more more)
                     "cautions: {hot: Hot.}\nseen: [Bang]\n"
                     "steps: {one: {act: \"**STOP**\"}}\n%s", more.texts);
     const struct procedure_text_file text_file = {"en", file_of("words/en/trial.yaml", texts)};
-    const struct procedure_files files = {file_of("trial.yaml", logic), &text_file, 1};
+    const struct procedure_files files = {
+        .logic = file_of("trial.yaml", logic), .texts = &text_file, .text_count = 1};
     const struct procedure *procedure =
         procedure_read(&files, authorities, test.arena, test.problems);
     if (procedure == NULL)
