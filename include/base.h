@@ -11,20 +11,14 @@
 #include "choices.h"
 #include "clock.h"
 #include "item.h"
+#include "own_line.h"
 #include "position.h"
 #include "problem.h"
-#include "hazard.h"
 #include "yaml_fields.h"
 
 struct approval {
-    struct text_value card, initials, qualification;
+    struct text_value card, text, initials, qualification;    /* text: a fingerprint */
     struct date_value date, until;
-    struct place place;
-};
-
-struct local_rule {
-    struct text_value card, rule, source;
-    struct act_values does;                 /* what it has people do, for the proof */
     struct place place;
 };
 
@@ -80,8 +74,7 @@ struct base_record {
     struct card_choice cards;               /* which of them it hangs, unless a boat says other */
     const struct approval *approvals;
     size_t approval_count;
-    const struct local_rule *local_rules;
-    size_t local_rule_count;
+    struct own_lines own_lines;
 };
 
 /* May her boats sail where coast stations do not hear VHF? Where the sea area is not recorded

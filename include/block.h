@@ -19,7 +19,7 @@
     BLOCK(DECISION, "decision", DECISION) \
     BLOCK(NEVER, "never", WARNINGS) \
     BLOCK(CAUTIONS, "cautions", WARNINGS) \
-    BLOCK(LOCAL_RULES, "local rules", WARNINGS) \
+    BLOCK(OWN_LINES, "lines of the base", WARNINGS) \
     BLOCK(CONTACT, "contact", CONTACT) \
     BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
     BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to HINTS */ \

@@ -183,6 +183,7 @@ struct boat {
     struct card_choice cards;         /* which she has, where the base's choice is not hers */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
+    struct own_lines own_lines;       /* of her base, on her cards alone */
     /* Where a fuel is burned: one card of engine_fire each. Where no engine is recorded,
      * those that most boats of her hull have. */
     const enum zone_key *engine_spaces;

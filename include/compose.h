@@ -93,15 +93,24 @@ bool boat_has_beacon(const struct boat *boat);
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems);
 
-/* Cards that base.yaml names in approvals, local rules and its choice of cards must be cards of
+/* Cards that base.yaml names in approvals, lines and its choice of cards must be cards of
  * the procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);
+
+/* The same of a boat's lines and choice of cards; and more lines on a card, with those of the base
+ * (NULL: it could not be used), than it has room for. */
+bool boat_cards_check(const struct boat *boat, const struct base_record *base,
+                      const struct procedure_set *procedures, struct arena *arena,
+                      struct problems *problems);
 
 /* The same of a choice of cards alone, as a boat's file has one; and what is chosen must be such
  * as can be chosen. */
 bool cards_chosen_check(const struct card_choice *choice, const struct procedure_set *procedures,
                         struct arena *arena, struct problems *problems);
+
+/* Does the base hang its card, on boats that say nothing else? */
+bool base_hangs(const struct base_record *base, const struct procedure *procedure);
 
 /* Is the card made only where it is asked for, and nobody asks for it? */
 bool card_not_asked_for(const struct compose_input *in, const struct procedure *procedure);

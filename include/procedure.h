@@ -268,8 +268,14 @@ struct hazard_case {
     struct place place;
 };
 
+/* Whose it is: the program's; the program's as a base has changed it; a base's alone. */
+enum procedure_origin { PROCEDURE_OF_PROGRAM, PROCEDURE_CHANGED, PROCEDURE_OF_BASE };
+
 struct procedure {
     const struct source *source;
+    enum procedure_origin origin;
+    bool replaced;                  /* the base has put another in its place, which cannot be used:
+                                       its cards are held, in drafts too */
     struct text_value key, title, subject;
     struct sheet_kind_value kind;   /* of its sheet; a card where none is given */
     struct per_value per;
@@ -309,7 +315,14 @@ struct procedure {
     size_t call_count;
     const struct text_value *leads; /* {names} in its texts that are no steps of it */
     size_t lead_count;
+    const char *logic_sum;          /* SHA-256 of what its logic says, comments and layout apart, */
+    const struct text_in_language *text_sums;   /* and of its texts by language; NULL-ended */
 };
+
+/* Calls `visit` for what each of its texts stands on: berth and anchor, steps, cases, decision,
+ * nevers and cautions. */
+typedef void basis_visit(const struct basis *basis, void *context);
+void procedure_bases(const struct procedure *procedure, basis_visit *visit, void *context);
 
 /* A procedure is its logic and, apart from it, its texts in one language or several:
  * procedures/NAME.yaml and procedures/words/LANGUAGE/NAME.yaml. */
@@ -322,7 +335,11 @@ struct procedure_files {
     const struct source *logic;
     const struct procedure_text_file *texts;   /* the first gives each text_value its `text` */
     size_t text_count;                         /* one at least */
+    enum procedure_origin origin;
 };
+
+/* Numbers of cards that bases make, so that none of the program's ever meets them. */
+enum { BASE_CARD_FIRST = 60, BASE_CARD_LAST = 99 };
 
 /* Reads one procedure. NULL (with problems) when anything in it is wrong: also where an id
  * of the logic has no text in one of the languages, where a text belongs to no id, or where

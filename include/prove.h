@@ -33,7 +33,7 @@ struct hazard_failure {
     const struct sheet *from;          /* the first of the chain: the same, or one with an exit */
     const struct card_step *step;      /* NULL: in the call panel or an exit */
     const struct equipment *gear;      /* NULL: no piece is to blame */
-    const struct local_rule *local;    /* NULL: no line of the base's own is to blame */
+    const struct own_line *local;    /* NULL: no line of the base's own is to blame */
     const struct forbid *row;          /* NULL: no row, but `what` */
     const char *rule;
     const char *chain;                 /* 9 GAS LEAK > 13 ABANDON: FIRE OR GAS */

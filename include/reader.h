@@ -17,7 +17,7 @@
     READER(DISTRESS, "distress_card", "the other blocks of the distress card") \
     READER(BERTH, "berth", "the line on what to do in a berth and at anchor") \
     READER(CONTACT, "contact", "the line of numbers to ring") \
-    READER(RULE, "local_rules", "the rules of this water") \
+    READER(LINES, "lines", "the base's own lines on a card") \
     READER(HEAD, "head", "title, boat and marks") \
     READER(FOOT, "footer", "dates and approvals at the foot") \
     READER(SPELL, "call_spell", "`call --spell`") \

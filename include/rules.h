@@ -32,12 +32,24 @@ struct crew {
     size_t count;              /* 0: as many as the boat may carry */
 };
 
+/* A procedure in one language, as an approval names it. */
+struct approvable {
+    const char *card, *language;
+    const char *fingerprint;   /* see approval.h */
+    bool hung;                 /* the base's boats may have its card in that language */
+    const char *own_file;      /* the base's own: of its logic; NULL: it is the program's */
+    bool changed;              /* it is one of the program's that the base has changed */
+};
+
 struct rules_input {
     const struct boat *boat;
     const struct base_record *base;   /* NULL: the base's file could not be used */
     struct date today;                /* all three of day precision */
     struct date from, to;             /* the charter, hand-back day included */
     struct crew crew;
+    const struct approvable *approvables;   /* in every language that there is; NULL, none: the
+                                               procedures could not be used */
+    size_t approvable_count;
 };
 
 /* Runs every check over one boat. What a check finds is told with its id; what the

@@ -207,7 +207,7 @@ struct decision_facts {
     struct place origin;
 };
 
-/* Nevers, cautions, local rules: the signal word stands before each. */
+/* Nevers, cautions, lines of the base: the signal word stands before each. */
 struct warnings_facts {
     const char *word;
     const struct card_warning *items;
@@ -358,7 +358,8 @@ struct sheet {
     const struct boat *boat;
     const struct procedure *procedure;
     bool held;                    /* something it needs is not recorded */
-    bool unsafe;                  /* it leads into its own hazard: in no draft either */
+    bool unsafe;                  /* it leads into its own hazard, or is not the text
+                                     that the base wants: in no draft either */
     struct place origin;
 };
 

@@ -13,6 +13,7 @@
 #include "form_word_list.h"
 #include "item.h"
 #include "known_names.h"
+#include "mark_word_list.h"
 #include "problem.h"
 #include "source.h"
 #include "yaml_fields.h"
@@ -39,7 +40,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SEE_CARD, see_card, PLAIN, "number subject") \
     X(EXIT_CARD, exit_card, PLAIN, "say card") \
     X(URGENCY_CARD, urgency_card, PLAIN, "say number") \
-    X(LOCAL_RULE, local_rule, PLAIN, "") \
+    X(OWN_LINE, own_line, PLAIN, "") \
     X(CONTACT_CENTRE, contact_centre, PLAIN, "name ways") \
     X(CHANNEL_16, channel_16, PLAIN, "") \
     X(CONTACT_BASE, contact_base, PLAIN, "phone") \
@@ -138,20 +139,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(TABLE_CENTRE, table_centre, PLAIN, "") \
     X(TABLE_BOTH_SIDES, table_both_sides, PLAIN, "") \
     X(TABLE_SIDE_UNKNOWN, table_side_unknown, PLAIN, "") \
-    X(DEFER, defer, PLAIN, "") \
-    X(DEFER_ORDER, defer_order, PLAIN, "") \
-    X(CHECK_CODE, check_code, PLAIN, "") \
-    X(PRINTED, printed, PLAIN, "date") \
-    X(LANGUAGE, language, PLAIN, "") \
-    X(GEAR_DATES, gear_dates, PLAIN, "date") \
-    X(GEAR_DATES_NONE, gear_dates_none, PLAIN, "") \
-    X(REPLACE, replace, PLAIN, "") \
-    X(GEAR_DATES_PAST, gear_dates_past, PLAIN, "date") \
-    X(GEAR_DATES_SOME, gear_dates_some, COUNTED, "count date") \
-    X(APPROVED, approved, PLAIN, "initials qualification date") \
-    X(MARK_SPECIMEN, mark_specimen, PLAIN, "") \
-    X(MARK_DRAFT, mark_draft, PLAIN, "") \
-    X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
+    MARK_WORD_LIST(X) \
     X(NOT_RECORDED, not_recorded, PLAIN, "") \
     X(DRAFT_FACT, draft_fact, PLAIN, "fact") \
     X(DRAFT_HANDHELD, draft_handheld, PLAIN, "") \
@@ -348,6 +336,10 @@ const struct field_table *words_file_fields(void);
 /* The code of the language (en), and the language's own name for itself (English). */
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);
+
+/* SHA-256 of what its sentences, items, zones and states say; comments, layout and what only
+ * reading and proofreading use are left out. */
+const char *words_sum(const struct words *words);
 
 /* By how many hundredths its texts are longer than English ones that say the same: as many may
  * the words of a headline be. 0: its file does not tell. */

@@ -64,6 +64,10 @@ const struct yaml_node *yaml_get(const struct yaml_node *mapping, const char *ke
 /* Stable text of the tree, for tests and for looking. */
 void yaml_dump(const struct yaml_node *node, struct text_builder *out);
 
+/* What the tree says, each part with its length: the same for two files that differ only in
+ * comments, quotes, line breaks, brackets and the order of keys in a mapping, and for no others. */
+void yaml_content_add(const struct yaml_node *node, struct text_builder *out);
+
 /* "a text", "a list", "a mapping": for messages. */
 const char *yaml_kind_word(const struct yaml_node *node);
 

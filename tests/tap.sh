@@ -64,6 +64,11 @@ seal() {
     sh .setup/manifest "$1" >"$scratch/sealed" && mv "$scratch/sealed" "$1/manifest.txt"
 }
 
+# fingerprint_of CARD: of the text that the program has, in English.
+fingerprint_of() {
+    "$MAYDECK" list cards | sed -n "s/^[0-9]* *$1 .* \([0-9A-F-]\{19\}\) .*/\1/p"
+}
+
 # page_words DUMP: all texts of a page, in order, as one line.
 page_words() {
     sed -n 's/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '

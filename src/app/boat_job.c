@@ -25,8 +25,8 @@ void boat_open(struct boat_job *boat)
         boat->boat = boat_read_like(&input, boat->arena, boat->problems, &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;
     if (boat->boat != NULL && fleet->procedures_sound)
-        boat->sound = cards_chosen_check(&boat->boat->cards, &fleet->procedures, boat->arena,
-                                         boat->problems) && boat->sound;
+        boat->sound = boat_cards_check(boat->boat, fleet->base, &fleet->procedures, boat->arena,
+                                       boat->problems) && boat->sound;
     if (boat->boat != NULL && boat->boat->likeness.model != NULL)
         fleet->boats[boat->index].model =
             text_format(fleet->arena, "%s", boat->boat->likeness.model);

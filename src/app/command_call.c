@@ -119,6 +119,12 @@ static bool card_print(const struct call *call, const struct sheet_name *card)
     struct compose_input input = compose_input_of(boat, boat->job->languages.rows[0]);
     const struct sheet *sheet = sheet_calls(&input, card->id, boat->arena, boat->problems);
     const struct call_facts *panel = sheet_call(sheet);
+    if (sheet->unsafe) {
+        problem_add(boat->problems, SEVERITY_HELD, NO_PLACE,
+                    "put right what is told of the base's own text of it",
+                    "the card %s says nothing: it is held back", card->id);
+        return false;
+    }
     if (sheet_block(sheet, BLOCK_CALL) == NULL)
         problem_add(boat->problems, SEVERITY_USE, NO_PLACE,
                     "leave out --card for the general MAYDAY", "the card %s has no call",

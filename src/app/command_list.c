@@ -53,7 +53,7 @@ enum exit_status command_list(const struct options *options)
              : language_find(&fleet, options->language == NULL ? DEFAULT_LANGUAGE
                                                                : options->language);
     if (words != NULL) {
-        struct listing listing = {&fleet.procedures, words, fleet.arena};
+        struct listing listing = {&fleet.procedures, fleet.authorities, words, fleet.arena};
         list_print(options, &listing);
     }
     enum exit_status status = report(&fleet, SEVERITY_HELD);

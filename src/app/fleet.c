@@ -9,9 +9,10 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
                                   const struct boat *boat)
 {
     bool charter = options->from.year != 0;
-    return (struct rules_input){boat, fleet->base, options->today,
-                                charter ? options->from : options->today,
-                                charter ? options->to : options->today, fleet->crew};
+    return (struct rules_input){.boat = boat, .base = fleet->base, .today = options->today,
+                                .from = charter ? options->from : options->today,
+                                .to = charter ? options->to : options->today,
+                                .crew = fleet->crew};
 }
 
 /* ---- the base ---- */
@@ -46,17 +47,6 @@ static enum base_state no_base(const struct options *options, const struct fleet
     return BASE_NONE;
 }
 
-/* A folder of that name would be taken for procedures that are printed. */
-static bool own_procedures_refused(const struct options *options, const struct fleet *fleet)
-{
-    const char *own = text_format(fleet->arena, "%s/procedures", options->base);
-    if (is_folder(own))
-        problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
-                    "move that folder away: a base's own procedures are not read yet",
-                    "%s: a base's own procedures cannot be used yet", own);
-    return is_folder(own);
-}
-
 static enum base_state record_read(struct fleet *fleet, const char *path)
 {
     struct file_absent absent = {SEVERITY_USE, "name the folder that holds base.yaml and boats/"};
@@ -73,8 +63,6 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
     if (!is_folder(options->base))
         return no_base(options, fleet,
                        text_format(fleet->arena, "%s is not a folder", options->base));
-    if (own_procedures_refused(options, fleet))
-        return BASE_WRONG;
     if (!is_there(path))
         return no_base(options, fleet,
                        text_format(fleet->arena, "%s is not a base: there is no file %s",
@@ -86,14 +74,17 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
 static bool base_judge(const struct options *options, struct fleet *fleet)
 {
     bool cards = true;
+    if (fleet->base != NULL && fleet->languages.count > 0)
+        cards = base_languages_take(fleet);
+    if (fleet->procedures_sound)
+        cards = base_procedures_read(options, fleet) && cards;
     if (fleet->base == NULL)
         return false;
-    if (fleet->languages.count > 0)
-        cards = base_languages_take(fleet);
     if (fleet->procedures_sound)
         cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                  fleet->base_problems) && cards;
     struct rules_input input = rules_input_of(options, fleet, NULL);
+    approvables_take(fleet, &input);
     return rules_check_base(&input, fleet->arena, fleet->base_problems) && cards;
 }
 

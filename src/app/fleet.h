@@ -62,6 +62,19 @@ void fleet_close(struct fleet *fleet);
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat);
 
+/* ---- base_procedures.c ---- */
+
+/* Reads BASE/procedures, if there is such a folder, and puts what it holds among the procedures
+ * and sources of the fleet, which must be sound. A procedure that cannot be used is told and its
+ * card refused; false: nothing there could be looked at, and no card can be made. */
+bool base_procedures_read(const struct options *options, struct fleet *fleet);
+
+/* ---- approvables.c ---- */
+
+/* Hands to the checks of the base what approvals can be of; nothing while the procedures are not
+ * sound. */
+void approvables_take(const struct fleet *fleet, struct rules_input *input);
+
 /* ---- languages.c ---- */
 
 /* Where neither the command nor the base names a language. */

@@ -2,6 +2,7 @@
  * call them (room: app). Looks at no boat. */
 #include "lists.h"
 
+#include "fingerprint.h"
 #include "radio.h"
 #include "reasons.h"
 
@@ -9,7 +10,7 @@
 
 struct card_listed {
     int number;
-    const char *card, *title, *hung, *boats, *each;
+    const char *card, *title, *hung, *boats, *each, *fingerprint;
 };
 
 #define AT(member) offsetof(struct card_listed, member)
@@ -19,6 +20,8 @@ static const struct json_member listed_card_members[] = {
     {"title", JSON_TEXT, AT(title), NULL, NULL, NULL},
     {"hung", JSON_TEXT, AT(hung), NULL, NULL,
      "always, unless leave_out names it, or only if add does"},
+    {"fingerprint", JSON_TEXT, AT(fingerprint), NULL, NULL,
+     "of its text in this language, as approvals name it"},
     {"each", JSON_TEXT, AT(each), NULL, NULL, "of what there is one each"},
     {"boats", JSON_TEXT, AT(boats), NULL, NULL, "which boats have it"},
 };
@@ -46,6 +49,8 @@ struct list_made list_cards(const struct listing *listing)
             .number = (int)(procedure->number.milli / 1000), .card = procedure->key.text,
             .title = text_for(&procedure->title, language),
             .hung = hung_words(procedure),
+            .fingerprint = procedure_fingerprint(procedure, listing->authorities,
+                                                 listing->words, listing->arena),
             .each = procedure->per.value == PER_ENGINE_SPACE ? "engine space" : "boat",
             .boats = procedure->when == NULL
                          ? "all" : condition_words(procedure->when, listing->arena)};

@@ -9,6 +9,7 @@
 /* From what a list is made: the procedures, and the words of one language. */
 struct listing {
     const struct procedure_set *procedures;
+    const struct authorities *authorities;
     const struct words *words;
     struct arena *arena;
 };

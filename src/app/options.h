@@ -13,15 +13,14 @@ enum command_bit {
     OF_CALL = 1 << 3,
     OF_START = 1 << 4,
     OF_LIST = 1 << 5,
-    OF_TABLE = 1 << 12,
-    OF_TAKE = 1 << 13,
-    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_TABLE | OF_TAKE,
-    OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
     OF_HANG = 1 << 6,
     OF_RENEW = 1 << 7,
     OF_DUE = 1 << 8,
+    OF_TABLE = 1 << 9,
+    OF_TAKE = 1 << 10,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
-             OF_DUE,
+             OF_DUE | OF_TABLE | OF_TAKE,
+    OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
 };
 
 enum option_kind {

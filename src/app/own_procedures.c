@@ -108,6 +108,18 @@ static bool key_is_new(const struct fleet *fleet, const struct procedure *proced
     return true;
 }
 
+/* Numbers from BASE_CARD_FIRST on are for cards that bases make. */
+static bool number_is_the_programs(const struct fleet *fleet, const struct procedure *procedure)
+{
+    if (procedure->number.milli < (int64_t)BASE_CARD_FIRST * 1000)
+        return true;
+    problem_add(fleet->problems, SEVERITY_ERROR, procedure->number.place,
+                text_format(fleet->arena, "give it a number below %d that no card ever had",
+                            BASE_CARD_FIRST),
+                "number %s belongs to cards of bases' own", procedure->number.text);
+    return false;
+}
+
 /* Printed cards name each other by number: no two may ever share one, but forms of one card. */
 static bool number_is_new(const struct fleet *fleet, const struct procedure *procedure,
                           const struct procedure *const *rows)
@@ -146,7 +158,7 @@ static bool set_read(struct manifest *manifest, const struct procedure **rows)
             continue;
         const struct procedure *procedure = named_procedure_read(manifest, name);
         if (procedure != NULL && key_is_new(fleet, procedure, rows) &&
-            number_is_new(fleet, procedure, rows))
+            number_is_the_programs(fleet, procedure) && number_is_new(fleet, procedure, rows))
             procedure_place(fleet, procedure, rows);
         else
             sound = false;

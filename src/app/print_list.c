@@ -32,6 +32,8 @@ static void held_add(const struct sheets *sheets, const struct sheet *sheet,
     if (reason != NULL && reason->place.source != NULL)
         text_add_format(out, ": %s:%d:%d", reason->place.source->name, reason->place.line,
                         reason->place.column);
+    if (sheet->procedure->replaced)
+        text_add(out, ": the base's own text of it cannot be used");
     text_add_format(out, "%s%s\n", reason == NULL ? "" : ": ", reason == NULL ? "" : reason->what);
 }
 

@@ -1,5 +1,5 @@
-/* base_cards.c - the cards that a base's own record names (room: compose). A rule
- * for a card that is not would vanish without a word. */
+/* base_cards.c - the cards that a base's own record, or a boat's, names (room: compose). A
+ * line for a card that is not would vanish without a word. */
 #include "card_set.h"
 
 #include <string.h>
@@ -43,13 +43,33 @@ static bool card_known(const struct procedure_set *procedures, const struct text
     return false;
 }
 
+static bool lines_known(const struct own_lines *lines, const struct procedure_set *procedures,
+                        struct arena *arena, struct problems *problems)
+{
+    bool sound = true;
+    for (size_t i = 0; i < lines->count; i++)
+        sound = card_known(procedures, &lines->rows[i].card, arena, problems) && sound;
+    return sound;
+}
+
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems)
 {
     bool sound = true;
     for (size_t i = 0; i < base->approval_count; i++)
         sound = card_known(procedures, &base->approvals[i].card, arena, problems) && sound;
-    for (size_t i = 0; i < base->local_rule_count; i++)
-        sound = card_known(procedures, &base->local_rules[i].card, arena, problems) && sound;
+    sound = lines_known(&base->own_lines, procedures, arena, problems) && sound;
     return cards_chosen_check(&base->cards, procedures, arena, problems) && sound;
+}
+
+bool boat_cards_check(const struct boat *boat, const struct base_record *base,
+                      const struct procedure_set *procedures, struct arena *arena,
+                      struct problems *all)
+{
+    struct problems *problems = problems_part(all);
+    (void)lines_known(&boat->own_lines, procedures, arena, problems);
+    if (base != NULL)
+        own_lines_beside_check(&base->own_lines, &boat->own_lines, problems);
+    (void)cards_chosen_check(&boat->cards, procedures, arena, problems);
+    return problems_settle(all, problems);
 }

@@ -162,22 +162,21 @@ static struct warnings_facts warnings_of(struct composing *composing, enum word 
     return facts;
 }
 
-static struct warnings_facts local_rules_of(struct composing *composing,
-                                            const struct sheet *sheet)
+static struct warnings_facts own_lines_of(struct composing *composing,
+                                          const struct sheet *sheet)
 {
-    const struct base_record *base = composing->in->base;
-    struct card_warning *out = arena_array(composing->arena, base->local_rule_count, sizeof *out);
+    const struct compose_input *in = composing->in;
+    struct card_warning *out = arena_array(composing->arena, in->base->own_lines.count +
+                                           in->boat->own_lines.count, sizeof *out);
     struct warnings_facts facts = {.word = phrase_said(composing,
-                                                       word_alone(composing, WORD_LOCAL_RULE)),
+                                                       word_alone(composing, WORD_OWN_LINE)),
                                    .items = out};
-    for (size_t i = 0; i < base->local_rule_count; i++) {
-        const struct local_rule *rule = &base->local_rules[i];
-        if (text_equal(rule->card.text, sheet->procedure_key) ||
-            text_equal(rule->card.text, sheet->id))
-            out[facts.count++] = (struct card_warning){
-                .text = phrase_said(composing, phrase_text(composing->arena, &rule->rule)),
-                .tag = rule->source.text, .origin = said_place(composing, &rule->rule)};
-    }
+    const struct own_line *line;
+    for (size_t i = 0; (line = own_line_next(in->base, in->boat, sheet->procedure_key, sheet->id,
+                                             &i)) != NULL;)
+        out[facts.count++] = (struct card_warning){
+            .text = phrase_said(composing, phrase_text(composing->arena, &line->say)),
+            .tag = line->source.text, .origin = said_place(composing, &line->say)};
     return facts;
 }
 
@@ -189,7 +188,7 @@ void warnings_make(struct composing *composing, struct sheet *sheet)
     warnings_add(composing, sheet, BLOCK_CAUTIONS,
                  warnings_of(composing, WORD_CAUTION, procedure->cautions,
                              procedure->caution_count));
-    warnings_add(composing, sheet, BLOCK_LOCAL_RULES, local_rules_of(composing, sheet));
+    warnings_add(composing, sheet, BLOCK_OWN_LINES, own_lines_of(composing, sheet));
 }
 
 void signs_make(struct composing *composing, struct sheet *sheet, const struct phrase *word,

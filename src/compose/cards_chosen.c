@@ -34,6 +34,14 @@ bool card_not_asked_for(const struct compose_input *in, const struct procedure *
                      procedure->key.text) == NULL;
 }
 
+bool base_hangs(const struct base_record *base, const struct procedure *procedure)
+{
+    const char *key = procedure->key.text;
+    return procedure->optional.answer == ANSWER_YES
+               ? key_found(&base->cards.add, key) != NULL
+               : key_found(&base->cards.leave_out, key) == NULL;
+}
+
 const char *left_out_reason(const struct text_value *where, struct arena *arena)
 {
     return text_format(arena, "left out by %s, line %d", where->place.source->name,

@@ -245,7 +245,7 @@ const struct phrase *numbers_fill(struct composing *composing, const struct shee
  * same space, else all of theirs: "3P / 3S"; NULL when the boat has none. */
 const struct phrase *card_numbers(struct composing *composing, const char *procedure_key);
 
-/* boxes.c: signs, call line, decision, nevers, cautions, local rules */
+/* boxes.c: signs, call line, decision, nevers, cautions, lines of the base */
 void boxes_make(struct composing *composing, struct sheet *sheet);
 
 /* The signs of the procedure, joined; with the word before them, or NULL. */

@@ -163,6 +163,29 @@ void slots_make(struct composing *composing)
         slot_form_letter(composing, &composing->slots[i]);
 }
 
+static bool slot_is_named(const struct composing *composing, const char *card)
+{
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (text_equal(composing->slots[i].key, card) ||
+            text_equal(composing->slots[i].procedure->key.text, card))
+            return true;
+    return false;
+}
+
+/* A line in her own file for a card that is none of hers. */
+static void lines_without_card_tell(const struct composing *composing)
+{
+    const struct own_lines *lines = &composing->in->boat->own_lines;
+    for (size_t i = 0; i < lines->count; i++) {
+        const struct text_value *card = &lines->rows[i].card;
+        if (!slot_is_named(composing, card->text))
+            problem_add(composing->problems, SEVERITY_NOTE, card->place,
+                        "take the line out of her file, or name a card that she has",
+                        "the line for the card %s stands nowhere: this boat has no such card",
+                        card->text);
+    }
+}
+
 /* Those that tell what the others stand on come last. */
 static const struct sheet *const *sheets_make(struct composing *composing)
 {
@@ -186,6 +209,7 @@ const struct sheet_set *compose_set(const struct compose_input *input, struct ar
     struct composing composing = {.in = input, .arena = arena, .problems = problems};
     struct sheet_set *set = arena_alloc(arena, sizeof *set);
     slots_make(&composing);
+    lines_without_card_tell(&composing);
     set->sheets = sheets_make(&composing);
     set->count = composing.slot_count;
     for (size_t i = 0; i < set->count; i++)

@@ -32,7 +32,8 @@ static struct seen_line seen_line_of(struct composing *composing, const struct s
 static bool is_aboard(const struct composing *composing, const struct sheet_list *others,
                       size_t slot)
 {
-    return slot >= others->count || !others->at[slot]->held || composing->in->draft;
+    return slot >= others->count || !others->at[slot]->held ||
+           (composing->in->draft && !others->at[slot]->unsafe);
 }
 
 static size_t seen_lines_most(const struct composing *composing)

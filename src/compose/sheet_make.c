@@ -66,7 +66,7 @@ void cases_add_block(struct composing *composing, struct sheet *sheet, struct ca
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet)
 {
     slot_take(composing, slot);
-    composing->held = slot->undecided;
+    composing->held = slot->undecided || slot->procedure->replaced;
     composing->drafted = false;
     composing->blocks = NULL;
     composing->block_count = composing->block_room = 0;
@@ -79,6 +79,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
         .number = slot->number, .page = "", .name = slot->name,
         .language = words_language(composing->in->words), .words = composing->in->words,
         .boat = composing->in->boat, .procedure = slot->procedure,
+        .unsafe = slot->procedure->replaced,
         .origin = source_whole(slot->procedure->source)};
 }
 

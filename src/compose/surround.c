@@ -1,36 +1,49 @@
 /* surround.c - what every card carries around its instructions: title band,
  * plan, contact line, footer, marks (room: compose). */
 #include "compose_room.h"
+#include "approval.h"
+#include "fingerprint.h"
 
-
-/* An approval of a month counts from that month's first day to its last. */
-static bool approval_holds(const struct approval *approval, struct date today)
-{
-    return date_compare(date_first_day(approval->date.date), today) <= 0 &&
-           date_compare(today, approval->until.date) <= 0;
-}
-
+/* One that stands today for the text of this very sheet, in its language. */
 static const struct approval *approval_of(const struct composing *composing,
                                           const struct sheet *sheet)
 {
-    const struct base_record *base = composing->in->base;
-    for (size_t i = 0; i < base->approval_count; i++) {
-        const struct approval *approval = &base->approvals[i];
-        if (text_equal(approval->card.text, sheet->procedure_key) &&
-            approval_holds(approval, composing->in->today))
+    const struct compose_input *in = composing->in;
+    const char *fingerprint = NULL;
+    for (size_t i = 0; i < in->base->approval_count; i++) {
+        const struct approval *approval = &in->base->approvals[i];
+        if (!text_equal(approval->card.text, sheet->procedure_key))
+            continue;
+        if (fingerprint == NULL)
+            fingerprint = procedure_fingerprint(sheet->procedure, in->authorities, in->words,
+                                                composing->arena);
+        if (approval_state(approval, fingerprint, in->today) == APPROVAL_STANDS)
             return approval;
     }
     return NULL;
 }
 
-static const struct phrase *marks(struct composing *composing)
+/* NULL: the card is the program's. */
+static const struct phrase *mark_of_origin(const struct composing *composing,
+                                           const struct sheet *sheet)
 {
-    const struct phrase *specimen = NULL, *draft = NULL;
+    enum procedure_origin origin = sheet->procedure->origin;
+    if (origin == PROCEDURE_OF_PROGRAM)
+        return NULL;
+    return word_alone(composing, origin == PROCEDURE_CHANGED ? WORD_MARK_CHANGED
+                                                             : WORD_MARK_OF_BASE);
+}
+
+/* Beside the mark of a base's own card the others are short: a strip holds all three. */
+static const struct phrase *marks(struct composing *composing, const struct sheet *sheet)
+{
+    const struct phrase *own = mark_of_origin(composing, sheet), *specimen = NULL, *draft = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
-        specimen = word_alone(composing, WORD_MARK_SPECIMEN);
+        specimen = word_alone(composing, own == NULL ? WORD_MARK_SPECIMEN
+                                                     : WORD_MARK_SPECIMEN_SHORT);
     if (composing->held || composing->drafted)
-        draft = word_alone(composing, WORD_MARK_DRAFT);
-    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, NULL);
+        draft = word_alone(composing, own == NULL ? WORD_MARK_DRAFT : WORD_MARK_DRAFT_SHORT);
+    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, own);
 }
 
 static const struct phrase *approved(struct composing *composing,
@@ -371,7 +384,7 @@ static void one_mark_make(struct composing *composing, struct sheet *sheet, enum
 
 void mark_make(struct composing *composing, struct sheet *sheet)
 {
-    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing));
+    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing, sheet));
     if (approval_of(composing, sheet) == NULL)
         one_mark_make(composing, sheet, BLOCK_UNAPPROVED,
                       word_alone(composing, WORD_MARK_NOT_APPROVED));

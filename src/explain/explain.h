@@ -74,7 +74,7 @@ void figures_tell(const struct explaining *explaining, const char *step);
 /* That they yield where a page has no room. */
 void figures_yield_tell(const struct explaining *explaining);
 
-/* explain_boxes.c: decision, nevers, cautions, local rules */
+/* explain_boxes.c: decision, nevers, cautions, lines of the base */
 void boxes_tell(const struct explaining *explaining);
 
 /* The cases of words that have any: those passed over, the one taken, the record. */

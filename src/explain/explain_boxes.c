@@ -108,12 +108,12 @@ static void warnings_tell(const struct explaining *explaining, const char *word,
         blank_tell(explaining);
 }
 
-static void local_rules_tell(const struct explaining *explaining)
+static void own_lines_tell(const struct explaining *explaining)
 {
     const struct sheet *sheet = explaining->sheet;
-    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
     for (size_t i = 0; i < rules->count; i++) {
-        placed_tell(explaining, INDENT_PART, rules->items[i].origin, "Local rule: %s",
+        placed_tell(explaining, INDENT_PART, rules->items[i].origin, "Line of the base: %s",
                     rules->items[i].text);
         line_tell(explaining, INDENT_REASON, "source of the base: %s", rules->items[i].tag);
     }
@@ -132,5 +132,5 @@ void boxes_tell(const struct explaining *explaining)
                   nevers->count);
     warnings_tell(explaining, "Caution", procedure->cautions, procedure->caution_count,
                   cautions->items, cautions->count);
-    local_rules_tell(explaining);
+    own_lines_tell(explaining);
 }

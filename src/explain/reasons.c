@@ -3,6 +3,9 @@
  * Never changes the card, nor what the run has to report. */
 #include "explain.h"
 
+#include "approval.h"
+#include "fingerprint.h"
+
 /* ---- head ---- */
 
 /* Of the words that are printed; the list's first where none was chosen. */
@@ -42,15 +45,27 @@ static void signs_tell(const struct explaining *explaining)
     condition_record_tell(explaining, INDENT_DETAIL, procedure->when);
 }
 
+static const char *fingerprint_of(const struct explaining *explaining)
+{
+    const struct compose_input *in = explaining->in;
+    return procedure_fingerprint(explaining->sheet->procedure, in->authorities, in->words,
+                                 explaining->arena);
+}
+
 static void head_tell(const struct explaining *explaining)
 {
+    static const char *const origins[] = {[PROCEDURE_OF_PROGRAM] = "",
+                                          [PROCEDURE_CHANGED] = ", changed by the base",
+                                          [PROCEDURE_OF_BASE] = ", the base's own"};
     const struct sheet *sheet = explaining->sheet;
     const struct title_facts *title = sheet_title(sheet);
     line_tell(explaining, INDENT_PART, "%s, %s", title->title, title->boat);
     line_tell(explaining, INDENT_PART, "%s (%s), check code %s%s", title->number, sheet->id,
               sheet_footer(sheet)->code, sheet->held ? ", HELD BACK" : "");
-    placed_tell(explaining, INDENT_REASON, sheet->procedure->key.place, "procedure %s",
-                sheet->procedure_key);
+    placed_tell(explaining, INDENT_REASON, sheet->procedure->key.place, "procedure %s%s",
+                sheet->procedure_key, origins[sheet->procedure->origin]);
+    line_tell(explaining, INDENT_REASON, "fingerprint of its text in the language %s: %s",
+              sheet->language, fingerprint_of(explaining));
     placed_tell(explaining, INDENT_REASON, sheet->boat->place, "boat %s", sheet->boat->key);
     if (sheet->space != ZONE_NONE)
         line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(sheet->space));
@@ -90,27 +105,30 @@ static size_t practice_tell(const struct explaining *explaining)
 }
 
 /* One line an approval of this card's procedure. True when it stands today. */
-static bool approval_tell(const struct explaining *explaining, const struct approval *approval)
+static bool approval_tell(const struct explaining *explaining, const struct approval *approval,
+                          const char *fingerprint)
 {
-    struct date today = explaining->in->today;
-    bool over = date_compare(approval->until.date, today) < 0;
-    bool to_come = date_compare(date_first_day(approval->date.date), today) > 0;
-    const char *state = over      ? "approval has expired"
-                        : to_come ? "approval has not begun"
-                                  : "approval";
-    placed_tell(explaining, INDENT_REASON, approval->card.place, "%s: %s, %s, from %s until %s",
-                state, TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),
+    static const char *const states[] = {[APPROVAL_STANDS] = "approval",
+                                         [APPROVAL_TO_COME] = "approval has not begun",
+                                         [APPROVAL_OVER] = "approval has expired",
+                                         [APPROVAL_OF_OTHER_TEXT] = "approval of another text, "};
+    enum approval_state state = approval_state(approval, fingerprint, explaining->in->today);
+    placed_tell(explaining, INDENT_REASON, approval->card.place,
+                "%s%s: %s, %s, from %s until %s", states[state],
+                state == APPROVAL_OF_OTHER_TEXT ? TEXT_OR_EMPTY(approval->text) : "",
+                TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),
                 TEXT_OR_EMPTY(approval->date), TEXT_OR_EMPTY(approval->until));
-    return !over && !to_come;
+    return state == APPROVAL_STANDS;
 }
 
 static bool approvals_tell(const struct explaining *explaining)
 {
     const struct base_record *base = explaining->in->base;
+    const char *fingerprint = fingerprint_of(explaining);
     bool stands = false;
     for (size_t i = 0; i < base->approval_count; i++)
         if (text_equal(base->approvals[i].card.text, explaining->sheet->procedure_key))
-            stands = approval_tell(explaining, &base->approvals[i]) || stands;
+            stands = approval_tell(explaining, &base->approvals[i], fingerprint) || stands;
     if (!stands)
         placed_tell(explaining, INDENT_REASON, source_whole(base->source),
                     "not approved: no approval of %s stands on %s",
@@ -137,6 +155,9 @@ static void holds_tell(const struct explaining *explaining)
     const struct problem *problems = card_held_by(explaining->composing, explaining->sheet, &count);
     blank_tell(explaining);
     line_tell(explaining, INDENT_PART, "Held back by");
+    if (explaining->sheet->procedure->replaced)
+        line_tell(explaining, INDENT_REASON, "the base's own text of this card, which cannot be "
+                  "used: what stands above is the program's, and is not printed");
     for (size_t i = 0; i < count; i++) {
         if (problems[i].severity >= SEVERITY_DEFICIENCY)
             placed_tell(explaining, INDENT_REASON, problems[i].place, "%s", problems[i].what);

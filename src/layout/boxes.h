@@ -51,7 +51,7 @@ struct laid_boxes {
     mpt size, width, height;      /* with the gaps behind them */
     struct laid_decision decision;
     struct laid_nevers nevers;
-    struct laid_warnings cautions, local_rules;
+    struct laid_warnings cautions, own_lines;
 };
 struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure);
 void boxes_place(struct pen *pen, const struct laid_boxes *laid, mpt x, mpt top);

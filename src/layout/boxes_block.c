@@ -1,4 +1,4 @@
-/* boxes_block.c - the right column's boxes: decision, never, cautions, local rules (room:
+/* boxes_block.c - the right column's boxes: decision, never, cautions, lines of the base (room:
  * layout). Each is laid out once, with its tags of sources, and placed as it was. */
 #include "boxes.h"
 
@@ -198,7 +198,7 @@ static void nevers_place(struct pen *pen, const struct laid_nevers *laid, struct
     }
 }
 
-/* ---- cautions and local rules: one frame each kind ---- */
+/* ---- cautions and lines of the base: one frame each kind ---- */
 
 static struct laid_warnings warnings_lay(const struct pen *pen, const char *word,
                                          const struct card_warning *warnings, size_t count,
@@ -241,7 +241,7 @@ static mpt with_gap(mpt height)
 struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
 {
     const struct sheet *sheet = pen->sheet;
-    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
     const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
     struct laid_boxes laid = {
         .size = measure.size,
@@ -249,9 +249,9 @@ struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
         .decision = decision_lay(pen, measure.size, measure.width),
         .nevers = nevers_lay(pen, measure),
         .cautions = warnings_lay(pen, cautions->word, cautions->items, cautions->count, measure),
-        .local_rules = warnings_lay(pen, rules->word, rules->items, rules->count, measure)};
+        .own_lines = warnings_lay(pen, rules->word, rules->items, rules->count, measure)};
     laid.height = with_gap(laid.decision.height) + with_gap(laid.nevers.height) +
-                  with_gap(laid.cautions.height) + with_gap(laid.local_rules.height);
+                  with_gap(laid.cautions.height) + with_gap(laid.own_lines.height);
     return laid;
 }
 
@@ -273,7 +273,7 @@ void boxes_place(struct pen *pen, const struct laid_boxes *laid, mpt x, mpt top)
     pen->block = BLOCK_CAUTIONS;
     if (laid->cautions.count > 0)
         warnings_place(pen, &laid->cautions, box_next(&rest, laid->cautions.height));
-    pen->block = BLOCK_LOCAL_RULES;
-    if (laid->local_rules.count > 0)
-        warnings_place(pen, &laid->local_rules, box_next(&rest, laid->local_rules.height));
+    pen->block = BLOCK_OWN_LINES;
+    if (laid->own_lines.count > 0)
+        warnings_place(pen, &laid->own_lines, box_next(&rest, laid->own_lines.height));
 }

@@ -164,7 +164,7 @@ static void block_tell(struct pen *pen, const struct laid_card *card,
         pen_too_long(pen, told->at, told->over, told->remedy, told->what);
 }
 
-/* A local rule is the first to be shortened. */
+/* A line of the base is the first to be shortened. */
 static void right_tell(struct pen *pen, const struct laid_card *card)
 {
     const struct sheet *sheet = pen->sheet;
@@ -173,9 +173,9 @@ static void right_tell(struct pen *pen, const struct laid_card *card)
         over, sheet->boat->facts.name.place,
         "give a short name_spoken and looks: a call with fewer lines makes room",
         "the right column"};
-    if (sheet_warnings(sheet, BLOCK_LOCAL_RULES)->count > 0)
-        pen_too_long(pen, sheet_warnings(sheet, BLOCK_LOCAL_RULES)->items[0].origin, over,
-                     "shorten the local rules for this card", "the right column");
+    if (sheet_warnings(sheet, BLOCK_OWN_LINES)->count > 0)
+        pen_too_long(pen, sheet_warnings(sheet, BLOCK_OWN_LINES)->items[0].origin, over,
+                     "shorten the lines of the base for this card", "the right column");
     else
         block_tell(pen, card, &told);
 }

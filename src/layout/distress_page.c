@@ -48,7 +48,7 @@ struct laid_column {
 static bool has_boxes(const struct sheet *sheet)
 {
     return sheet_block(sheet, BLOCK_NEVER) != NULL || sheet_block(sheet, BLOCK_CAUTIONS) != NULL ||
-           sheet_block(sheet, BLOCK_LOCAL_RULES) != NULL;
+           sheet_block(sheet, BLOCK_OWN_LINES) != NULL;
 }
 
 static bool has_part(const struct sheet *sheet, enum block_key key)

@@ -13,7 +13,7 @@ static const enum leaf_page page_of_block[BLOCK_COUNT] = {
     [BLOCK_SIGNS] = LEAF_FRONT, [BLOCK_BERTH] = LEAF_FRONT, [BLOCK_BERTH_SAY] = LEAF_FRONT,
     [BLOCK_ANCHOR] = LEAF_FRONT, [BLOCK_CALL_LINE] = LEAF_FRONT, [BLOCK_STEPS] = LEAF_FRONT,
     [BLOCK_PLAN] = LEAF_BACK, [BLOCK_DECISION] = LEAF_BACK, [BLOCK_NEVER] = LEAF_BACK,
-    [BLOCK_CAUTIONS] = LEAF_BACK, [BLOCK_LOCAL_RULES] = LEAF_BACK,
+    [BLOCK_CAUTIONS] = LEAF_BACK, [BLOCK_OWN_LINES] = LEAF_BACK,
     [BLOCK_CONTACT] = LEAF_CALL, [BLOCK_CALL] = LEAF_CALL};
 
 static const enum word leaf_words[] = {
@@ -242,11 +242,11 @@ static struct laid_back back_fit(const struct pen *trial, const struct page_need
 
 static void back_tell(struct pen *pen, const struct laid_back *back)
 {
-    const struct warnings_facts *rules = sheet_warnings(pen->sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(pen->sheet, BLOCK_OWN_LINES);
     bool ruled = rules->count > 0;
     pen_too_long(pen, ruled ? rules->items[0].origin : pen->sheet->boat->facts.name.place,
                  back->over,
-                 ruled ? "shorten the local rules for this card"
+                 ruled ? "shorten the lines of the base for this card"
                        : "give a short name_spoken and looks: a call with fewer lines makes room",
                  "the back of the card");
 }

@@ -210,6 +210,8 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     *procedure = logic.procedure;
     if (procedure->kind.value == SHEET_NONE)
         procedure->kind.value = SHEET_CARD;
+    procedure->origin = reading->files->origin;
+    logic_sum_take(reading, root);
     title_sign_check(reading);
     seen_as_check(reading);
     procedure->when = when_read(reading, &logic.when);

@@ -239,5 +239,6 @@ struct texts_at text_files_open(struct procedure_reading *reading)
             yaml_tree_read(files->texts[i].source, reading->arena, reading->problems);
         voice_words_check(roots.nodes[i], warns_or_reasons, reading->arena, reading->problems);
     }
+    text_sums_take(reading, &roots);
     return roots;
 }

@@ -56,6 +56,12 @@ void want(const struct procedure_reading *reading, struct wanted_list *list,
 /* The whole files, each read as a tree. */
 struct texts_at text_files_open(struct procedure_reading *reading);
 
+/* ---- procedure_content.c ---- */
+
+/* Keep the sums of what the files say. */
+void logic_sum_take(struct procedure_reading *reading, const struct yaml_node *root);
+void text_sums_take(struct procedure_reading *reading, const struct texts_at *roots);
+
 /* Keys of the logic: what to tell who writes them among the texts. */
 extern const struct stray_key logic_keys[];
 

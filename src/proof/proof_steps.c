@@ -9,7 +9,7 @@
 #define NUMBERED_STEPS_MOST 8
 #define ROWS_MOST 14
 #define WARNINGS_MOST 3
-#define LOCAL_RULES_MOST 2
+#define OWN_LINES_MOST 2
 #define STEP_DIGITS_MOST 6
 
 /* ---- G14 ---- */
@@ -297,11 +297,11 @@ static struct block_order order_of(const struct sheet *sheet)
     static const enum block_key card[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_BERTH, BLOCK_ANCHOR, BLOCK_BERTH_SAY, BLOCK_CALL_LINE,
         BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
-        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
+        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_OWN_LINES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
         BLOCK_FOOTER};
     static const enum block_key distress[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_CALL, BLOCK_NATURE, BLOCK_POSITION,
-        BLOCK_NO_ANSWER, BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_PAN_PAN,
+        BLOCK_NO_ANSWER, BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_OWN_LINES, BLOCK_PAN_PAN,
         BLOCK_PHRASES, BLOCK_NEEDS, BLOCK_HINTS, BLOCK_ASKED, BLOCK_SPELL, BLOCK_HEARD,
         BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_BEACON, BLOCK_CONTACT, BLOCK_FOOTER};
     if (sheet->kind == SHEET_DISTRESS)
@@ -333,13 +333,13 @@ static void rows_order_judge(struct proofing *p)
 void proof_steps(struct proofing *p)
 {
     const struct sheet *sheet = p->sheet;
-    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
     const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
     const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
     steps_judge(p);
     count_judge(p, "nevers", nevers->count, WARNINGS_MOST);
     count_judge(p, "cautions", cautions->count, WARNINGS_MOST);
-    count_judge(p, "local rules", rules->count, LOCAL_RULES_MOST);
+    count_judge(p, "lines of the base", rules->count, OWN_LINES_MOST);
     decision_judge(p);
     tags_judge(p);
     signal_word_judge(p, BLOCK_NEVER, nevers->word, nevers->count);

@@ -135,7 +135,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_SENTENCE_LONGEST] = {"G13", "no sentence is long", "20 words", "make two of it",
         PROOF_ERROR, PROOF_PAGE, EVERY, "controlled English"},
     [RULE_SENTENCE] = {"G13", "sentences are short", "12 words", "shorten it", PROOF_NOTE,
-        PROOF_PAGE, "local rules are the base's own words: G13's 20 holds", "controlled English"},
+        PROOF_PAGE, "lines of the base are its own words: G13's 20 holds",
+        "controlled English"},
     [RULE_HEADLINE] = {"G13", "a headline is taken in at a glance",
         "command 6 words and 32 characters; with what follows 10 words and 50 characters",
         "shorten it", PROOF_ERROR, PROOF_PAGE, "6 and 32 hold for the bold command; "
@@ -145,8 +146,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "8 steps, 14 rows, numbered 1, 2, 3 ... downwards", "merge rows, or cut a step",
         PROOF_ERROR, PROOF_PAGE, "two lines of the table of openings, "
         "which are set closer and shut one like the other, are one row", "CR-177549"},
-    [RULE_NEVERS] = {"G14", "few prohibitions, cautions and local rules",
-        "nevers 3, cautions 3, local rules 2", "rank them and cut", PROOF_ERROR, PROOF_PAGE,
+    [RULE_NEVERS] = {"G14", "few prohibitions, cautions and lines of the base",
+        "nevers 3, cautions 3, lines of the base 2", "rank them and cut", PROOF_ERROR, PROOF_PAGE,
         EVERY, HOUSE},
     [RULE_EXITS] = {"G14", "a decision has both its exits, after a step of the card",
         "one decision, YES and NO", "write both exits", PROOF_ERROR, PROOF_PAGE,
@@ -169,8 +170,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
         "each", "name the source", PROOF_ERROR, PROOF_SET,
-        "where a page has no room its sources stand on the safety plan; local rules stand on the "
-        "base's source, printed with them", "ANSI Z535"},
+        "where a page has no room its sources stand on the safety plan; lines of the base stand on "
+        "the base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "

@@ -152,7 +152,7 @@ static void warnings_sentences(struct sentence_list *list, struct arena *arena,
 
 struct sentence_list card_sentences(const struct sheet *sheet, struct arena *arena)
 {
-    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
     const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
     const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
     const struct decision_facts *decision = sheet_decision(sheet);

@@ -133,9 +133,9 @@ static void headline_judge(struct proofing *p, const struct card_text *headline)
 
 /* ---- sentences ---- */
 
-static bool is_local_rule(const struct sheet *sheet, struct place origin)
+static bool is_own_line(const struct sheet *sheet, struct place origin)
 {
-    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
     for (size_t i = 0; i < rules->count; i++)
         if (rules->items[i].origin.source == origin.source &&
             rules->items[i].origin.line == origin.line)
@@ -151,7 +151,7 @@ static void sentence_judge(struct proofing *p, const struct sentence *sentence)
     if (words > SENTENCE_LONGEST)
         wording_found(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
                       count_words(p, "words", words));
-    else if (words > SENTENCE_AIM && !is_local_rule(p->sheet, sentence->origin))
+    else if (words > SENTENCE_AIM && !is_own_line(p->sheet, sentence->origin))
         wording_found(p, RULE_SENTENCE, sentence->origin, sentence->text,
                       count_words(p, "words", words));
     for (size_t i = 0; i < passive->count; i++)

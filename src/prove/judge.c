@@ -111,11 +111,11 @@ static void local_nevers_judge(struct visit *visit, const struct visit *by,
                                         TEXT_OR_EMPTY(procedure->nevers[i].say)));
 }
 
-static void local_rule_judge(struct visit *visit, const struct local_rule *rule)
+static void own_line_judge(struct visit *visit, const struct own_line *line)
 {
     const struct forbids *forbids = visit->walk->forbids;
-    for (size_t i = 0; i < rule->does.count; i++) {
-        struct event event = {.act = rule->does.items[i].value, .local = rule,
+    for (size_t i = 0; i < line->does.count; i++) {
+        struct event event = {.act = line->does.items[i].value, .local = line,
                               .hazards = visit->hazards};
         for (size_t k = 0; k < forbids->count; k++)
             if (local_breaks(visit, &forbids->rows[k], event.act))
@@ -126,14 +126,14 @@ static void local_rule_judge(struct visit *visit, const struct local_rule *rule)
     }
 }
 
-static void local_rules_judge(struct visit *visit)
+static void own_lines_judge(struct visit *visit)
 {
-    const struct base_record *base = visit->walk->input->base;
+    const struct compose_input *input = visit->walk->input;
     const struct sheet *sheet = visit->sheet;
-    for (size_t i = 0; base != NULL && i < base->local_rule_count; i++)
-        if (text_equal(base->local_rules[i].card.text, sheet->procedure_key) ||
-            text_equal(base->local_rules[i].card.text, sheet->id))
-            local_rule_judge(visit, &base->local_rules[i]);
+    const struct own_line *line;
+    for (size_t i = 0; (line = own_line_next(input->base, input->boat, sheet->procedure_key,
+                                             sheet->id, &i)) != NULL;)
+        own_line_judge(visit, line);
 }
 
 void visit_judge(struct visit *visit)
@@ -142,5 +142,5 @@ void visit_judge(struct visit *visit)
         event_judge(visit, i);
     for (const struct visit *by = visit; by != NULL; by = by->before)
         nevers_judge(visit, by);
-    local_rules_judge(visit);
+    own_lines_judge(visit);
 }

@@ -15,7 +15,7 @@ struct event {
     enum act act;
     const struct card_step *step;     /* NULL: by the call panel, or none */
     const struct equipment *gear;     /* NULL: no piece is worked */
-    const struct local_rule *local;   /* a line of the base's own that does it; NULL: none */
+    const struct own_line *local;   /* a line of the base's own that does it; NULL: none */
     flags hazards, guards;
 };
 struct events {

@@ -29,7 +29,7 @@ static void failure_tell(const struct hazard_failure *failure, struct arena *are
     const char *hazard = failure_hazard(failure);
     problem_add_check(problems, "leads_into_hazard", SEVERITY_ERROR, failure->place,
                       failure->local != NULL
-                          ? "leave that line out of local_rules: the card is not printed"
+                          ? "leave that line out of lines: the card is not printed"
                       : failure->gear != NULL
                           ? "look at where that gear is recorded; if it is true, the procedure "
                             "lacks a case for such a boat: the card is not printed"

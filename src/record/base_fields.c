@@ -106,6 +106,8 @@ static const struct field_table first_aid_table = TABLE("the section first_aid",
 static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .readers = READ_FOOT,
         .about = "the card"),
+    ROW(struct approval, text, FIELD_TEXT, .any_word = true, .readers = READ_FOOT | READ_CHECK,
+        .about = "the fingerprint on the sheet that they read and signed; needed"),
     ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
         .readers = READ_FOOT, .about = "of who approved it"),
     ROW(struct approval, qualification, FIELD_WORDING, .required = true,
@@ -115,18 +117,7 @@ static const struct field approval_rows[] = {
     ROW(struct approval, until, FIELD_DATE, .required = true, .readers = READ_FOOT | READ_CHECK,
         .about = "how long it holds"),
 };
-static const struct field local_rule_rows[] = {
-    ROW(struct local_rule, card, FIELD_TEXT, .required = true, .readers = READ_RULE,
-        .about = "the card"),
-    ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
-        .readers = READ_RULE, .about = "the rule, in few words"),
-    ROW(struct local_rule, source, FIELD_TEXT, .required = true, .readers = READ_RULE,
-        .about = "who made the rule"),
-    ROW(struct local_rule, does, FIELD_CHOICES, .choices = act_words, .required = true,
-        .readers = READ_CHECK, .about = "what it has people do of these, [] if nothing"),
-};
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
-static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
 
 #define BASE_FILE(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
 #define BASE_SECTION(member, of, ...) \
@@ -160,10 +151,15 @@ static const struct field base_file_rows[] = {
               .about = "which cards the base hangs, where that is not all that a boat can need"),
     BASE_ENTRIES(approvals, struct approval, approval_table,
                  .about = "who approved which card: an entry each, or none"),
-    BASE_ENTRIES(local_rules, struct local_rule, local_rule_table,
-                 .about = "rules of this water, two a card at most"),
+    BASE_ENTRIES(lines, struct own_line, own_line_table,
+                 .about = "the base's own lines on cards, two a card at most"),
 };
-static const struct field_table base_file_table = TABLE("a base file", base_file_rows);
+static const struct stray_key base_strays[] = {
+    {"local_rules", "call it lines, and in its entries write say in the place of rule"},
+    {NULL, NULL}};
+static const struct field_table base_file_table = {
+    .what = "a base file", .fields = base_file_rows,
+    .count = sizeof base_file_rows / sizeof *base_file_rows, .strays = base_strays};
 
 const struct field_table *base_file_fields(void)
 {

@@ -9,7 +9,7 @@
 
 #include <string.h>
 
-enum { RULES_A_CARD = 2, SHORTEST_PHONE = 8, LONGEST_PHONE = 15, LONGEST_SHORT_CODE = 6 };
+enum { SHORTEST_PHONE = 8, LONGEST_PHONE = 15, LONGEST_SHORT_CODE = 6 };
 
 struct base_reading {
     struct base_record *base;
@@ -107,7 +107,7 @@ static void channel_check(const struct base_reading *reading)
                     "channel 70 carries data only: nobody can be heard there");
 }
 
-/* ---- languages, approvals, rules ---- */
+/* ---- languages, approvals ---- */
 
 static void languages_check(const struct base_reading *reading)
 {
@@ -135,31 +135,6 @@ static void approvals_check(const struct base_reading *reading)
     }
 }
 
-static void rule_count_check(const struct base_reading *reading, const struct local_rule *rows,
-                             size_t index)
-{
-    size_t before = 0;
-    for (size_t i = 0; i < index; i++)
-        if (rows[index].card.text != NULL && text_equal(rows[i].card.text, rows[index].card.text))
-            before++;
-    if (before == RULES_A_CARD)
-        problem_add(reading->problems, SEVERITY_ERROR, rows[index].card.place,
-                    "keep the two that matter most",
-                    "card %s has more than %d local rules", rows[index].card.text, RULES_A_CARD);
-}
-
-static void rules_check(const struct base_reading *reading)
-{
-    const struct base_record *base = reading->base;
-    for (size_t i = 0; i < base->local_rule_count; i++) {
-        const struct local_rule *row = &base->local_rules[i];
-        rule_count_check(reading, base->local_rules, i);
-        voice_text_check(&row->card, reading->arena, reading->problems);
-        voice_text_check(&row->rule, reading->arena, reading->problems);
-        voice_text_check(&row->source, reading->arena, reading->problems);
-    }
-}
-
 /* ---- the whole ---- */
 
 /* Where a section is named, for what it does not hold; without one the whole file. */
@@ -184,8 +159,7 @@ static void entries_take(struct base_record *base, const struct base_file *file)
     base->interval_count = file->intervals.count;
     base->approvals = file->approvals.items;
     base->approval_count = file->approvals.count;
-    base->local_rules = file->local_rules.items;
-    base->local_rule_count = file->local_rules.count;
+    base->own_lines = (struct own_lines){file->lines.items, file->lines.count};
 }
 
 static struct base_record *record_take(struct base_file *file, const struct source *source,
@@ -210,7 +184,7 @@ static struct base_record *record_take(struct base_file *file, const struct sour
     channel_check(&reading);
     languages_check(&reading);
     approvals_check(&reading);
-    rules_check(&reading);
+    own_lines_check(&base->own_lines, arena, problems);
     return base;
 }
 

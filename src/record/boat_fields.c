@@ -251,6 +251,9 @@ static const struct field_table model_absence_table =
     BOAT_FILE("not_surveyed", not_surveyed, FIELD_ENTRIES, \
               ENTRIES_OF(struct absence, .table = &unsurveyed_table, .lone = "item"), \
               .about = "gear that she may have: nobody has looked yet"), \
+    BOAT_FILE("lines", lines, FIELD_ENTRIES, \
+              ENTRIES_OF(struct own_line, .table = &own_line_table), \
+              .about = "the base's own lines on her cards, two a card with those of base.yaml"), \
     BOAT_FILE("silenced", silenced, FIELD_ENTRIES, \
               ENTRIES_OF(struct silence, .table = &silence_table), \
               .about = "checks that are silent for this boat: {check: , reason: , until: }"), \
@@ -289,6 +292,7 @@ static const struct stray_key model_strays[] = {
     {"not_surveyed", "look, then write it into the model; or name it in the file of a boat"},
     {"not_here", "take those pieces out of the model, or write it in the file of a boat"},
     {"cards", "write it in the file of a boat, or for all of them in base.yaml"},
+    {"lines", "write them in the file of a boat, or for all of them in base.yaml"},
     {"silenced", "a check is silenced for one boat: write it in her file"},
     {NULL, NULL}};
 static const struct field_table model_file_table = {

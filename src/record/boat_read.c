@@ -253,6 +253,7 @@ static void boat_begin(struct boat_file *file, const struct source *source, cons
     boat->engines_place = place_or(file->engines.place, boat->place);
     boat->silences = file->silenced.items;
     boat->silence_count = file->silenced.count;
+    boat->own_lines = (struct own_lines){file->lines.items, file->lines.count};
 }
 
 /* Its key is misspelt: what it holds is there, but was not read. */
@@ -286,6 +287,7 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     struct boat *boat = &file->record;
     struct boat_reading reading = {.boat = boat, .arena = arena, .problems = problems};
     facts_settle(&reading);
+    own_lines_check(&boat->own_lines, arena, problems);
     equipment_take(&reading, &file->equipment);
     absences_take(&reading, file);
     places_settle(&reading);

@@ -24,7 +24,7 @@ enum fitness { FITNESS_WHOLE, FITNESS_NO_CARDS, FITNESS_NOT_READ };
 struct boat_file {
     struct boat record;
     struct section_value boat, gas, radio, cards;
-    struct entries_value engines, equipment, not_fitted, not_surveyed, silenced;
+    struct entries_value engines, equipment, not_fitted, not_surveyed, silenced, lines;
     struct text_value like;
     struct section_value walked;
     struct walk walk;
@@ -99,7 +99,7 @@ void absences_inherit(struct inheriting *inheriting);
 struct base_file {
     struct base_record record;
     struct section_value base, rescue_centre, ashore, cruising_area, first_aid, dates, cards;
-    struct entries_value intervals, shelters, clocks, approvals, local_rules;
+    struct entries_value intervals, shelters, clocks, approvals, lines;
 };
 
 /* ---- base_places.c ---- */

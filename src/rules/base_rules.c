@@ -97,26 +97,6 @@ static void clocks_check(const struct rule_run *run)
     }
 }
 
-static void approval_dates_check(const struct rule_run *run)
-{
-    const struct base_record *base = run->in->base;
-    for (size_t i = 0; i < base->approval_count; i++) {
-        const struct approval *approval = &base->approvals[i];
-        if (!approval->until.given || approval->card.text == NULL)
-            continue;
-        if (date_compare(approval->until.date, run->in->today) < 0)
-            rule_tell(run, CHECK_approval_lapsed, approval->until.place,
-                      "let a qualified person look at the card again",
-                      "the approval of %s lapsed on %s: the card says it is not approved",
-                      approval->card.text, approval->until.text);
-        else if (date_compare(approval->until.date, run->in->to) < 0)
-            rule_tell(run, CHECK_approval_lapses_during, approval->until.place,
-                      "let a qualified person look at the card again before then",
-                      "the approval of %s lapses on %s, before the charter ends",
-                      approval->card.text, approval->until.text);
-    }
-}
-
 static const struct gear_rule *rule_of_item(enum item_key item)
 {
     for (size_t i = 0; gear_rule_at(i) != NULL; i++)
@@ -152,6 +132,5 @@ void base_rules(const struct rule_run *run)
     berth_name_check(run);
     sea_area_check(run);
     clocks_check(run);
-    approval_dates_check(run);
     intervals_use_check(run);
 }

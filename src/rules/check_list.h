@@ -26,6 +26,14 @@
 #define CHECK_LIST(X, LACK) \
     /* the base */ \
     X(approval_lapsed, DEFICIENCY, "an approval of a card has lapsed", "the base's approvals") \
+    X(approval_without_text, ERROR, "an approval does not say which text was approved", \
+      "the base's approvals") \
+    X(approval_text_changed, DEFICIENCY, "the text of a card has changed since it was approved", \
+      "the base's approvals") \
+    X(approval_awaited, NOTE, "procedures await the approval of a qualified person", \
+      "the base's approvals") \
+    X(procedures_of_base, NOTE, "the base has procedures of its own, or changed the program's", \
+      "the folder procedures/ of the base") \
     X(approval_lapses_during, NOTE, "an approval lapses before the charter ends", \
       "the base's approvals") \
     X(interval_unused, NOTE, "an interval of the base changes nothing", \

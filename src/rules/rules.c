@@ -115,5 +115,6 @@ bool rules_check_base(const struct rules_input *input, struct arena *arena,
     base_only.boat = NULL;
     base_rules(&run);
     contact_rules(&run);
+    approval_rules(&run);
     return held == 0;
 }

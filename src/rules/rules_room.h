@@ -104,6 +104,7 @@ struct place place_else(struct place given, struct place otherwise);
 
 /* The same, called once a base: there is no boat in the run. */
 rule_family contact_rules;
+rule_family approval_rules;
 
 /* For values that other YAML readers would not take for the text that it is: a note.
  * `key`: what stands before the value. */

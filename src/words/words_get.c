@@ -21,6 +21,11 @@ const char *words_language(const struct words *words)
     return words->language.text;
 }
 
+const char *words_sum(const struct words *words)
+{
+    return words->sum;
+}
+
 const char *words_language_name(const struct words *words)
 {
     return words->name.text;

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "item.h"
+#include "sha256.h"
 #include "text.h"
 
 size_t rows_of_language(const struct words *words, const struct field_table *table,
@@ -59,6 +60,20 @@ static void language_check(const struct text_value *given, const char *language,
                     text_shown(arena, given->text), language);
 }
 
+/* Sections of the file that cards print. */
+static const char *words_sum_make(const struct yaml_node *root, struct arena *arena)
+{
+    static const char *const printed[] = {"words", "items", "zones", "states"};
+    struct text_builder content = text_builder_in(arena);
+    char *sum = arena_alloc(arena, SHA256_TEXT);
+    bool mapping = root != NULL && root->kind == YAML_MAPPING;
+    for (size_t i = 0; mapping && i < sizeof printed / sizeof *printed; i++)
+        if (yaml_get(root, printed[i]) != NULL)
+            yaml_content_add(yaml_get(root, printed[i]), &content);
+    sha256_text((const unsigned char *)content.at, content.length, sum);
+    return sum;
+}
+
 const struct words *words_read(const struct source *source, const char *language,
                                struct arena *arena, struct problems *all)
 {
@@ -73,5 +88,6 @@ const struct words *words_read(const struct source *source, const char *language
     word_texts_read(words, file->word_texts.node, arena, problems);
     item_words_read(file, arena, problems);
     zones_complete(words);
+    words->sum = words_sum_make(root, arena);
     return problems_settle(all, problems) ? words : NULL;
 }

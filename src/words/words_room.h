@@ -88,6 +88,7 @@ struct words {
     struct number_value longer;
     struct list_value item_synonyms[ITEM_COUNT], zone_synonyms[ZONE_COUNT];
     struct entries_value key_synonyms, choice_synonyms;    /* of struct synonym_entry */
+    const char *sum;
 };
 
 /* ---- words_fields.c ---- */

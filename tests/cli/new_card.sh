@@ -49,7 +49,7 @@ expect_status new-card-before 0
 cat >"$own/lines_cross.yaml" <<'LOGIC'
 # Invented for this test.
 procedure: lines_cross
-number: 61
+number: 59
 symbol: anchor
 stripe: control
 seen_as: boat
@@ -122,7 +122,7 @@ expect_equal new-card-pages \
 others_same new-card-others more
 grep -q '"Our anchor line crosses"' "$scratch/more"/tamarisk-safety_plan*.dump ||
     not_ok new-card-index
-grep -q '"Card 61"' "$scratch/more/bramble-lines_cross.dump" || not_ok new-card-number
+grep -q '"Card 59"' "$scratch/more/bramble-lines_cross.dump" || not_ok new-card-number
 grep -q '"ENGINE ON."' "$scratch/more/tamarisk-lines_cross.dump" &&
     grep -q '"BOTH ENGINES ON."' "$scratch/more/samphire-lines_cross.dump" &&
     ok new-card-cases || not_ok new-card-cases

@@ -96,8 +96,8 @@ held() {
 
 # A rule of the base's own with a sentence of 21 words; with 20 it is printed.
 rule() {
-    changed base.yaml "s/^local_rules:.*/local_rules:\\
-  - {card: diesel_leak, rule: \"$1\", source: Harbour office, does: []}/"
+    changed base.yaml "s/^lines:.*/lines:\\
+  - {card: diesel_leak, say: \"$1\", source: Harbour office, does: []}/"
 }
 words='Keep one hand for her and one for you as the ferry leaves a wash at the quay each'
 rule "$words day."

@@ -365,8 +365,8 @@ maydeck check "$scratch/fleet" --boat "$first" --date "$print_date"
 expect_status why-held-as-check 1
 
 sed 's/^approvals:.*/approvals:\
-  - {card: flooding, initials: QA, qualification: instructor, date: 2026-01-01, until: 2026-11-19}\
-  - {card: gas_leak, initials: QB, qualification: instructor, date: 2026-01-01, until: 2026-11-20}/' \
+  - {card: flooding, text: '"$(fingerprint_of flooding)"', initials: QA, qualification: instructor, date: 2026-01-01, until: 2026-11-19}\
+  - {card: gas_leak, text: '"$(fingerprint_of gas_leak)"', initials: QB, qualification: instructor, date: 2026-01-01, until: 2026-11-20}/' \
     tests/fleet/base.yaml >"$scratch/fleet/base.yaml"
 cp "tests/fleet/boats/$first.yaml" "$scratch/fleet/boats/$first.yaml"
 why "$scratch/fleet" --boat "$first" --card flooding

@@ -39,7 +39,7 @@ static bool base_write(const char *folder, struct draw *draw)
     fprintf(file, "cruising_area: {latitude: north, longitude: east, sea_area: %s, "
             "variation: 4 E,\n  variation_on: 2026-01-01}\n", draw_text(draw, sea_areas));
     fprintf(file, "shelters:\n  - {name: Long Bay (specimen), position: 12 25.90 N 060 08.70 E}\n");
-    fprintf(file, "languages: [en]\napprovals: []\nlocal_rules: []\n");
+    fprintf(file, "languages: [en]\napprovals: []\nlines: []\n");
     return file_end(file);
 }
 

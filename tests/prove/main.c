@@ -51,7 +51,8 @@ static const struct procedure *house_procedure(struct house *house, const char *
     const struct procedure_text_file text = {
         "en", house_file(house, text_format(house->arena, "%s/words/en/%s", folder, name))};
     const struct procedure_files files = {
-        house_file(house, text_format(house->arena, "%s/%s", folder, name)), &text, 1};
+        .logic = house_file(house, text_format(house->arena, "%s/%s", folder, name)),
+        .texts = &text, .text_count = 1};
     return procedure_read(&files, house->authorities, house->arena, problems);
 }
 

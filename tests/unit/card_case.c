@@ -9,6 +9,8 @@
 #include <string.h>
 
 #include "card_case.h"
+
+#include "fingerprint.h"
 #include "source.h"
 #include "speak.h"
 #include "text.h"
@@ -55,7 +57,8 @@ static const struct procedure *procedure_of(struct card_case *card_case,
                                             const struct source *texts)
 {
     const struct procedure_text_file text_file = {"en", texts};
-    const struct procedure_files files = {logic, &text_file, 1};
+    const struct procedure_files files = {.logic = logic, .texts = &text_file,
+                                          .text_count = 1};
     const struct procedure *procedure = procedure_read(
         &files, card_case->authorities, card_case->arena, card_case->problems);
     must_be_sound(card_case, procedure != NULL);
@@ -197,6 +200,16 @@ void case_procedures(struct card_case *card_case, const char *const *texts)
         rows[count] = written_procedure(card_case, texts[count]);
     }
     card_case->procedures = (struct procedure_set){rows, count};
+}
+
+const char *case_fingerprint(const struct card_case *card_case, const char *key)
+{
+    for (size_t i = 0; i < card_case->procedures.count; i++)
+        if (text_equal(card_case->procedures.rows[i]->key.text, key))
+            return procedure_fingerprint(card_case->procedures.rows[i], card_case->authorities,
+                                         card_case->words, card_case->arena);
+    fail_msg("there is no procedure %s", key);
+    return NULL;
 }
 
 struct compose_input case_input(const struct card_case *card_case, bool draft)

@@ -37,6 +37,9 @@ const struct base_record *case_base(struct card_case *card_case, const char *tex
 void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* What that set is composed from. */
+/* The fingerprint of the case's procedure of that key. */
+const char *case_fingerprint(const struct card_case *card_case, const char *key);
+
 struct compose_input case_input(const struct card_case *card_case, bool draft);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */

@@ -36,7 +36,8 @@ static inline const struct procedure *procedure_in(const char *logic, const char
     static const char *const languages[] = {"en", "xx", "yy"};
     struct procedure_text_file files[3];
     struct procedure_files all = {
-        file_of("trial.yaml", seen_added(logic, logic, "seen_as: fire\n")), files, 0};
+        .logic = file_of("trial.yaml", seen_added(logic, logic, "seen_as: fire\n")),
+        .texts = files};
     for (; texts[all.text_count] != NULL; all.text_count++) {
         const char *language = languages[all.text_count];
         files[all.text_count] = (struct procedure_text_file){

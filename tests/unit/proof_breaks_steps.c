@@ -75,9 +75,9 @@ static void fourth_caution(struct proof_try *try, bool broken)
                     sheet_warnings(&try->card, BLOCK_CAUTIONS)->items[0]);
 }
 
-static void third_local_rule(struct proof_try *try, bool broken)
+static void third_own_line(struct proof_try *try, bool broken)
 {
-    warnings_filled(try, BLOCK_LOCAL_RULES, broken ? 3 : 2,
+    warnings_filled(try, BLOCK_OWN_LINES, broken ? 3 : 2,
                     sheet_warnings(&try->card, BLOCK_NEVER)->items[0]);
 }
 
@@ -256,7 +256,7 @@ static const struct proof_break rows[] = {
     {RULE_STEPS, "not downwards", "engine_fire", step_above_its_forerunner},
     {RULE_NEVERS, "nevers", "engine_fire", fourth_never},
     {RULE_NEVERS, "cautions", "engine_fire", fourth_caution},
-    {RULE_NEVERS, "local rules", "engine_fire", third_local_rule},
+    {RULE_NEVERS, "lines of the base", "engine_fire", third_own_line},
     {RULE_EXITS, "no words", "engine_fire", no_words_for_no},
     {RULE_EXITS, "not on the page", "engine_fire", yes_is_not_on_the_page},
     {RULE_EXITS, "after no step", "engine_fire", after_no_step},

@@ -58,7 +58,8 @@ static const struct procedure *in_both(struct card_case *card_case, const char *
     const struct procedure_text_file texts[] = {
         {"en", own_source(card_case, "procedures/words/en/", name)},
         {"qps", pseudo_texts(card_case, name)}};
-    const struct procedure_files files = {own_source(card_case, "procedures/", name), texts, 2};
+    const struct procedure_files files = {
+        .logic = own_source(card_case, "procedures/", name), .texts = texts, .text_count = 2};
     const struct procedure *procedure = procedure_read(&files, card_case->authorities,
                                                        card_case->arena, card_case->problems);
     if (procedure == NULL)

@@ -35,6 +35,8 @@ static const struct world_part boat_parts[] = {
     {"", "", "retired_tags: [C80], tags_given: [F3], ", ""},
     {"silenced", "silenced:\n  - {",
      "check: bilge_pump_electric_missing, reason: it is asked for, until: 2027-05", "}\n"},
+    {"lines", "lines:\n  - {",
+     "card: flooding, say: Her sump is deep, source: yard, does: []", "}\n"},
     {NULL, NULL, NULL, NULL}};
 
 static const struct world_part base_parts[] = {
@@ -54,10 +56,11 @@ static const struct world_part base_parts[] = {
     {"shelters", "shelters:\n  - {", "name: Inner Pool, position: 12 34.20 N 060 20.10 E", "}\n"},
     {"clocks", "clocks:\n  - {", "offset: +2, from: 2026-03-29, to: 2027-10-25", "}\n"},
     {"approvals", "approvals:\n  - {",
-     "card: flooding, initials: AB, qualification: surveyor, date: 2026-10, until: 2027-10",
+     "card: flooding, text: " TEXT_NOW ", initials: AB, qualification: surveyor, "
+     "date: 2026-10, until: 2027-10",
      "}\n"},
-    {"local_rules", "local_rules:\n  - {",
-     "card: flooding, rule: Keep clear of the dam, source: harbour office, does: []", "}\n"},
+    {"lines", "lines:\n  - {",
+     "card: flooding, say: Keep clear of the dam, source: harbour office, does: []", "}\n"},
     {NULL, NULL, NULL, NULL}};
 
 struct world world_new(struct arena *arena)

@@ -11,6 +11,9 @@
 
 enum { PARTS_MOST = 32 };
 
+/* Stands in the base for the fingerprint of the approved text. */
+#define TEXT_NOW "TEXT-NOW"
+
 /* A section, or an entry of a list, as a mapping in one line: "radio: {", "dsc: yes", "}\n". */
 struct world_part {
     const char *path;             /* of its keys: radio, base, equipment */

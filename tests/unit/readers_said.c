@@ -48,7 +48,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
     case FACTS_FOOTER: return READER_BIT_FOOT;
     case FACTS_TITLE: return READER_BIT_HEAD;
     case FACTS_WARNINGS:
-        return block == BLOCK_LOCAL_RULES ? READER_BIT_RULE : READER_BIT_CASE;
+        return block == BLOCK_OWN_LINES ? READER_BIT_LINES : READER_BIT_CASE;
     case FACTS_TEXT:
         if (block >= BLOCK_BERTH && block <= BLOCK_BERTH_SAY) return READER_BIT_BERTH;
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
@@ -131,8 +131,13 @@ static void rules_listen(struct listening *listening, const struct card_case *ca
                          const struct boat *boat, const struct base_record *base)
 {
     struct date today = card_case->today, to = {2026, 12, 2};
+    const struct approvable approvables[] = {
+        {.card = "flooding", .language = "en", .hung = true,
+         .fingerprint = case_fingerprint(card_case, "flooding")},
+        {.card = "gas_leak", .language = "en", .hung = true,
+         .fingerprint = case_fingerprint(card_case, "gas_leak")}};
     struct rules_input input = {.boat = boat, .base = base, .today = today, .from = today,
-                                .to = to};
+                                .to = to, .approvables = approvables, .approvable_count = 2};
     struct arena *arena = listening->said[0].arena;
     struct problems *problems = problems_new(arena);
     rules_check(&input, arena, problems);
@@ -145,9 +150,11 @@ static void proof_listen(struct listening *listening, const struct compose_input
                          const struct sheet_set *set, struct arena *arena)
 {
     struct problems *problems = problems_new(arena);
-    for (size_t i = 0; i < input->base->local_rule_count; i++)
-        if (input->base->local_rules[i].does.count > 0)
-            hazards_judge(input, set, arena, problems);
+    const struct own_lines *lists[] = {&input->base->own_lines, &input->boat->own_lines};
+    for (size_t l = 0; l < sizeof lists / sizeof *lists; l++)
+        for (size_t i = 0; i < lists[l]->count; i++)
+            if (lists[l]->rows[i].does.count > 0)
+                hazards_judge(input, set, arena, problems);
     problems_listen(listening, problems);
 }
 
@@ -190,13 +197,27 @@ static const char *first_error(const struct problems *problems)
     return "";
 }
 
+/* The fingerprint of the approved card as it is takes the place of TEXT_NOW. */
+static const struct source *base_with_text_now(const struct card_case *card_case,
+                                               const struct world *world)
+{
+    const struct source *written = world_source(world, world->base, "base.yaml");
+    const char *at = strstr(written->bytes, TEXT_NOW);
+    if (at == NULL)
+        return written;
+    const char *text = text_format(world->arena, "%.*s%s%s", (int)(at - written->bytes),
+                                   written->bytes, case_fingerprint(card_case, "flooding"),
+                                   at + strlen(TEXT_NOW));
+    return source_from(world->arena, "base.yaml", text, strlen(text));
+}
+
 struct readings readings_of(const struct card_case *card_case, const struct world *world)
 {
     struct readings readings = {.said = {NULL}};
     struct listening listening = {.card = ""};
     struct problems *problems = problems_new(world->arena);
     bool sound = false, base_sound = false;
-    const struct source *base_file = world_source(world, world->base, "base.yaml");
+    const struct source *base_file = base_with_text_now(card_case, world);
     const struct source *file = world_source(world, world->boat, "boats/alder.yaml");
     const struct base_record *base = base_read(base_file, world->arena, problems, &base_sound);
     const struct boat *boat = boat_read(file, "alder", world->arena, problems, &sound);

@@ -51,6 +51,8 @@ struct rule_case {
     const char *base;      /* the base's file; NULL: BASE */
     const int *kg;         /* body masses of the people that come; NULL: not told */
     size_t persons;        /* how many come; 0: not told */
+    const struct approvable *approvables;   /* NULL: row_approvables */
+    size_t approvable_count;
 };
 
 struct rule_row {
@@ -71,9 +73,9 @@ struct rule_table {
 
 /* The tables of all families, each in the file of that family. */
 #define RULE_TABLES(X) \
-    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
-    X(identity) X(name) X(opening) X(quotes) X(radio_gear) X(rescue) X(silence) X(tag) \
-    X(unrecorded) X(place)
+    X(approval) X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) \
+    X(fire) X(gas) X(engine) X(identity) X(name) X(opening) X(quotes) X(radio_gear) \
+    X(rescue) X(silence) X(tag) X(unrecorded) X(place)
 #define RULE_TABLE_DECLARE(name) extern const struct rule_table rule_table_##name;
 RULE_TABLES(RULE_TABLE_DECLARE)
 #undef RULE_TABLE_DECLARE
@@ -118,6 +120,13 @@ static inline const char *tags_left_out(const char *what)
     return out.at;
 }
 
+/* What approvals can be of: of a language in which no card is printed too. */
+static const struct approvable row_approvables[] = {
+    {.card = "flooding", .language = "en", .fingerprint = "0123-4567-89AB-CDEF", .hung = true},
+    {.card = "gas_leak", .language = "en", .fingerprint = "FEDC-BA98-7654-3210", .hung = true},
+    {.card = "index", .language = "en", .fingerprint = "0000-0000-0000-0001"},
+    {.card = "flooding", .language = "xx", .fingerprint = "0000-0000-0000-0002"}};
+
 /* Today is 2026-11-20; the charter ends a week later. */
 static inline void case_run(rule_family *family, const struct rule_case *one)
 {
@@ -126,6 +135,10 @@ static inline void case_run(rule_family *family, const struct rule_case *one)
     struct rules_input input = {
         .today = today, .from = today, .to = end,
         .crew = {.kg = one->kg, .count = one->persons},
+        .approvables = one->approvables == NULL ? row_approvables : one->approvables,
+        .approvable_count = one->approvables == NULL
+                                ? sizeof row_approvables / sizeof *row_approvables
+                                : one->approvable_count,
         .base = base_read(file_of("base.yaml", one->base == NULL ? BASE : one->base),
                           test.arena, test.problems, &base_sound)};
     if (one->boat != NULL)

@@ -28,8 +28,8 @@ static void a_whole_base_is_read(void **state)
         "approvals:\n"
         "  - {card: engine_fire, initials: AB, qualification: surveyor, date: 2026-10,"
         " until: 2027-10}\n"
-        "local_rules:\n"
-        "  - {card: flooding, rule: Call the harbour too., source: Harbour order 3, does: []}\n");
+        "lines:\n"
+        "  - {card: flooding, say: Call the harbour too., source: Harbour order 3, does: []}\n");
     expect_errors(0);
     assert_true(sound);
     assert_string_equal(base->name.text, "Quay");
@@ -42,8 +42,8 @@ static void a_whole_base_is_read(void **state)
     assert_int_equal(base->languages.count, 1);
     assert_int_equal(base->approval_count, 1);
     assert_string_equal(base->approvals[0].initials.text, "AB");
-    assert_int_equal(base->local_rule_count, 1);
-    assert_string_equal(base->local_rules[0].source.text, "Harbour order 3");
+    assert_int_equal(base->own_lines.count, 1);
+    assert_string_equal(base->own_lines.rows[0].source.text, "Harbour order 3");
 }
 
 static void real_numbers_are_international(void **state)
@@ -96,11 +96,11 @@ static void the_centre_s_channel_is_one_that_talks(void **state)
 }
 
 /* S14 */
-static void local_rules_send_nobody_to_channel_70(void **state)
+static void own_lines_send_nobody_to_channel_70(void **state)
 {
     (void)state;
-    base_of(REAL CENTRE AREA "local_rules:\n"
-            "  - {card: flooding, rule: Call them on channel 70., source: Order 3, does: []}\n");
+    base_of(REAL CENTRE AREA "lines:\n"
+            "  - {card: flooding, say: Call them on channel 70., source: Order 3, does: []}\n");
     expect_errors(1);
     expect_error(5, "channel 70 carries data only: nobody can be heard there", NULL);
 }
@@ -200,19 +200,20 @@ static void what_is_required_is_asked_for(void **state)
     expect_errors(3);
 }
 
-static void a_card_has_two_local_rules_at_most(void **state)
+static void a_card_has_two_own_lines_at_most(void **state)
 {
     (void)state;
     base_of(REAL CENTRE AREA
-            "local_rules:\n"
-            "  - {card: flooding, rule: One., source: A, does: []}\n"
-            "  - {card: flooding, rule: Two., source: A, does: []}\n"
-            "  - {card: gas_leak, rule: One., source: A, does: []}\n"
-            "  - {card: flooding, rule: Three., source: A, does: []}\n"
-            "  - {card: engine_fire, rule: No source., does: []}\n");
+            "lines:\n"
+            "  - {card: flooding, say: One., source: A, does: []}\n"
+            "  - {card: flooding, say: Two., source: A, does: []}\n"
+            "  - {card: gas_leak, say: One., source: A, does: []}\n"
+            "  - {card: flooding, say: Three., source: A, does: []}\n"
+            "  - {card: engine_fire, say: No source., does: []}\n");
     expect_errors(2);
-    expect_error(8, "card flooding has more than 2 local rules", "keep the two that matter most");
-    expect_error_with(9, "source", "local rule");
+    expect_error(8, "card flooding has more than 2 lines of the base",
+                 "keep the two that matter most");
+    expect_error_with(9, "source", "a line");
 }
 
 static void approvals_end_after_they_begin(void **state)
@@ -249,7 +250,7 @@ int main(void)
         TEST(real_numbers_are_international),
         TEST(a_plus_stands_in_place_of_00),
         TEST(the_centre_s_channel_is_one_that_talks),
-        TEST(local_rules_send_nobody_to_channel_70),
+        TEST(own_lines_send_nobody_to_channel_70),
         TEST(a_real_base_has_no_reserved_number),
         TEST(a_specimen_has_only_reserved_numbers),
         TEST(a_centre_may_have_a_short_number),
@@ -257,7 +258,7 @@ int main(void)
         TEST(the_fire_brigade_may_have_a_short_number),
         TEST(nobody_talks_on_70),
         TEST(what_is_required_is_asked_for),
-        TEST(a_card_has_two_local_rules_at_most),
+        TEST(a_card_has_two_own_lines_at_most),
         TEST(approvals_end_after_they_begin),
         TEST(languages_are_codes),
         TEST(a_file_that_is_no_mapping_gives_nothing),

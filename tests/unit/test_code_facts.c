@@ -193,7 +193,7 @@ static void the_number_of_a_step_matters(void **state)
 
 static void every_warning_matters(void **state)
 {
-    static const enum block_key keys[] = {BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES};
+    static const enum block_key keys[] = {BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_OWN_LINES};
     (void)state;
     struct sheet card = card_of("tests/fleet/boats/tamarisk.yaml", "engine_fire");
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {

@@ -5,6 +5,7 @@
 #include <setjmp.h>
 #include <stdint.h>
 #include <cmocka.h>
+#include <ctype.h>
 #include <string.h>
 
 #include "card_fixture.h"
@@ -32,13 +33,13 @@ static const struct sheet *card_with(const char *gear, const char *not_fitted)
     return card_more(gear, not_fitted, "", "");
 }
 
-static void base_with(const char *approvals, const char *local_rules)
+static void base_with(const char *approvals, const char *own_lines)
 {
     case_base(&test, text_format(
         test.arena, "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
         "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
         "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
-        "languages: [en]\napprovals: %s\nlocal_rules: %s\n", approvals, local_rules));
+        "languages: [en]\napprovals: %s\nlines: %s\n", approvals, own_lines));
 }
 
 /* ---- approvals and marks ---- */
@@ -52,11 +53,12 @@ static const char *marks_of(const struct sheet *card)
                        text_empty(mark) || text_empty(unapproved) ? "" : " | ", unapproved);
 }
 
-static bool approved(const char *card, const char *from, const char *until)
+static bool approved_text(const char *text, const char *card, const char *from,
+                          const char *until)
 {
     const char *expected = "Approved AB, master, ";
-    base_with(text_format(test.arena, "[{card: %s, initials: AB, qualification: master, "
-                          "date: %s, until: %s}]", card, from, until), "[]");
+    base_with(text_format(test.arena, "[{card: %s, text: \"%s\", initials: AB, qualification: "
+                          "master, date: %s, until: %s}]", card, text, from, until), "[]");
     const struct sheet *made = card_with(TORCH, NO_FLARES);
     const struct footer_facts *footer = sheet_footer(made);
     bool in_footer = strstr(footer->left[1], expected) != NULL;
@@ -65,6 +67,30 @@ static bool approved(const char *card, const char *from, const char *until)
     if (in_footer)
         assert_non_null(strstr(footer->left[1], text_format(test.arena, "%s%s.", expected, from)));
     return in_footer;
+}
+
+/* With the fingerprint of the card's text as it is. */
+static bool approved(const char *card, const char *from, const char *until)
+{
+    (void)card_with(TORCH, NO_FLARES);
+    return approved_text(case_fingerprint(&test, "smoke"), card, from, until);
+}
+
+static void an_approval_is_of_one_text(void **state)
+{
+    (void)state;
+    (void)card_with(TORCH, NO_FLARES);
+    char *text = text_format(test.arena, "%s", case_fingerprint(&test, "smoke"));
+    assert_int_equal(strlen(text), 19);
+    assert_true(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    for (size_t i = 0; text[i] != '\0'; i++)        /* as people type it */
+        text[i] = text[i] == '-' ? ' ' : (char)tolower((unsigned char)text[i]);
+    assert_true(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    text[0] = text[0] == '0' ? '1' : '0';
+    assert_false(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    text[18] = '\0';
+    assert_false(approved_text(text, "smoke", "2026-10-01", "2027-10-01"));
+    assert_false(approved_text("FIRE", "smoke", "2026-10-01", "2027-10-01"));
 }
 
 /* Printed on 2026-11-25: both ends of an approval belong to it. */
@@ -86,8 +112,9 @@ static void an_approval_counts_from_its_date_until_its_last_day(void **state)
 static void both_engines_cards_stand_on_one_approval(void **state)
 {
     (void)state;
-    base_with("[{card: engine_fire, initials: AB, qualification: master, date: 2026-01-01, "
-              "until: 2027-01-01}]", "[]");
+    base_with(text_format(test.arena, "[{card: engine_fire, text: %s, initials: AB, "
+                          "qualification: master, date: 2026-01-01, until: 2027-01-01}]",
+                          case_fingerprint(&test, "engine_fire")), "[]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
     const struct sheet_set *set = case_compose(&test, false);
     assert_non_null(
@@ -120,36 +147,58 @@ static void marks_are_said_in_a_fixed_order(void **state)
 
 /* ---- the base's own rules and contacts ---- */
 
-static void local_rules_stand_on_the_cards_they_name(void **state)
+static void own_lines_stand_on_the_cards_they_name(void **state)
 {
     (void)state;
-    base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour, does: []}, "
-              "{card: flooding, rule: Another., source: Port, does: []}, "
-              "{card: smoke, rule: No anchoring., source: Park, does: []}]");
+    base_with("[]", "[{card: smoke, say: Call the harbour on 12., source: Harbour, does: []}, "
+              "{card: flooding, say: Another., source: Port, does: []}, "
+              "{card: smoke, say: No anchoring., source: Park, does: []}]");
     const struct sheet *card = card_with(TORCH, NO_FLARES);
-    const struct warnings_facts *rules = sheet_warnings(card, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *rules = sheet_warnings(card, BLOCK_OWN_LINES);
     assert_int_equal(rules->count, 2);
     assert_string_equal(rules->items[0].text, "Call the harbour on 12.");
     assert_string_equal(rules->items[0].tag, "Harbour");
     assert_string_equal(rules->items[1].text, "No anchoring.");
     base_with("[]", "[]");
-    assert_int_equal(sheet_warnings(card_with(TORCH, NO_FLARES), BLOCK_LOCAL_RULES)->count, 0);
+    assert_int_equal(sheet_warnings(card_with(TORCH, NO_FLARES), BLOCK_OWN_LINES)->count, 0);
 }
 
-static void a_rule_may_be_for_one_engine_only(void **state)
+static void a_line_may_be_for_one_engine_only(void **state)
 {
     (void)state;
-    base_with("[]", "[{card: engine_fire_port, rule: One., source: Base, does: []}, "
-              "{card: engine_fire, rule: Both., source: Base, does: []}]");
+    base_with("[]", "[{card: engine_fire_port, say: One., source: Base, does: []}, "
+              "{card: engine_fire, say: Both., source: Base, does: []}]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
     const struct sheet_set *set = case_compose(&test, false);
-    assert_int_equal(sheet_warnings(case_card(set, "engine_fire_port"), BLOCK_LOCAL_RULES)->count,
+    assert_int_equal(sheet_warnings(case_card(set, "engine_fire_port"), BLOCK_OWN_LINES)->count,
                      2);
     assert_int_equal(
-        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_LOCAL_RULES)->count, 1);
+        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_OWN_LINES)->count, 1);
     assert_string_equal(
-        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_LOCAL_RULES)->items[0].text,
+        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_OWN_LINES)->items[0].text,
         "Both.");
+}
+
+/* Behind those of the base; a line for a card that she has not is told. */
+static void a_boat_has_lines_of_her_own(void **state)
+{
+    (void)state;
+    base_with("[]", "[{card: smoke, say: Call the yard., source: base, does: []}]");
+    (void)card_with(TORCH, NO_FLARES);
+    test.problems = problems_new(test.arena);
+    case_boat(&test, text_format(
+        test.arena, "%slines:\n"
+        "  - {card: smoke, say: Her door sticks., source: yard, does: []}\n"
+        "  - {card: steam, say: No steam here., source: yard, does: []}\n",
+        case_boat_text(&test, CASE_RADIO, TORCH, NO_FLARES)));
+    const struct warnings_facts *lines = sheet_warnings(
+        case_card(case_compose(&test, false), "smoke"), BLOCK_OWN_LINES);
+    assert_int_equal(lines->count, 2);
+    assert_string_equal(lines->items[0].text, "Call the yard.");
+    assert_string_equal(lines->items[1].text, "Her door sticks.");
+    assert_string_equal(lines->items[1].tag, "yard");
+    assert_non_null(case_problem(&test, "the line for the card steam stands nowhere: this "
+                                        "boat has no such card"));
 }
 
 static void the_contact_line_names_centre_channel_and_base(void **state)
@@ -223,7 +272,7 @@ static void the_base_has_its_say_in_dates(void **state)
               "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
               "dates: {month_means: start}\n"
               "intervals: [{item: torch, months: 6}]\n"
-              "languages: [en]\napprovals: []\nlocal_rules: []\n");
+              "languages: [en]\napprovals: []\nlines: []\n");
     expect_dates(dates_of("", ", expires: 2027-08"), "2027-08-01");
     expect_dates(dates_of(", serviced: 2026-10-31", ", expires: 2027-08"), "2027-04-30");
 }
@@ -306,10 +355,12 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(an_approval_counts_from_its_date_until_its_last_day),
+        TEST(an_approval_is_of_one_text),
         TEST(both_engines_cards_stand_on_one_approval),
         TEST(marks_are_said_in_a_fixed_order),
-        TEST(local_rules_stand_on_the_cards_they_name),
-        TEST(a_rule_may_be_for_one_engine_only),
+        TEST(own_lines_stand_on_the_cards_they_name),
+        TEST(a_boat_has_lines_of_her_own),
+        TEST(a_line_may_be_for_one_engine_only),
         TEST(the_contact_line_names_centre_channel_and_base),
         TEST(the_first_date_of_the_card_s_own_gear_is_printed),
         TEST(a_year_alone_is_told_as_its_first_day),

@@ -89,7 +89,9 @@ static const char lists[] =
     "retired_tags: [C98]\n"
     "tags_given: [F99, C99]\n"
     "silenced:\n"
-    "  - {check: raft_missing, reason: on order, until: 2027-04}\n";
+    "  - {check: raft_missing, reason: on order, until: 2027-04}\n"
+    "lines:\n"
+    "  - {card: flooding, say: Pump by hand., source: base, does: [pump_off]}\n";
 
 static void each_field_of_the_sections(void **state)
 {

@@ -277,7 +277,7 @@ static void shelters_lie_so_far_and_that_way(void **state)
     "phone: \"+999 00 000 001\", checked_on: 2026-11-02}\n"
 #define AREA(more) \
     "cruising_area: {latitude: both, longitude: both, sea_area: A1" more "}\n" \
-    "languages: [en]\napprovals: []\nlocal_rules: []\n"
+    "languages: [en]\napprovals: []\nlines: []\n"
 
 /* A shelter across the date line, one at the berths, and no variation that can be
  * trusted: without its date none is used. */

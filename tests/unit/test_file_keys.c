@@ -104,6 +104,7 @@ static void keys_are_what_they_are(void **state)
         {0, "intervals", FIELD_ENTRIES, false},
         {0, "intervals/months", FIELD_NUMBER, true},
         {0, "approvals/until", FIELD_DATE, true},
+        {0, "approvals/text", FIELD_TEXT, false},
         {0, "languages", FIELD_WORDS, false},
         {1, "boat/mounted/faces", FIELD_CHOICE, true},
         {1, "radio/dsc", FIELD_ANSWER, false},

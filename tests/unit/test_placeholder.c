@@ -139,8 +139,8 @@ static void bases_are_refused(void **state)
                       "base: {name: X, phone_24h: tbd}\n"
                       "rescue_centre: {name: '...', channel: \"67\", phone: \"???\"}\n"
                       "cruising_area: {latitude: north, longitude: east}\n"
-                      "local_rules:\n"
-                      "  - {card: flooding, rule: to be filled in, source: unbekannt, does: []}\n"),
+                      "lines:\n"
+                      "  - {card: flooding, say: to be filled in, source: unbekannt, does: []}\n"),
               test.arena, test.problems, &sound);
     assert_false(sound);
     expect_errors(5);
@@ -148,7 +148,7 @@ static void bases_are_refused(void **state)
                  "record the number that is answered day and night");
     expect_error(2, "name is \"...\", " STANDS, "record its name");
     expect_error(2, "phone is \"???\", " STANDS, "record its telephone number" LEAVE_OUT);
-    expect_error(5, "rule is \"to be filled in\", " STANDS, "record the rule, in few words");
+    expect_error(5, "say is \"to be filled in\", " STANDS, "record the rule, in few words");
     expect_error(5, "source is \"unbekannt\", " STANDS, "record who made the rule");
 }
 

@@ -189,7 +189,7 @@ struct proof_of {
 
 /* A text of the record is heard in its own words by at least these. */
 #define READ_WORDS (READ_ROW | READ_SAFETY | READ_PANEL | READ_DISTRESS | READ_CONTACT | \
-                    READ_BERTH | READ_RULE | READ_REST)
+                    READ_BERTH | READ_LINES | READ_REST)
 
 static bool says_it(const char *said, const char *value)
 {

@@ -175,7 +175,8 @@ static void what_is_not_recorded_holds_and_is_told(void **state)
 
 /* ---- sign-off ---- */
 
-static const char *with_approval(const char *card, const char *date, const char *until)
+static const char *with_approval_of(const char *text, const char *card, const char *date,
+                                    const char *until)
 {
     case_base(&test, text_format(test.arena,
                                  "base: {name: Quay, specimen: yes, "
@@ -185,9 +186,16 @@ static const char *with_approval(const char *card, const char *date, const char 
                                  "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
                                  "languages: [en]\n"
                                  "approvals:\n"
-                                 "  - {card: %s, initials: AB, qualification: Yachtmaster, "
-                                 "date: %s, until: %s}\n", card, date, until));
+                                 "  - {card: %s, text: %s, initials: AB, qualification: "
+                                 "Yachtmaster, date: %s, until: %s}\n", card, text, date, until));
     return reasons_of(GEAR, LACKS);
+}
+
+/* Of the text as it is. */
+static const char *with_approval(const char *card, const char *date, const char *until)
+{
+    (void)reasons_of(GEAR, LACKS);
+    return with_approval_of(case_fingerprint(&test, "dark"), card, date, until);
 }
 
 static void practice_awaits_sign_off(void **state)
@@ -219,6 +227,11 @@ static void an_approval_stands_between_its_days(void **state)
     text = with_approval("flooding", "2026-11-01", "2027-11-01");
     expect_none(text, "AB, Yachtmaster");
     expect_part(text, "not approved");
+    text = with_approval_of("0123-4567-89ab-CDEF", "dark", "2026-11-01", "2027-11-01");
+    expect_part(text, "   approval of another text, 0123-4567-89ab-CDEF: AB, Yachtmaster, from");
+    expect_part(text, "not approved");
+    expect_part(text, text_format(test.arena, "fingerprint of its text in the language en: %s\n",
+                                  case_fingerprint(&test, "dark")));
 }
 
 /* The sign-off agrees with the mark that the card itself carries. */

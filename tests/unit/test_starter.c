@@ -25,7 +25,8 @@ static const struct procedure *procedure_of(const char *steps, struct more more)
                     "cautions: {hot: Hot.}\nseen: [Bang]\n"
                     "steps: {one: {act: \"**STOP**\"}}\n%s", more.texts);
     const struct procedure_text_file text_file = {"en", file_of("words/en/trial.yaml", texts)};
-    const struct procedure_files files = {file_of("trial.yaml", logic), &text_file, 1};
+    const struct procedure_files files = {
+        .logic = file_of("trial.yaml", logic), .texts = &text_file, .text_count = 1};
     const struct procedure *procedure =
         procedure_read(&files, authorities, test.arena, test.problems);
     if (procedure == NULL)
@@ -231,7 +232,7 @@ static void a_new_base_file_lacks_only_what_is_needed(void **state)
     /* name, phone; name, channel; latitude, longitude; the number of the fire brigade */
     expect_errors(7);
     assert_int_equal(base->approval_count, 0);
-    assert_int_equal(base->local_rule_count, 0);
+    assert_int_equal(base->own_lines.count, 0);
 }
 
 /* ---- tags ---- */
