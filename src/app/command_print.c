@@ -40,24 +40,6 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
-#define MONO_ENDING ".mono"
-
-/* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
- * the base's, ".mono" without colour; in that order. */
-static const char *set_ending(const struct sheets *sheets)
-{
-    const struct job *job = sheets->boat->job;
-    struct text_builder out = text_builder_in(sheets->boat->arena);
-    const struct paper *paper = &job->papers[sheets->part.paper];
-    if (sheets->input.words != job->fleet->first_language)
-        text_add_format(&out, ".%s", words_language(sheets->input.words));
-    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
-        text_add_format(&out, ".%s", paper->key);
-    if (paper->palette == PALETTE_MONO)
-        text_add(&out, MONO_ENDING);
-    return out.at;
-}
-
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
 {
     const struct boat_job *boat = sheets->boat;
@@ -66,7 +48,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
-                             set_ending(sheets)),
+                             sheets_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -78,7 +60,7 @@ static const char *file_name(const struct sheets *sheets, const char *card)
     const struct boat_job *boat = sheets->boat;
     return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
-                       set_ending(sheets));
+                       sheets_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -203,7 +185,7 @@ static void each_card_tell(const struct options *options, const struct sheets *s
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", set_ending(sheets), written);
+               options->draft ? "-draft" : "", sheets_ending(sheets), written);
 }
 
 /* Of the pages from `first` on, those of the same sheet. */
@@ -250,7 +232,7 @@ static const char *ending_skip(const char *ending, const char *word)
     return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
 }
 
-/* ".pdf", with what set_ending puts before it. */
+/* ".pdf", with what sheets_ending puts before it. */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
     const char *rest = ending;

@@ -15,6 +15,9 @@ static struct style form_style(const struct pen *pen, enum face_role face, enum 
 
 static struct style cell_style(const struct pen *pen, enum form_voice voice)
 {
+    if (voice == FORM_SPOKEN)
+        return (struct style){ROLE_SCRIPT, FACE_TEXT, size_rule(pen->paper, ROLE_SCRIPT).floor,
+                              INK_BLACK};
     return form_style(pen, voice == FORM_STRONG ? FACE_BOLD : FACE_TEXT, INK_BLACK);
 }
 
