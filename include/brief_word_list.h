@@ -57,7 +57,6 @@
     X(BRIEF_ROLE_CARDS, brief_role_cards, PLAIN, "") \
     X(BRIEF_DIFFERS, brief_differs, PLAIN, "") \
     X(BRIEF_DIFFERS_NOTE, brief_differs_note, PLAIN, "") \
-    X(BRIEF_DIFFERS_NONE, brief_differs_none, PLAIN, "") \
     X(BRIEF_SEE_CARD, brief_see_card, PLAIN, "number") \
     X(BRIEF_LIMITS, brief_limits, PLAIN, "draught length most") \
     X(BRIEF_LIMITS_UNKNOWN, brief_limits_unknown, PLAIN, "length most") \
@@ -156,6 +155,7 @@
     X(BRIEF_SLIPS_DEPUTY, brief_slips_deputy, PLAIN, "") \
     X(BRIEF_MEDICAL, brief_medical, PLAIN, "") \
     X(BRIEF_NO_SWIM, brief_no_swim, PLAIN, "") \
+    X(BRIEF_CHILDREN_BLANKS, brief_children_blanks, PLAIN, "") \
     X(BRIEF_CHILD, brief_child, PLAIN, "") \
     X(BRIEF_NO_CHILD, brief_no_child, PLAIN, "") \
     X(BRIEF_REHEARSE, brief_rehearse, PLAIN, "") \
@@ -173,8 +173,7 @@
     X(BRIEF_SINCE_SERVICED, brief_since_serviced, PLAIN, "gear date place") \
     X(BRIEF_SINCE_NEW, brief_since_new, PLAIN, "gear date place") \
     X(BRIEF_SINCE_TRIED, brief_since_tried, PLAIN, "gear date place") \
-    X(BRIEF_CARDS_HANG, brief_cards_hang, PLAIN, "") \
-    X(BRIEF_CARDS, brief_cards, PLAIN, "cards") \
+    X(BRIEF_CARDS_HANG, brief_cards_hang, PLAIN, "cards") \
     X(BRIEF_RULES, brief_rules, PLAIN, "") \
     X(BRIEF_RULE, brief_rule, PLAIN, "rule source") \
     X(BRIEF_RULES_NONE, brief_rules_none, PLAIN, "") \
@@ -187,7 +186,6 @@
     X(BRIEF_CONTACT_BERTH, brief_contact_berth, PLAIN, "berth") \
     X(BRIEF_CONTACT_SHELTER, brief_contact_shelter, PLAIN, "name position") \
     X(BRIEF_ASHORE, brief_ashore, PLAIN, "") \
-    X(BRIEF_ASHORE_NUMBER, brief_ashore_number, PLAIN, "") \
     X(BRIEF_ASHORE_KNOWN, brief_ashore_known, PLAIN, "boat people") \
     X(BRIEF_ASHORE_WITH, brief_ashore_with, PLAIN, "") \
     X(BRIEF_ASHORE_NAMES, brief_ashore_names, PLAIN, "") \
@@ -201,6 +199,16 @@
     X(BRIEF_PROOF_AGAIN, brief_proof_again, PLAIN, "") \
     X(BRIEF_DEFER, brief_defer, PLAIN, "") \
     X(BRIEF_DEFER_ALL, brief_defer_all, PLAIN, "") \
-    X(BRIEF_DEFER_FLAG, brief_defer_flag, PLAIN, "")
+    X(BRIEF_DEFER_FLAG, brief_defer_flag, PLAIN, "") \
+    X(BRIEF_GUESTS, brief_guests, PLAIN, "") \
+    X(BRIEF_G_JACKET, brief_g_jacket, PLAIN, "place") \
+    X(BRIEF_G_WATER, brief_g_water, PLAIN, "place") \
+    X(BRIEF_G_KEY, brief_g_key, PLAIN, "place") \
+    X(BRIEF_G_HANDHELD, brief_g_handheld, PLAIN, "place") \
+    X(BRIEF_G_STOP, brief_g_stop, PLAIN, "place") \
+    X(BRIEF_G_GAS, brief_g_gas, PLAIN, "place") \
+    X(BRIEF_G_LADDER, brief_g_ladder, PLAIN, "place") \
+    X(BRIEF_G_DEPUTY, brief_g_deputy, PLAIN, "") \
+    X(BRIEF_G_GATHER, brief_g_gather, PLAIN, "")
 
 #endif

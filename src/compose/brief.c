@@ -76,7 +76,12 @@ const struct phrase *brief_number(const struct briefing *briefing, size_t number
 
 const struct phrase *brief_gear(struct briefing *briefing, const struct equipment *gear)
 {
-    return gear_name(&briefing->writer.composing, gear, 1, CAPACITY_WEIGHT);
+    struct composing *composing = &briefing->writer.composing;
+    const struct phrase *name = gear_name(composing, gear, 1, CAPACITY_WEIGHT);
+    return gear->kind->item != ITEM_seacock || gear->name.text == NULL
+               ? name
+               : phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                               phrase_item(composing->arena, ITEM_seacock), name, NULL);
 }
 
 /* "on: up, off: down", of every state whose handling is recorded; NULL: of none is. */
@@ -104,10 +109,12 @@ const struct phrase *brief_place(struct briefing *briefing, const struct equipme
     const struct phrase *place =
         phrase_joined(arena, WORD_JOIN_COMMA, row_place_phrase(composing, gear),
                       row_spot_phrase(composing, gear), NULL);
-    const struct phrase *worked =
-        phrase_joined(arena, WORD_JOIN_SEMICOLON, handlings(briefing, gear),
-                      handle_phrase(composing, gear), gear_warned(composing, gear));
-    return phrase_joined(arena, WORD_JOIN_STOP, place, worked, NULL);
+    const struct phrase *how = handlings(briefing, gear);
+    if (how != NULL)
+        place = phrase_joined(arena, WORD_JOIN_SPACE, place,
+                              phrase_word(arena, WORD_ROW_END, "end", how, NULL), NULL);
+    return phrase_joined(arena, WORD_JOIN_SEMICOLON, place, handle_phrase(composing, gear),
+                         gear_warned(composing, gear));
 }
 
 const struct phrase *brief_people(const struct briefing *briefing)
@@ -165,5 +172,6 @@ const struct sheet_set *brief_compose(const struct compose_input *input,
     brief_contacts_add(&briefing);
     brief_ashore_add(&briefing);
     brief_proof_add(&briefing);
+    brief_guests_add(&briefing);
     return said ? briefing_end(&briefing) : arena_alloc(arena, sizeof(struct sheet_set));
 }

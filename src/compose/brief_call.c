@@ -213,7 +213,8 @@ bool brief_rehearsal_add(struct briefing *briefing)
                           .title = WORD_BRIEF_REHEARSE,
                           .note = brief_word(briefing, placed ? WORD_BRIEF_REHEARSE_NOTE
                                                               : WORD_BRIEF_REHEARSE_BLANK),
-                          .columns = spoken_columns, .column_count = 2});
+                          .columns = spoken_columns, .column_count = 2,
+                          .start = FORM_NEW_PAGE});
     script_add(briefing, script);
     clocks_add(briefing);
     return true;

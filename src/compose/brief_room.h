@@ -72,6 +72,7 @@ void brief_roles_add(struct briefing *briefing);
 void brief_aboard_add(struct briefing *briefing);
 void brief_ashore_add(struct briefing *briefing);
 void brief_proof_add(struct briefing *briefing);
+void brief_guests_add(struct briefing *briefing);       /* brief_guests.c */
 
 /* brief_base.c: what only the base can tell. */
 void brief_since_add(struct briefing *briefing);

@@ -192,7 +192,8 @@ struct jacket_lack {
     size_t people;
 };
 
-static void jackets_short(struct briefing *briefing, struct stoppers *stoppers,
+/* False: there are enough. */
+static bool jackets_short(struct briefing *briefing, struct stoppers *stoppers,
                           const struct jacket_lack *lack)
 {
     struct arena *arena = briefing->writer.composing.arena;
@@ -200,7 +201,7 @@ static void jackets_short(struct briefing *briefing, struct stoppers *stoppers,
     bool dated = lack->all >= people;
     int64_t counted = dated ? lack->lasting : lack->all;
     if (counted >= people)
-        return;
+        return false;
     const struct phrase *said = counted_said(briefing, lack->word, counted, lack->people);
     if (dated)
         said = phrase_word(arena, WORD_BRIEF_JACKETS_DATED, "jackets", said, "to",
@@ -213,6 +214,7 @@ static void jackets_short(struct briefing *briefing, struct stoppers *stoppers,
                                 dated ? text_format(arena, "%s good to the last day", lack->what)
                                       : lack->what,
                                 counted, lack->of, lack->people));
+    return true;
 }
 
 /* How many of the people have one that fits. */
@@ -247,16 +249,19 @@ static void jackets_by_number(struct briefing *briefing, struct stoppers *stoppe
     const struct hire *hire = briefing->hire;
     struct jacket_count have = jackets_counted(all->rows, all->count);
     struct jacket_count last = jackets_counted(good->rows, good->count);
-    const struct jacket_lack lacks[] = {
-        {WORD_BRIEF_JACKETS_FEW, "lifejackets", "people aboard",
-         have.adult + have.child + have.unsaid, last.adult + last.child + last.unsaid,
-         hire->people},
-        {WORD_BRIEF_JACKETS_ADULT, "lifejackets for adults", "adults aboard",
-         have.adult + have.unsaid, last.adult + last.unsaid, hire->people - hire->children},
-        {WORD_BRIEF_JACKETS_CHILD, "lifejackets for children", "children aboard", have.child,
-         last.child, hire->children}};
-    for (size_t i = 0; i < sizeof lacks / sizeof *lacks; i++)
-        jackets_short(briefing, stoppers, &lacks[i]);
+    const struct jacket_lack all_aboard = {
+        WORD_BRIEF_JACKETS_FEW, "lifejackets", "people aboard",
+        have.adult + have.child + have.unsaid, last.adult + last.child + last.unsaid,
+        hire->people};
+    const struct jacket_lack adults = {
+        WORD_BRIEF_JACKETS_ADULT, "lifejackets for adults", "adults aboard",
+        have.adult + have.unsaid, last.adult + last.unsaid, hire->people - hire->children};
+    const struct jacket_lack children = {
+        WORD_BRIEF_JACKETS_CHILD, "lifejackets for children", "children aboard", have.child,
+        last.child, hire->children};
+    if (!jackets_short(briefing, stoppers, &all_aboard))
+        jackets_short(briefing, stoppers, &adults);
+    jackets_short(briefing, stoppers, &children);
 }
 
 static void jackets_find(struct briefing *briefing, struct stoppers *stoppers)

@@ -161,8 +161,7 @@ void brief_topics_add(struct briefing *briefing, enum brief_pass pass)
                           .title = pass == PASS_EVENING ? WORD_BRIEF_TOPICS_EVENING
                                                         : WORD_BRIEF_TOPICS_DECK,
                           .note = brief_word(briefing, WORD_BRIEF_TOPICS_NOTE),
-                          .columns = columns, .column_count = TOPIC_COLUMNS,
-                          .start = pass == PASS_EVENING ? FORM_NEW_PAGE : FORM_GOES_ON});
+                          .columns = columns, .column_count = TOPIC_COLUMNS});
     for (enum brief_topic topic = 0; topic < TOPIC_COUNT; topic++) {
         if (topic_rows[topic].pass != pass)
             continue;

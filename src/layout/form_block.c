@@ -109,7 +109,8 @@ static mpt cell_height(const struct pen *pen, const struct laid_form_section *la
     case FORM_NUMBER: case FORM_TEXT:
         return text_empty(cell->text) ? 0 : words;
     case FORM_SIGN:
-        return grown(pen->paper, GEAR_SIGN) + ROW_SIGN_CLEAR + FORM_PAD_Y;
+        return cell->kind == NULL && text_empty(cell->text)
+                   ? 0 : grown(pen->paper, GEAR_SIGN) + ROW_SIGN_CLEAR + FORM_PAD_Y;
     case FORM_TICK:
         return cell->text == NULL ? 0 : FORM_TICK_BOX + FORM_TICK_CLEAR;
     case FORM_BLANK:
