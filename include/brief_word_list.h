@@ -31,7 +31,6 @@
     X(BRIEF_ITEM_NONE, brief_item_none, PLAIN, "item") \
     X(BRIEF_ITEM_UNKNOWN, brief_item_unknown, PLAIN, "item") \
     X(BRIEF_CARDS_HELD, brief_cards_held, PLAIN, "cards") \
-    X(BRIEF_CARDS_NONE, brief_cards_none, PLAIN, "") \
     X(BRIEF_DATE_PAST, brief_date_past, PLAIN, "gear date place") \
     X(BRIEF_DATE_DURING, brief_date_during, PLAIN, "gear date place") \
     X(BRIEF_DATE_UNKNOWN, brief_date_unknown, PLAIN, "gear place") \
@@ -146,6 +145,7 @@
     X(BRIEF_T_ASHORE, brief_t_ashore, PLAIN, "phone") \
     X(BRIEF_T_FIRE, brief_t_fire, PLAIN, "") \
     X(BRIEF_T_GAS, brief_t_gas, PLAIN, "") \
+    X(BRIEF_T_NO_GAS, brief_t_no_gas, PLAIN, "") \
     X(BRIEF_T_TOUCH, brief_t_touch, PLAIN, "") \
     X(BRIEF_T_LIFT, brief_t_lift, PLAIN, "") \
     X(BRIEF_T_MOVE, brief_t_move, PLAIN, "") \

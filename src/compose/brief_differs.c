@@ -31,6 +31,7 @@ struct difference_row {
     enum trait trait;
     enum radio_test radio;
     const char *card;     /* that says more; NULL: none */
+    enum { CARD_HELPS, CARD_NEEDED } needs;    /* only where she has that card */
 };
 
 #define LACKS(name, item_) \
@@ -69,7 +70,7 @@ static const struct difference_row difference_rows[] = {
     LACKS(NO_FLARES, flares),
     SAYS(JACKETS_BELOW, lifejacket, from_cockpit, ANSWER_NO),
     /* fire, gas, current */
-    LACKS_AND(NO_FIRE_PORT, fire_port, .trait = TRAIT_ENGINE, .card = "engine_fire"),
+    LACKS_AND(NO_FIRE_PORT, fire_port, .card = "engine_fire", .needs = CARD_NEEDED),
     SAYS(PORT_UNFIT, engine_extinguisher, fits_port, ANSWER_NO),
     SAYS(FIXED_AUTOMATIC, fixed_extinguisher, automatic, ANSWER_YES),
     LACKS_AND(NO_BLANKET, fire_blanket, .trait = TRAIT_GALLEY, .card = "galley_fire"),
@@ -112,7 +113,6 @@ static const struct difference_row difference_rows[] = {
     LACKS_AND(NO_TILLER, emergency_tiller, .card = "steering_gone"),
     LACKS(NO_WINDLASS, windlass),
     SAYS(CHAIN_LOOSE, anchor_main, chain_end, CHAIN_END_LOOSE),
-    SAYS(CHAIN_LOOSE, anchor_kedge, chain_end, CHAIN_END_LOOSE),
     /* what stops a hand */
     {.kind = DIFFERS_ONLY_WHEN, .word = WORD_BRIEF_D_ONLY_WHEN},
     {.kind = DIFFERS_FROM, .word = WORD_BRIEF_D_FROM},
@@ -204,9 +204,10 @@ static void lack_add(struct briefing *briefing, const struct difference_row *row
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
     const struct absence *absence = boat_absence(boat, row->item, ZONE_NONE);
+    bool hers = row->needs != CARD_NEEDED || slot_of(&briefing->writer.composing, row->card) != NULL;
     bool lacks = boat_fitted(boat, row->item) == ANSWER_NO &&
                  (row->other == ITEM_NONE || boat_fitted(boat, row->other) == ANSWER_NO);
-    if (lacks && may_be(boat, row->trait) && !boat_cannot_have(boat, row->item))
+    if (hers && lacks && may_be(boat, row->trait) && !boat_cannot_have(boat, row->item))
         difference_add(briefing, row, NULL, absence == NULL ? boat->place : absence->place);
 }
 

@@ -53,7 +53,8 @@ void brief_guests_add(struct briefing *briefing)
     static const enum word blanks[] = {WORD_BRIEF_G_DEPUTY, WORD_BRIEF_G_GATHER};
     brief_section_add(briefing, &(struct brief_section){.title = WORD_BRIEF_GUESTS,
                                                         .columns = guest_columns,
-                                                        .column_count = 3});
+                                                        .column_count = 3,
+                                                        .start = FORM_NEW_PAGE});
     for (size_t i = 0; i < sizeof guest_rows / sizeof *guest_rows; i++)
         guest_add(briefing, &guest_rows[i]);
     for (size_t i = 0; i < sizeof blanks / sizeof *blanks; i++) {

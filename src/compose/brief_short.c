@@ -168,16 +168,16 @@ static void raft_find(struct briefing *briefing, struct stoppers *stoppers)
     struct raft_capacity lasting = raft_capacity(good.rows, good.count, (int64_t)people);
     if (none_found(briefing, stoppers, ITEM_liferaft, &words))
         return;
-    if (!raft.enough || !lasting.enough) {
-        int64_t places = raft.enough ? lasting.places : raft.places;
-        const char *what = raft.enough ? "raft places good to the last day" : "raft places";
-        enum word word = raft.enough ? WORD_BRIEF_RAFT_DATED : WORD_BRIEF_RAFT_FEW;
+    if (!lasting.enough) {
+        bool dated = lasting.places < raft.places;
+        const char *what = dated ? "raft places good to the last day" : "raft places";
+        enum word word = dated ? WORD_BRIEF_RAFT_DATED : WORD_BRIEF_RAFT_FEW;
         stopper_add(briefing, stoppers,
-                    &(struct stopper){.said = counted_said(briefing, word, places, people),
+                    &(struct stopper){.said = counted_said(briefing, word, lasting.places, people),
                                       .origin = item_place(briefing, ITEM_liferaft),
                                       .grave = true},
                     "a larger raft or a second one: each person counts, infants too",
-                    counted_message(briefing, what, places, "people aboard", people));
+                    counted_message(briefing, what, lasting.places, "people aboard", people));
     }
     raft_unsaid_find(briefing, stoppers);
 }
@@ -197,12 +197,10 @@ static bool jackets_short(struct briefing *briefing, struct stoppers *stoppers,
                           const struct jacket_lack *lack)
 {
     struct arena *arena = briefing->writer.composing.arena;
-    int64_t people = (int64_t)lack->people;
-    bool dated = lack->all >= people;
-    int64_t counted = dated ? lack->lasting : lack->all;
-    if (counted >= people)
+    bool dated = lack->lasting < lack->all;
+    if (lack->lasting >= (int64_t)lack->people)
         return false;
-    const struct phrase *said = counted_said(briefing, lack->word, counted, lack->people);
+    const struct phrase *said = counted_said(briefing, lack->word, lack->lasting, lack->people);
     if (dated)
         said = phrase_word(arena, WORD_BRIEF_JACKETS_DATED, "jackets", said, "to",
                            brief_day(briefing, briefing->hire->days.end), NULL);
@@ -213,7 +211,7 @@ static bool jackets_short(struct briefing *briefing, struct stoppers *stoppers,
                 counted_message(briefing,
                                 dated ? text_format(arena, "%s good to the last day", lack->what)
                                       : lack->what,
-                                counted, lack->of, lack->people));
+                                lack->lasting, lack->of, lack->people));
     return true;
 }
 

@@ -49,20 +49,20 @@ static void held_cards_find(struct briefing *briefing, struct stoppers *stoppers
 {
     struct composing *composing = &briefing->writer.composing;
     const struct sheet_set *cards = briefing->cards;
-    const struct phrase *names = NULL;
+    const struct phrase *numbers = NULL;
     struct text_builder list = text_builder_in(composing->arena);
     for (size_t i = 0; i < cards->count; i++) {
         const char *name = cards->sheets[i]->name;
         if (!cards->sheets[i]->held)
             continue;
         text_add_format(&list, "%s%s", list.length > 0 ? "; " : "", name);
-        names = phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, names,
-                              phrase_verbatim(composing->arena, name), NULL);
+        numbers = phrase_joined(composing->arena, WORD_JOIN_COMMA, numbers,
+                                phrase_verbatim(composing->arena, cards->sheets[i]->number), NULL);
     }
-    if (names != NULL)
+    if (numbers != NULL)
         stopper_add(briefing, stoppers,
                     &(struct stopper){.said = phrase_word(composing->arena, WORD_BRIEF_CARDS_HELD,
-                                                          "cards", names, NULL),
+                                                          "cards", numbers, NULL),
                                       .origin = composing->in->boat->place},
                     "`maydeck check` tells what to record for them",
                     text_format(composing->arena, "cards held back: %s", list.at));
@@ -130,14 +130,21 @@ static void date_find(struct briefing *briefing, struct stoppers *stoppers,
                             date.known ? date_text(arena, gear_date_shown(&date)) : ""));
 }
 
-/* What saves lives first. */
-static void dates_find(struct briefing *briefing, struct stoppers *stoppers)
+/* Raft and lifejackets stand before all other gear, then the rest of what saves lives. */
+static void life_saving_dates_find(struct briefing *briefing, struct stoppers *stoppers)
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
-    for (size_t i = 0; life_saving_items[i] != ITEM_NONE; i++)
-        for (size_t k = 0; k < boat->equipment_count; k++)
-            if (boat->equipment[k].kind->item == life_saving_items[i])
-                date_find(briefing, stoppers, &boat->equipment[k]);
+    for (int others = 0; others < 2; others++)
+        for (size_t i = 0; life_saving_items[i] != ITEM_NONE; i++)
+            for (size_t k = 0; k < boat->equipment_count; k++)
+                if (boat->equipment[k].kind->item == life_saving_items[i] &&
+                    item_among(counted_items, life_saving_items[i]) == (others == 0))
+                    date_find(briefing, stoppers, &boat->equipment[k]);
+}
+
+static void other_dates_find(struct briefing *briefing, struct stoppers *stoppers)
+{
+    const struct boat *boat = briefing->writer.composing.in->boat;
     for (size_t k = 0; k < boat->equipment_count; k++)
         if (!item_among(life_saving_items, boat->equipment[k].kind->item))
             date_find(briefing, stoppers, &boat->equipment[k]);
@@ -198,10 +205,11 @@ void brief_stoppers_add(struct briefing *briefing)
 {
     struct stoppers stoppers = {NULL, 0, 0};
     shortages_find(briefing, &stoppers);
+    life_saving_dates_find(briefing, &stoppers);
     for (size_t i = 0; life_saving_items[i] != ITEM_NONE; i++)
         life_saving_find(briefing, &stoppers, life_saving_items[i]);
     held_cards_find(briefing, &stoppers);
-    dates_find(briefing, &stoppers);
+    other_dates_find(briefing, &stoppers);
     brief_section_add(briefing, &(struct brief_section){
                                     .title = WORD_BRIEF_STOPPERS, .columns = stopper_columns,
                                     .column_count = STOPPER_COLUMNS, .manner = FORM_WARNED});

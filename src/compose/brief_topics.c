@@ -6,6 +6,7 @@
 
 #include "capacity.h"
 #include "promise.h"
+#include "trait.h"
 
 static const struct brief_topic_row topic_rows[TOPIC_COUNT] = {
     [TOPIC_DEPUTY] = {WORD_BRIEF_T_DEPUTY, PASS_EVENING, {"N19", "D9"}},
@@ -141,6 +142,9 @@ static const struct phrase *topic_said(struct briefing *briefing,
                     "places", raft_places_said(briefing), "draught",
                     recorded_or_ask(briefing, draught), "phone",
                     recorded_or_ask(briefing, phrase_text(arena, &base->phone_24h)), NULL);
+    if (row->word == WORD_BRIEF_T_GAS && !boat_is(briefing->writer.composing.in->boat, TRAIT_GAS,
+                                                  ZONE_NONE))
+        topic = brief_word(briefing, WORD_BRIEF_T_NO_GAS);
     return phrase_word(arena, WORD_BRIEF_ASKED_BY, "topic", topic, "tags",
                        topic_tags(briefing, row), NULL);
 }
