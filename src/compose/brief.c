@@ -96,8 +96,7 @@ static const struct phrase *handlings(struct briefing *briefing, const struct eq
         if (how != NULL && item_state_field(gear->kind->item, state) == GEAR_how)
             all = phrase_joined(arena, WORD_JOIN_COMMA, all,
                                 phrase_word(arena, WORD_HANDLED_STATE, "how", how, "state",
-                                            phrase_upper(arena, phrase_state(arena, state)), NULL),
-                                NULL);
+                                            phrase_state(arena, state), NULL), NULL);
     }
     return all;
 }
