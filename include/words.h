@@ -8,7 +8,6 @@
 #include <stdint.h>
 
 #include "arena.h"
-#include "brief_word_list.h"
 #include "call_word_list.h"
 #include "end_state.h"
 #include "form_word_list.h"
@@ -133,7 +132,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NATURE_MOB, nature_mob, PLAIN, "") \
     CALL_WORD_LIST(X) \
     FORM_WORD_LIST(X) \
-    BRIEF_WORD_LIST(X) \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \

@@ -45,9 +45,9 @@ static bool people_read(const struct options *options, struct fleet *fleet, stru
                                  "--people 6",
                           "brief needs --people");
     if (!people_parse(options->people, 1, &hire->people))
-        return use_refuse(fleet, text_format(fleet->arena,
-                                             "write a whole number from 1 to %d, such as --people 6",
-                                             PEOPLE_MOST),
+        return use_refuse(fleet,
+                          text_format(fleet->arena, "write a whole number from 1 to %d, such as "
+                                      "--people 6", PEOPLE_MOST),
                           text_format(fleet->arena, "--people does not take \"%s\"",
                                       options->people));
     return true;

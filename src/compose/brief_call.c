@@ -24,7 +24,7 @@ static void identity_line(struct briefing *briefing, enum word label, const stru
     form_line_add(&briefing->writer, cells, FORM_SPOKEN, place_or(value->place, boat->place));
 }
 
-static const struct phrase *spelled(const struct briefing *briefing, const char *plain,
+static const struct phrase *spelled_out(const struct briefing *briefing, const char *plain,
                                     const char *words)
 {
     struct arena *arena = briefing->writer.composing.arena;
@@ -32,7 +32,7 @@ static const struct phrase *spelled(const struct briefing *briefing, const char 
                        phrase_verbatim(arena, words), NULL);
 }
 
-static const struct phrase *call_sign_said(const struct briefing *briefing)
+static const struct phrase *call_sign_identity(const struct briefing *briefing)
 {
     const struct text_value *sign = &briefing->writer.composing.in->boat->radio.call_sign;
     uint32_t bad = 0;
@@ -41,15 +41,15 @@ static const struct phrase *call_sign_said(const struct briefing *briefing)
     if (!call_sign_given(sign))
         return brief_word(briefing, WORD_BRIEF_CALL_SIGN_NONE);
     const char *words = spell(briefing->writer.composing.arena, sign->text, &bad);
-    return spelled(briefing, sign->text, words == NULL ? "" : words);
+    return spelled_out(briefing, sign->text, words == NULL ? "" : words);
 }
 
-static const struct phrase *mmsi_said(const struct briefing *briefing)
+static const struct phrase *mmsi_identity(const struct briefing *briefing)
 {
     struct arena *arena = briefing->writer.composing.arena;
     const struct text_value *mmsi = &briefing->writer.composing.in->boat->radio.mmsi;
     return mmsi->text == NULL ? brief_word(briefing, WORD_BRIEF_UNRECORDED)
-                              : spelled(briefing, mmsi_in_threes(arena, mmsi->text),
+                              : spelled_out(briefing, mmsi_in_threes(arena, mmsi->text),
                                         mmsi_spelled(arena, mmsi->text));
 }
 
@@ -59,17 +59,17 @@ static void identity_add(struct briefing *briefing, const char *name)
     const struct boat *boat = briefing->writer.composing.in->boat;
     uint32_t bad = 0;
     const char *words = spell(briefing->writer.composing.arena, name, &bad);
-    identity_line(briefing, WORD_BRIEF_NAME, spelled(briefing, name, words == NULL ? "" : words),
-                  &boat->facts.name);
-    identity_line(briefing, WORD_BRIEF_CALL_SIGN, call_sign_said(briefing),
+    identity_line(briefing, WORD_BRIEF_NAME,
+                  spelled_out(briefing, name, words == NULL ? "" : words), &boat->facts.name);
+    identity_line(briefing, WORD_BRIEF_CALL_SIGN, call_sign_identity(briefing),
                   &boat->radio.call_sign);
     if (boat->radio.mmsi.text != NULL || boat_fitted(boat, ITEM_vhf_dsc) != ANSWER_NO)
-        identity_line(briefing, WORD_BRIEF_MMSI, mmsi_said(briefing), &boat->radio.mmsi);
+        identity_line(briefing, WORD_BRIEF_MMSI, mmsi_identity(briefing), &boat->radio.mmsi);
 }
 
 /* ---- what is said ---- */
 
-static void piece_add(struct text_builder *out, const struct script_piece *piece)
+static void spoken_piece_add(struct text_builder *out, const struct script_piece *piece)
 {
     switch (piece->kind) {
     case PIECE_WORDS:
@@ -99,7 +99,7 @@ static void script_line_add(struct briefing *briefing, const struct script_line 
     bool blank = false;
     for (size_t i = 0; i < line->count; i++) {
         text_add(&said, i > 0 ? " " : "");
-        piece_add(&said, &line->pieces[i]);
+        spoken_piece_add(&said, &line->pieces[i]);
         blank = blank || line->pieces[i].kind == PIECE_BLANK;
     }
     const struct form_cell cells[2] = {{said.at, NULL},

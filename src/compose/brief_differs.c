@@ -1,6 +1,6 @@
-/* brief_differs.c - what differs on this boat from what most have, and what to do about it: a row a
- * difference, in the order of the sheet (room: compose). Only what is recorded counts, but where not
- * knowing is the danger. */
+/* brief_differs.c - what differs on this boat from what most have, and what to do about it: a row
+ * a difference, in the order of the sheet (room: compose). Only what is recorded counts, but where
+ * not knowing is the danger. */
 #include "brief_room.h"
 
 #include "promise.h"
@@ -133,7 +133,7 @@ static const struct phrase *difference_fact(struct briefing *briefing,
     return gear == NULL ? second_station_place(composing) : only_phrase(composing, gear);
 }
 
-static void difference_add(struct briefing *briefing, const struct difference_row *row,
+static void difference_line_add(struct briefing *briefing, const struct difference_row *row,
                            const struct equipment *gear, struct place origin)
 {
     struct composing *composing = &briefing->writer.composing;
@@ -189,7 +189,7 @@ static void pieces_add(struct briefing *briefing, const struct difference_row *r
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
         if ((row->item == ITEM_NONE || gear->kind->item == row->item) && piece_differs(row, gear))
-            difference_add(briefing, row, gear, gear->place);
+            difference_line_add(briefing, row, gear, gear->place);
     }
 }
 
@@ -200,15 +200,16 @@ static bool may_be(const struct boat *boat, enum trait trait)
     return trait == TRAIT_NONE || boat_is(boat, trait, ZONE_NONE);
 }
 
-static void lack_add(struct briefing *briefing, const struct difference_row *row)
+static void lacking_add(struct briefing *briefing, const struct difference_row *row)
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
     const struct absence *absence = boat_absence(boat, row->item, ZONE_NONE);
-    bool hers = row->needs != CARD_NEEDED || slot_of(&briefing->writer.composing, row->card) != NULL;
+    bool hers = row->needs != CARD_NEEDED ||
+                slot_of(&briefing->writer.composing, row->card) != NULL;
     bool lacks = boat_fitted(boat, row->item) == ANSWER_NO &&
                  (row->other == ITEM_NONE || boat_fitted(boat, row->other) == ANSWER_NO);
     if (hers && lacks && may_be(boat, row->trait) && !boat_cannot_have(boat, row->item))
-        difference_add(briefing, row, NULL, absence == NULL ? boat->place : absence->place);
+        difference_line_add(briefing, row, NULL, absence == NULL ? boat->place : absence->place);
 }
 
 static void trait_add(struct briefing *briefing, const struct difference_row *row)
@@ -216,7 +217,7 @@ static void trait_add(struct briefing *briefing, const struct difference_row *ro
     struct trait_fact fact = boat_trait(briefing->writer.composing.in->boat, row->trait,
                                         ZONE_NONE);
     if (fact.recorded == ANSWER_YES)
-        difference_add(briefing, row, NULL, fact.place);
+        difference_line_add(briefing, row, NULL, fact.place);
 }
 
 /* ---- the fixed radio ---- */
@@ -244,16 +245,16 @@ static void radio_add(struct briefing *briefing, const struct difference_row *ro
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
     if (boat_fitted(boat, ITEM_vhf_dsc) == ANSWER_YES && radio_differs(briefing, row->radio))
-        difference_add(briefing, row, NULL, place_or(boat->radio_place, boat->place));
+        difference_line_add(briefing, row, NULL, place_or(boat->radio_place, boat->place));
 }
 
 /* ---- the section ---- */
 
-static void row_add(struct briefing *briefing, const struct difference_row *row)
+static void difference_row_add(struct briefing *briefing, const struct difference_row *row)
 {
     switch (row->kind) {
     case DIFFERS_LACKS:
-        lack_add(briefing, row);
+        lacking_add(briefing, row);
         return;
     case DIFFERS_IS:
         trait_add(briefing, row);
@@ -295,5 +296,5 @@ void brief_differs_add(struct briefing *briefing)
                                     .start = FORM_NEW_PAGE});
     limits_add(briefing);
     for (size_t i = 0; i < sizeof difference_rows / sizeof *difference_rows; i++)
-        row_add(briefing, &difference_rows[i]);
+        difference_row_add(briefing, &difference_rows[i]);
 }

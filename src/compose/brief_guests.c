@@ -37,8 +37,9 @@ static void guest_add(struct briefing *briefing, const struct guest_row *row)
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
     const struct equipment *gear = guest_piece(boat, row->item);
-    if (gear == NULL ||
-        (row->trait != TRAIT_NONE && boat_trait(boat, row->trait, ZONE_NONE).recorded != ANSWER_YES))
+    bool hers = row->trait == TRAIT_NONE ||
+                boat_trait(boat, row->trait, ZONE_NONE).recorded == ANSWER_YES;
+    if (gear == NULL || !hers)
         return;
     const struct form_cell cells[3] = {
         brief_sign(gear),

@@ -5,7 +5,6 @@
 #include <setjmp.h>
 #include <stdint.h>
 #include <cmocka.h>
-#include <stdlib.h>
 
 #include "faces_fixture.h"
 #include "brief_case.h"
@@ -74,7 +73,9 @@ static void each_topic_of_an_authority_has_its_line(void **state)
         size_t found = 0;
         for (size_t k = 0; k < section->line_count; k++) {
             const char *said = form_line_said(&section->lines[k], section->column_count);
-            bool own = atoi(said) == (int)brief_topic_number(asked[i].topic);
+            const char *number = text_format(test.arena, "%zu|",
+                                             brief_topic_number(asked[i].topic));
+            bool own = strstr(said, number) == said;
             found += own && strstr(said, asked[i].words) != NULL &&
                      strstr(said, authority->tag.text) != NULL;
         }
@@ -311,7 +312,9 @@ static void what_page_one_cannot_hold_goes_on_behind_it(void **state)
     assert_int_equal(lines_with(first, "No raft on board"), 1);
     assert_int_equal(lines_with(first, text_format(test.arena, "%zu more on the next sheet",
                                                    second->line_count)), 1);
-    assert_int_equal(lines_with(second, "Smoke alarm: date not recorded"), second->line_count);
+    assert_int_equal(lines_with(first, "Smoke alarm: date not recorded") +
+                     lines_with(second, "Smoke alarm: date not recorded"), 16);
+    assert_true(second->line_count >= 10);
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

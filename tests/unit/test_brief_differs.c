@@ -146,7 +146,8 @@ static const char *tag_lettered(const char *entry)
     const char *item = strstr(own, "item: ");
     for (char *at = own; item != NULL && *at != '\0'; at++)
         if (*at == '@')
-            *at = (char)item_find(arena_copy(test.arena, item + 6, strcspn(item + 6, ",")))->class;
+            *at = (char)item_find(arena_copy(test.arena, item + 6,
+                                             strcspn(item + 6, ",")))->class;
     return own;
 }
 
@@ -155,7 +156,8 @@ static const char *differing_boat(const char *gear, const char *not_fitted)
 {
     return case_boat_text(&test, CASE_RADIO,
                           text_format(test.arena, "%s  - {item: knife, tag: E1, zone: cockpit, "
-                                                  "side: starboard}\n", tag_lettered(gear)), not_fitted);
+                                                  "side: starboard}\n", tag_lettered(gear)),
+                          not_fitted);
 }
 
 static void each_difference_is_told_of_boats_that_have_it(void **state)

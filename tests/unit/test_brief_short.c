@@ -37,10 +37,10 @@ struct short_row {
 static const int fit[] = {80, 70, 20}, unfit[] = {80, 70, 12};
 
 #define SIZED \
-    "  - {item: lifejacket, tag: E1, zone: cockpit_locker, side: port, spot: bag, count: 2, kg_low: 40, " \
-    "service_due: 2028-01}\n" \
-    "  - {item: lifejacket, tag: E7, zone: cockpit_locker, side: port, spot: net, count: 4, kg_low: 15, " \
-    "kg_high: 40, wearer: child, service_due: 2028-01}\n"
+    "  - {item: lifejacket, tag: E1, zone: cockpit_locker, side: port, spot: bag, count: 2, " \
+    "kg_low: 40, service_due: 2028-01}\n" \
+    "  - {item: lifejacket, tag: E7, zone: cockpit_locker, side: port, spot: net, count: 4, " \
+    "kg_low: 15, kg_high: 40, wearer: child, service_due: 2028-01}\n"
 
 static const struct short_row rows[] = {
     {"nothing is short", JACKETS RAFT OTHERS, "", SIX, NULL, false},
