@@ -29,6 +29,8 @@ struct sheet_set {
     size_t not_hers_count;
 };
 
+struct hire;    /* brief.h */
+
 /* What a set is composed from. */
 struct compose_input {
     const struct boat *boat;
@@ -39,6 +41,7 @@ struct compose_input {
     struct languages languages;   /* each that a text of the record may be in */
     struct date today;            /* printed, and for approvals */
     bool draft;                   /* cards that lack facts are composed too, marked */
+    const struct hire *hire;      /* the charter that a skipper's sheet is for; NULL: of all else */
 };
 
 /* All cards of the boat's set, in order. A card that needs a fact which the

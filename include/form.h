@@ -31,7 +31,10 @@ struct form_cell {
     const struct item_kind *kind;  /* of FORM_SIGN; NULL: it has no sign */
 };
 
-enum form_voice { FORM_PLAIN, FORM_STRONG };
+enum form_voice {
+    FORM_PLAIN, FORM_STRONG,
+    FORM_SPOKEN        /* in capitals: what is said on the radio, or must be found at once */
+};
 
 struct form_line {
     const struct form_cell *cells; /* one a column of its section */
@@ -60,6 +63,10 @@ struct form_section {
     size_t line_count;
     enum form_start start;
     enum form_manner manner;
+    /* Of a section that stands alone (see below): the line that stands last where the page has no
+       room for the last 1, 2, 3 ... of its lines, which then go on behind the page, one a line of
+       the section; NULL: all of them must stand there. */
+    const struct form_line *rest;
 };
 
 struct form_facts {

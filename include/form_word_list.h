@@ -1,6 +1,9 @@
-/* form_word_list.h - the words that all forms share, a row each as in WORD_LIST (room: words). */
+/* form_word_list.h - the words that all forms share, a row each as in WORD_LIST, and behind them
+ * those of each form (room: words). */
 #ifndef MAYDECK_FORM_WORD_LIST_H
 #define MAYDECK_FORM_WORD_LIST_H
+
+#include "brief_word_list.h"
 
 #define FORM_WORD_LIST(X) \
     X(FORM_SHEET, form_sheet, PLAIN, "number") \
@@ -13,6 +16,7 @@
     X(DOCUMENT_STICKERS, document_stickers, PLAIN, "") \
     X(OVERVIEW_TITLE, overview_title, PLAIN, "") \
     X(OVERVIEW_SIGNS, overview_signs, PLAIN, "") \
-    X(DOCUMENT_OVERVIEW, document_overview, PLAIN, "")
+    X(DOCUMENT_OVERVIEW, document_overview, PLAIN, "") \
+    BRIEF_WORD_LIST(X)
 
 #endif

@@ -41,6 +41,9 @@ struct options {
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
+    /* brief: as given, NULL: not told */
+    const char *people, *children, *masses;
+    struct date since;        /* when the boat was last handed over; year 0: not told */
     bool json, list, schema;  /* print has list too, of what it would print; list has json */
     bool page;                /* the audit of each page */
     enum list_topic topic;    /* list: what of */
@@ -106,5 +109,6 @@ enum exit_status command_take(const struct options *options);
 enum exit_status command_hang(const struct options *options);
 enum exit_status command_renew(const struct options *options);
 enum exit_status command_due(const struct options *options);
+enum exit_status command_brief(const struct options *options);
 
 #endif

@@ -45,22 +45,6 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
-/* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
- * the base's, ".mono" without colour; in that order. */
-static const char *set_ending(const struct sheets *sheets)
-{
-    const struct job *job = sheets->boat->job;
-    struct text_builder out = text_builder_in(sheets->boat->arena);
-    const struct paper *paper = &job->papers[sheets->part.paper];
-    if (sheets->input.words != job->fleet->first_language)
-        text_add_format(&out, ".%s", words_language(sheets->input.words));
-    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
-        text_add_format(&out, ".%s", paper->key);
-    if (paper->palette == PALETTE_MONO)
-        text_add(&out, MONO_ENDING);
-    return out.at;
-}
-
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
 {
     const struct boat_job *boat = sheets->boat;
@@ -69,7 +53,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
-                             set_ending(sheets)),
+                             sheets_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -81,7 +65,7 @@ static const char *file_name(const struct sheets *sheets, const char *card)
     const struct boat_job *boat = sheets->boat;
     return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
-                       set_ending(sheets));
+                       sheets_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -209,7 +193,7 @@ static void each_card_tell(const struct options *options, const struct sheets *s
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", set_ending(sheets), written);
+               options->draft ? "-draft" : "", sheets_ending(sheets), written);
 }
 
 /* Of the pages from `first` on, those of the same sheet. */

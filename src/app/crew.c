@@ -1,4 +1,4 @@
-/* crew.c - the people of a charter as --crew gives them (room: app). */
+/* crew.c - the people of a charter as --crew or --masses gives them (room: app). */
 #include "fleet.h"
 
 #include <string.h>
@@ -23,13 +23,22 @@ static const char *crew_respelled(const char *list, struct arena *arena)
     return out.length == 0 ? NULL : out.at;
 }
 
-static void wrong_crew(const struct options *options, const struct fleet *fleet)
+/* The list, and the option that gives it; NULL: none does. */
+struct crew_list { const char *list, *option; };
+
+static struct crew_list crew_list_of(const struct options *options)
 {
-    const char *meant = crew_respelled(options->crew, fleet->arena);
+    return options->masses != NULL ? (struct crew_list){options->masses, "--masses"}
+                                   : (struct crew_list){options->crew, "--crew"};
+}
+
+static void wrong_crew(const struct crew_list *crew, const struct fleet *fleet)
+{
+    const char *meant = crew_respelled(crew->list, fleet->arena);
     problem_add(fleet->problems, SEVERITY_USE, (struct place){0},
                 text_format(fleet->arena, "write the body mass of each person in whole kg, such as "
-                            "--crew %s", meant == NULL ? "80,75,18" : meant),
-                "--crew does not take \"%s\"", options->crew);
+                            "%s %s", crew->option, meant == NULL ? "80,75,18" : meant),
+                "%s does not take \"%s\"", crew->option, crew->list);
 }
 
 /* One mass and the comma after it; 0: none there. */
@@ -50,7 +59,8 @@ static int mass_next(const char **at)
 
 bool crew_read(const struct options *options, struct fleet *fleet)
 {
-    const char *at = options->crew;
+    const struct crew_list list = crew_list_of(options);
+    const char *at = list.list;
     int *kg = arena_array(fleet->arena, CREW_MOST, sizeof *kg);
     struct crew crew = {.kg = kg};
     if (at == NULL)
@@ -58,7 +68,7 @@ bool crew_read(const struct options *options, struct fleet *fleet)
     do {
         int mass = mass_next(&at);
         if (mass == 0 || crew.count == CREW_MOST) {
-            wrong_crew(options, fleet);
+            wrong_crew(&list, fleet);
             return false;
         }
         kg[crew.count++] = mass;

@@ -43,6 +43,7 @@ struct fleet {
     struct boat_asked *boats;      /* those that were asked for, in the order of the base */
     size_t boat_count;
     struct crew crew;              /* of --crew */
+    const struct hire *hire;       /* the charter that sheets are made for; NULL: for none */
     struct identities *identities;     /* of every boat of the base */
     bool ready;                    /* what was needed and the base are sound: sheets can be made */
 };
@@ -147,6 +148,12 @@ bool take_judge(const struct options *options, const struct fleet *fleet,
 /* --crew as body masses in kg. False, with a problem, for a wrong one. */
 bool crew_read(const struct options *options, struct fleet *fleet);
 
+/* ---- hire.c ---- */
+
+/* The charter of --from, --to, --people, --children, --masses and --since. False, with a problem
+ * each, for what is missing or wrong. */
+bool hire_read(const struct options *options, struct fleet *fleet);
+
 /* ---- files.c ---- */
 
 bool is_folder(const char *path);
@@ -187,6 +194,9 @@ void report_refusals(const struct fleet *fleet);
 /* As `report`, without what the checks found short of an error: whoever prints has cards
  * to look at, and `check` tells the rest. What is held back counts. */
 enum exit_status report_of_cards(const struct fleet *fleet);
+
+/* The same where sheets tell what a boat is short of, which counts too. */
+enum exit_status report_of_short(const struct fleet *fleet);
 
 /* What the run has to say of no boat: of itself and of the base. */
 struct problems *fleet_problems_of_no_boat(const struct fleet *fleet);

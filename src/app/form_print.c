@@ -14,6 +14,8 @@ struct form_printing {
 /* NULL: a page could not be made, and so there is no form. */
 static const struct page *const *form_pages(const struct sheets *sheets)
 {
+    if (sheets->page_count == 0)
+        return NULL;
     const struct page **pages = arena_array(sheets->boat->arena, sheets->page_count + 1,
                                             sizeof *pages);
     for (size_t i = 0; i < sheets->page_count; i++) {
@@ -32,7 +34,8 @@ static void form_dump(const struct form_printing *printing, const struct sheets 
         struct text_builder out = text_builder_in(boat->arena);
         page_dump(pages[i], &out);
         file_put(printing->options->output,
-                 text_format(boat->arena, "%s-%s.dump", boat->key, pages[i]->id),
+                 text_format(boat->arena, "%s-%s%s.dump", boat->key, pages[i]->id,
+                             sheets_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -49,7 +52,8 @@ static void form_write(const struct form_printing *printing, const struct sheets
                             words_get(words, printing->form->kind.title), NULL),
         .subject = TEXT_OR_EMPTY(printing->fleet->base->name), .language = words_language(words),
         .pages = pages, .count = sheets->page_count};
-    const char *name = text_format(boat->arena, "%s-%s.pdf", boat->key, printing->form->file);
+    const char *name = text_format(boat->arena, "%s-%s%s.pdf", boat->key, printing->form->file,
+                                   sheets_ending(sheets));
     struct bytes bytes;
     if (pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
         file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
@@ -75,6 +79,8 @@ void forms_print(const struct options *options, struct fleet *fleet,
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
     struct form_printing printing = {options, fleet, form};
     struct job job = job_of_kind(options, fleet, &form->kind);
+    if (!folder_ready(options->output, fleet->arena, fleet->problems))
+        return;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
     folder_sweep(options->output, fleet->arena);

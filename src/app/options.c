@@ -46,6 +46,15 @@ const struct command commands[] = {
      "magnetic, and the base's variation is used, with T it is true. A position is\n"
      "written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
      command_call, NULL},
+    {"brief", OF_BRIEF, "print the skipper's sheet for a charter",
+     "Writes BOAT-brief.pdf of each boat: what the skipper must know before the boat is\n"
+     "taken over. Page one alone is to be read in two minutes: what stops the boat, the\n"
+     "MAYDAY word by word, who does what. Then come what differs on this boat, what\n"
+     "authorities want people aboard to be told, with her own places in the order of a\n"
+     "walk, a practice call, and lines to write upon. --people counts all, infants and\n"
+     "the skipper too. Where page one has a showstopper, it is told and the status is 1:\n"
+     "gear past its date or without one, too few lifejackets or raft places, no radio.",
+     command_brief, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
      "Both ask for what the cards need, and hold nothing but the questions. With --like\n"
@@ -108,7 +117,7 @@ static const char *const severities[] = {"deficiency", "error", NULL};
 #define AT(member) offsetof(struct options, member)
 static const struct option_row option_rows[] = {
     /* which boats and cards */
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE | OF_BRIEF, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
     {OF_RENEW | OF_DUE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
@@ -138,6 +147,8 @@ static const struct option_row option_rows[] = {
     /* how */
     {OF_PRINT, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
      "in these languages, not the base's first (BOAT.LANG.pdf)", NULL},
+    {OF_BRIEF, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
+     "in these languages, not the base's first (BOAT-brief.LANG.pdf)", NULL},
     {OF_CHECK | OF_WHY, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
      "in these languages, not the base's first (such as en)", NULL},
     {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
@@ -148,6 +159,8 @@ static const struct option_row option_rows[] = {
      "those printed on this paper (default: the last print)", paper_words},
     {OF_PRINT, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
      "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
+    {OF_BRIEF, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "on this paper, not the base's (BOAT-brief.PAPER.pdf)", paper_words},
     {OF_PRINT, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
      "edge that is punched half-way (default top)", punch_words},
     {OF_PRINT, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
@@ -162,7 +175,7 @@ static const struct option_row option_rows[] = {
      "in black and greys: hatches in place of colours (BOAT.mono.pdf)", NULL},
     {OF_CHECK, "mono", 0, OPTION_FLAG, AT(mono), NULL,
      "laid out in black and greys, as print --mono does", NULL},
-    {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
+    {OF_PRINT | OF_BRIEF, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_TABLE, "output", 'o', OPTION_TEXT, AT(table), "FILE",
      "write into this file (default: standard output)", NULL},
@@ -176,7 +189,7 @@ static const struct option_row option_rows[] = {
      "stands in for today (2026-11-25)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
      "day of the time that is filled in (default today)", NULL},
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE, "date", 0, OPTION_DATE, AT(today), "DATE",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE | OF_BRIEF, "date", 0, OPTION_DATE, AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
      "also print cards that lack facts, marked DRAFT (BOAT-draft.pdf)", NULL},
@@ -231,11 +244,21 @@ static const struct option_row option_rows[] = {
      "of a mark, as taken (such as \"100 M\" or \"086 T\")", NULL},
 
     /* the charter */
-    {OF_CHECK, "from", 0, OPTION_DATE, AT(from), "DATE", "first day of a charter", NULL},
-    {OF_CHECK, "to", 0, OPTION_DATE, AT(to), "DATE",
+    {OF_CHECK | OF_BRIEF, "from", 0, OPTION_DATE, AT(from), "DATE", "first day of a charter",
+     NULL},
+    {OF_CHECK | OF_BRIEF, "to", 0, OPTION_DATE, AT(to), "DATE",
      "its last day, when the boat is handed back", NULL},
     {OF_CHECK, "crew", 0, OPTION_TEXT, AT(crew), "LIST",
      "body masses in kg, such as 80,75,18", NULL},
+
+    {OF_BRIEF, "people", 0, OPTION_TEXT, AT(people), "N",
+     "how many are aboard, skipper and children too", NULL},
+    {OF_BRIEF, "children", 0, OPTION_TEXT, AT(children), "N", "how many of them are children",
+     NULL},
+    {OF_BRIEF, "masses", 0, OPTION_TEXT, AT(masses), "LIST",
+     "body mass of each in kg, such as 80,75,18", NULL},
+    {OF_BRIEF, "since", 0, OPTION_DATE, AT(since), "DATE",
+     "tell what was done on board from this day on", NULL},
 
     /* what check tells */
     {OF_CHECK, "fail", 0, OPTION_CHOICE, AT(fail_from), "SEVERITY",
@@ -324,6 +347,7 @@ static const struct option_need needs[] = {
     {"label", "stickers", "add --stickers, or leave it out: cards have no labels"},
     {"label-gap", "stickers", "add --stickers, or leave it out: cards have no labels"},
     {"label-at", "stickers", "add --stickers, or leave it out: cards have no labels"},
+    {"people", "from", "write the first day of the charter, such as --from 2027-05-01"},
     {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };

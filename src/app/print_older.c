@@ -2,6 +2,7 @@
  * app). It tells of them and touches none. */
 #include "print_older.h"
 
+#include "job.h"
 #include "paper.h"
 
 #include <stdio.h>
@@ -15,7 +16,7 @@ static const char *ending_skip(const char *ending, const char *word)
     return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
 }
 
-/* ".pdf", with what set_ending puts before it. */
+/* ".pdf", with what sheets_ending puts before it. */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
     const char *rest = ending;

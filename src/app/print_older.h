@@ -4,9 +4,6 @@
 
 #include "fleet.h"
 
-/* In the names of files whose pages have no colour, before .pdf. */
-#define MONO_ENDING ".mono"
-
 /* Tells of each PDF of a boat of this run that lies in the folder and is none of those written: an
  * older print must not pass for a new one. */
 void older_tell(const struct fleet *fleet, const char *folder, const struct names *written);

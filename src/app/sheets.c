@@ -11,7 +11,8 @@ struct compose_input compose_input_of(const struct boat_job *boat, const struct 
     const struct fleet *fleet = boat->job->fleet;
     const struct options *options = boat->job->options;
     return (struct compose_input){boat->boat, fleet->base, &fleet->procedures, fleet->authorities,
-                                  words, fleet->languages, options->today, options->draft};
+                                  words, fleet->languages, options->today, options->draft,
+                                  fleet->hire};
 }
 
 /* A boat has the same cards, cases and gear in each language: it is told once. */
@@ -78,6 +79,20 @@ void sheets_lay(struct sheets *sheets)
 bool sheets_are_first_of_kind(const struct sheets *sheets)
 {
     return sheets->part.language == 0 && sheets->part.paper == 0;
+}
+
+const char *sheets_ending(const struct sheets *sheets)
+{
+    const struct job *job = sheets->boat->job;
+    struct text_builder out = text_builder_in(sheets->boat->arena);
+    const struct paper *paper = &job->papers[sheets->part.paper];
+    if (sheets->input.words != job->fleet->first_language)
+        text_add_format(&out, ".%s", words_language(sheets->input.words));
+    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
+        text_add_format(&out, ".%s", paper->key);
+    if (paper->palette == PALETTE_MONO)
+        text_add(&out, MONO_ENDING);
+    return out.at;
 }
 
 /* ---- which cards were asked for ---- */

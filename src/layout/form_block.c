@@ -15,6 +15,9 @@ static struct style form_style(const struct pen *pen, enum face_role face, enum 
 
 static struct style cell_style(const struct pen *pen, enum form_voice voice)
 {
+    if (voice == FORM_SPOKEN)
+        return (struct style){ROLE_SCRIPT, FACE_TEXT, size_rule(pen->paper, ROLE_SCRIPT).floor,
+                              INK_BLACK};
     return form_style(pen, voice == FORM_STRONG ? FACE_BOLD : FACE_TEXT, INK_BLACK);
 }
 
@@ -106,7 +109,8 @@ static mpt cell_height(const struct pen *pen, const struct laid_form_section *la
     case FORM_NUMBER: case FORM_TEXT:
         return text_empty(cell->text) ? 0 : words;
     case FORM_SIGN:
-        return grown(pen->paper, GEAR_SIGN) + ROW_SIGN_CLEAR + FORM_PAD_Y;
+        return cell->kind == NULL && text_empty(cell->text)
+                   ? 0 : grown(pen->paper, GEAR_SIGN) + ROW_SIGN_CLEAR + FORM_PAD_Y;
     case FORM_TICK:
         return cell->text == NULL ? 0 : FORM_TICK_BOX + FORM_TICK_CLEAR;
     case FORM_BLANK:

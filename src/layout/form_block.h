@@ -28,4 +28,9 @@ struct laid_form_section form_section_lay(const struct pen *pen,
 void form_section_place(struct pen *pen, const struct laid_form_section *laid,
                         struct point corner, mpt width);
 
+/* The form, of which what stands alone has room in that body if it can: lines that a section may
+ * let go stand in a section of their own behind, of the same title. */
+const struct form_facts *form_alone_fit(const struct pen *pen, const struct form_facts *form,
+                                        const struct area *body);
+
 #endif

@@ -131,12 +131,12 @@ static void section_flow(struct form_pages *pages, const struct form_section *se
 
 size_t form_split(struct laying *laying, struct pen *pen)
 {
-    const struct form_facts *form = sheet_form(laying->whole);
     struct form_pages *pages = arena_alloc(pen->arena, sizeof *pages);
     struct shared shared = shared_find(&(struct page_list){.sheets = &laying->whole, .count = 1},
                                        pen);
     struct page_needs needs = page_needs_of(pen, &shared.needs);
     struct area body = frame_make(pen->paper, TEMPLATE_FORM, &needs).at[AREA_BODY];
+    const struct form_facts *form = form_alone_fit(pen, sheet_form(laying->whole), &body);
     *pages = (struct form_pages){.pen = pen, .room = body.height, .width = body.width};
     for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
         pages->parts[i] = arena_array(pen->arena, form->count, sizeof *pages->parts[i]);

@@ -216,7 +216,7 @@ struct compose_input case_input(const struct card_case *card_case, bool draft)
 {
     return (struct compose_input){card_case->boat, card_case->base, &card_case->procedures,
                                   card_case->authorities, card_case->words, {0}, card_case->today,
-                                  draft};
+                                  draft, NULL};
 }
 
 const struct sheet_set *case_compose(struct card_case *card_case, bool draft)

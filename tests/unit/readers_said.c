@@ -174,7 +174,7 @@ static void world_listen(struct listening *listening, const struct card_case *ca
     struct arena *arena = listening->said[0].arena;
     struct problems *problems = problems_new(arena);
     struct compose_input input = {boat, base, &card_case->procedures, card_case->authorities,
-                                  card_case->words, {0}, card_case->today, false};
+                                  card_case->words, {0}, card_case->today, false, NULL};
     const struct sheet_set *set = compose_set(&input, arena, problems);
     assert_non_null(set);
     sheets_listen(listening, set, arena);

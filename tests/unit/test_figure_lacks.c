@@ -178,7 +178,7 @@ static void taken_away(const struct source *source, const struct taken *taken,
     case_boat(&test, text_without(source, taken));
     const struct sheet_set *set = case_compose(&test, false);
     struct compose_input input = {test.boat, test.base, &test.procedures, test.authorities,
-                                  test.words, {0}, test.today, false};
+                                  test.words, {0}, test.today, false, NULL};
     figure_notes(&input, set, test.arena, test.problems);
     cards_must_keep_their_steps(set, whole);
     for (size_t f = 0; (figure = figure_at(f)) != NULL; f++) {

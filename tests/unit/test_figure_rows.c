@@ -20,7 +20,7 @@ static const char *const fleet[] = {
 static struct compose_input input_of(void)
 {
     return (struct compose_input){test.boat, test.base, &test.procedures, test.authorities,
-                                  test.words, {0}, test.today, false};
+                                  test.words, {0}, test.today, false, NULL};
 }
 
 static const char *dump_of(const struct sheet *card)

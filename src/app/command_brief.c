@@ -1,0 +1,30 @@
+/* command_brief.c - the skipper's sheet of each boat for a charter (room: app). It is written also
+ * where something stops the boat: then page one says so, and the status does. */
+#include "brief.h"
+#include "form_print.h"
+#include "prove.h"
+
+/* Her cards as they would be printed tell which are held back. What is wrong with them is for
+ * `check` and `print` to tell. */
+static const struct sheet_set *brief_sheets(const struct compose_input *input,
+                                            struct arena *arena, struct problems *problems)
+{
+    struct problems *of_cards = problems_new(arena);
+    const struct sheet_set *cards = compose_set(input, arena, of_cards);
+    cards = hazards_judge(input, cards, arena, of_cards);
+    return brief_compose(input, cards, arena, problems);
+}
+
+enum exit_status command_brief(const struct options *options)
+{
+    static const struct form_kind form = {{WORD_DOCUMENT_BRIEF, SET_OF_FORMS, brief_sheets},
+                                          "brief", NULL};
+    struct fleet fleet;
+    bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
+    bool hired = hire_read(options, &fleet);
+    if (opened && hired)
+        forms_print(options, &fleet, &form);
+    enum exit_status status = report_of_short(&fleet);
+    fleet_close(&fleet);
+    return status;
+}
