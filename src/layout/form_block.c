@@ -121,28 +121,65 @@ static bool has_words(enum form_cell_kind kind, const struct form_cell *cell)
     return kind != FORM_TICK && kind != FORM_SIGN && !text_empty(cell->text);
 }
 
-static void line_lay(const struct pen *pen, struct laid_form_section *laid,
+static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt width,
                      const struct form_line *line, struct laid_form_line *out)
 {
-    struct style style = cell_style(pen, line->voice);
-    out->height = 0;
+    struct style style = cell_style(pen, line->voice), asked = cell_style(pen, FORM_PLAIN);
+    out->cells = 0;
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const struct form_cell *cell = &line->cells[i];
-        mpt width = cell_words_width(laid, i);
+        mpt inner = cell_words_width(laid, i);
         out->words[i] = (struct paragraph){.line_count = 0};
         if (has_words(laid->section->columns[i].kind, cell))
-            out->words[i] = paragraph_make(pen, &style, cell->text, width, line->origin);
-        if (out->words[i].line_count > 0 && out->words[i].widest_piece > width && !laid->wide) {
+            out->words[i] = paragraph_make(pen, &style, cell->text, inner, line->origin);
+        if (out->words[i].line_count > 0 && out->words[i].widest_piece > inner && !laid->wide) {
             laid->wide = true;
             laid->wide_at = line->origin;
         }
-        out->height = larger_of(out->height, cell_height(pen, laid, i, out, cell));
+        out->cells = larger_of(out->cells, cell_height(pen, laid, i, out, cell));
     }
+    out->blanks = blanks_lay(pen, &asked, line, width - laid->indent - FORM_PAD_X);
+    if (out->blanks.over > 0 && !laid->wide) {
+        laid->wide = true;
+        laid->wide_at = line->origin;
+    }
+    out->height = out->cells + out->blanks.height;
+}
+
+/* Where the first column of words has them. */
+static mpt indent_of(const struct laid_form_section *laid)
+{
+    mpt x = 0;
+    for (size_t i = 0; i < laid->section->column_count; i++) {
+        if (laid->section->columns[i].kind == FORM_TEXT)
+            return x + FORM_PAD_X;
+        x += laid->width[i];
+    }
+    return FORM_PAD_X;
+}
+
+/* Is the title no wider than the columns before the first that has a head, and each head one
+ * line? Then the heads stand beside it. */
+static bool bar_holds_heads(const struct pen *pen, const struct laid_form_section *laid)
+{
+    const struct form_section *section = laid->section;
+    struct style style = form_style(pen, FACE_BOLD, INK_WHITE);
+    mpt room = -2 * FORM_PAD_X, title = pen_width(pen, &style, section->title);
+    size_t i = 0;
+    for (; i < section->column_count && text_empty(section->columns[i].head); i++)
+        room += laid->width[i];
+    if (i == section->column_count || title > room)
+        return false;
+    for (; i < section->column_count; i++)
+        if (pen_width(pen, &style, section->columns[i].head) > laid->width[i] - 2 * FORM_PAD_X)
+            return false;
+    return true;
 }
 
 static void heads_lay(const struct pen *pen, struct laid_form_section *laid)
 {
-    struct style style = cell_style(pen, FORM_STRONG);
+    laid->heads_in_bar = bar_holds_heads(pen, laid);
+    struct style style = form_style(pen, FACE_BOLD, laid->heads_in_bar ? INK_WHITE : INK_BLACK);
     mpt highest = 0;
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const char *head = laid->section->columns[i].head;
@@ -152,7 +189,8 @@ static void heads_lay(const struct pen *pen, struct laid_form_section *laid)
         if (!text_empty(head))
             highest = larger_of(highest, paragraph_height(&laid->head.words[i]));
     }
-    laid->head.height = highest == 0 ? 0 : highest + 2 * FORM_PAD_Y;
+    laid->head.cells = highest == 0 ? 0 : highest + 2 * FORM_PAD_Y;
+    laid->head.height = laid->heads_in_bar ? 0 : laid->head.cells;
 }
 
 static void form_note_lay(const struct pen *pen, struct laid_form_section *laid, mpt width)
@@ -176,10 +214,11 @@ struct laid_form_section form_section_lay(const struct pen *pen,
     laid.bar = paragraph_height(&laid.title) + 2 * FORM_BAR_PAD;
     form_note_lay(pen, &laid, width);
     heads_lay(pen, &laid);
+    laid.indent = indent_of(&laid);
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.height = laid.bar + laid.note_height + laid.head.height;
     for (size_t i = 0; i < section->line_count; i++) {
-        line_lay(pen, &laid, &section->lines[i], &laid.lines[i]);
+        line_lay(pen, &laid, width, &section->lines[i], &laid.lines[i]);
         laid.height += laid.lines[i].height;
     }
     return laid;
@@ -200,14 +239,6 @@ static void sign_cell_place(struct pen *pen, const struct form_cell *cell, struc
     mpt width = row_tag_width(pen, cell->text, size);
     row_tag_place(pen, cell->text, size,
                   (struct area){x + side + FORM_SIGN_GAP, box.y, width, box.height}, origin);
-}
-
-static void tick_place(struct pen *pen, struct area box)
-{
-    pen_box(pen, (struct area){box.x + (box.width - FORM_TICK_BOX) / 2,
-                               box.y + (box.height - FORM_TICK_BOX) / 2, FORM_TICK_BOX,
-                               FORM_TICK_BOX},
-            INK_NONE, INK_BLACK, THIN_FRAME, 0);
 }
 
 /* Behind the words of its cell, at the foot of the line. */
@@ -237,7 +268,7 @@ static void form_cell_place(struct pen *pen, enum form_cell_kind kind, const str
                        const struct paragraph *words, struct area box)
 {
     if (kind == FORM_TICK && cell->text != NULL)
-        tick_place(pen, box);
+        form_tick_place(pen, box);
     else if (kind != FORM_TICK)
         cell_words_place(pen, kind, words, box);
     if (kind == FORM_BLANK && cell->text != NULL)
@@ -255,15 +286,18 @@ static void form_line_place(struct pen *pen, const struct laid_form_section *lai
     const struct form_line *line = &laid->section->lines[index];
     const struct laid_form_line *own = &laid->lines[index];
     size_t outer = reading_begin(pen, READING_LINE);
+    mpt x = corner.x;
     for (size_t i = 0; i < laid->section->column_count; i++) {
-        struct area box = {corner.x, corner.y, laid->width[i], own->height};
+        struct area box = {x, corner.y, laid->width[i], own->cells};
         enum form_cell_kind kind = laid->section->columns[i].kind;
         if (kind == FORM_SIGN)
             sign_cell_place(pen, &line->cells[i], box, line->origin);
         else
             form_cell_place(pen, kind, &line->cells[i], &own->words[i], box);
-        corner.x += laid->width[i];
+        x += laid->width[i];
     }
+    blanks_place(pen, &own->blanks,
+                 (struct point){corner.x + laid->indent, corner.y + own->cells});
     reading_end(pen, outer);
 }
 
@@ -277,16 +311,19 @@ static void bar_place(struct pen *pen, const struct laid_form_section *laid, str
     reading_end(pen, outer);
 }
 
+/* Over a box in its middle, else over where words begin; `foot` is where the lowest end. */
 static void heads_place(struct pen *pen, const struct laid_form_section *laid,
-                        struct point corner)
+                        struct point foot)
 {
     size_t outer = reading_begin(pen, READING_LINE);
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const struct paragraph *words = &laid->head.words[i];
+        mpt in = laid->section->columns[i].kind == FORM_TICK && words->line_count > 0
+                     ? (laid->width[i] - words->lines[0].width) / 2
+                     : FORM_PAD_X;
         if (!text_empty(laid->section->columns[i].head))
-            paragraph_place(pen, words, corner.x + FORM_PAD_X,
-                            corner.y + laid->head.height - FORM_PAD_Y - paragraph_height(words));
-        corner.x += laid->width[i];
+            paragraph_place(pen, words, foot.x + in, foot.y - paragraph_height(words));
+        foot.x += laid->width[i];
     }
     reading_end(pen, outer);
 }
@@ -298,12 +335,14 @@ void form_section_place(struct pen *pen, const struct laid_form_section *laid,
     pen->block = BLOCK_FORM;
     bar_place(pen, laid, corner, width);
     corner.y += laid->bar;
+    if (laid->heads_in_bar)
+        heads_place(pen, laid, (struct point){corner.x, corner.y - FORM_BAR_PAD});
     if (laid->note_height > 0)
         paragraph_place(pen, &laid->note, corner.x + FORM_PAD_X, corner.y + FORM_PAD_Y);
     corner.y += laid->note_height;
     if (laid->head.height > 0) {
-        heads_place(pen, laid, corner);
         corner.y += laid->head.height;
+        heads_place(pen, laid, (struct point){corner.x, corner.y - FORM_PAD_Y});
         form_rule_place(pen, corner, width);
     }
     for (size_t i = 0; i < laid->section->line_count; i++) {

@@ -1,0 +1,205 @@
+/* form_blanks.c - what a form asks below the cells of a line, on as many rows as it takes (room:
+ * layout). A question that a row can hold is not parted; a longer one is parted between two of
+ * its boxes. */
+#include "form_blanks.h"
+
+#include "measures.h"
+
+/* ---- the parts ---- */
+
+static mpt room_width(enum form_room room)
+{
+    switch (room) {
+    case FORM_NO_ROOM:
+        return 0;
+    case FORM_SHORT:
+        return FORM_ROOM_SHORT;
+    case FORM_LONG:
+        return FORM_ROOM_LONG;
+    }
+    return 0;
+}
+
+static mpt words_width(const struct laid_blank *part)
+{
+    return part->words.line_count == 0 ? 0 : part->words.lines[0].width;
+}
+
+static mpt box_width(const struct laid_blank *part)
+{
+    return part->box == BLANK_BOX ? FORM_TICK_BOX + FORM_BOX_GAP : 0;
+}
+
+/* With the gap between words and line. */
+static mpt part_width(const struct laid_blank *part)
+{
+    mpt words = box_width(part) + words_width(part);
+    mpt gap = words > 0 && part->room > 0 ? FORM_BLANK_GAP : 0;
+    return words + gap + part->room;
+}
+
+static void blank_part_add(const struct pen *pen, const struct style *style,
+                           const struct form_line *line, struct laid_blanks *laid,
+                           struct laid_blank part, const char *words)
+{
+    if (!text_empty(words))
+        part.words = paragraph_make(pen, style, words, ANY_WIDTH, line->origin);
+    part.width = part_width(&part);
+    laid->parts[laid->count++] = part;
+}
+
+/* The parts of one question: its words, with the line where there is nothing to tick; each box;
+ * the line behind them. Gives how many. */
+static size_t question_add(const struct pen *pen, const struct style *style,
+                           const struct form_line *line, struct laid_blanks *laid,
+                           const struct form_blank *blank)
+{
+    size_t before = laid->count;
+    mpt room = room_width(blank->room);
+    bool ticked = blank->choice_count > 0;
+    if (!text_empty(blank->label) || !ticked)
+        blank_part_add(pen, style, line, laid, (struct laid_blank){.room = ticked ? 0 : room},
+                       blank->label);
+    for (size_t i = 0; i < blank->choice_count; i++)
+        blank_part_add(pen, style, line, laid, (struct laid_blank){.box = BLANK_BOX},
+                       blank->choices[i]);
+    if (ticked && room > 0)
+        blank_part_add(pen, style, line, laid, (struct laid_blank){.room = room}, NULL);
+    return laid->count - before;
+}
+
+static size_t parts_most(const struct form_line *line)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < line->blank_count; i++)
+        count += line->blanks[i].choice_count + 2;
+    return count;
+}
+
+/* ---- rows ---- */
+
+/* Where the next part may stand. */
+struct blank_flow {
+    mpt width, column;            /* of a row; of a column, 0: there are none */
+    mpt x;                        /* 0: at the start of a row */
+    size_t row;
+};
+
+static void row_turn(struct blank_flow *flow)
+{
+    flow->row += flow->x > 0 ? 1 : 0;
+    flow->x = 0;
+}
+
+/* Words stay with the first box behind them. */
+static bool tied_to_next(const struct laid_blank *parts, size_t index, size_t count)
+{
+    return index + 1 < count && parts[index].box == BLANK_NO_BOX &&
+           parts[index + 1].box == BLANK_BOX;
+}
+
+static mpt question_width(const struct laid_blank *parts, size_t count)
+{
+    mpt width = 0;
+    for (size_t i = 0; i < count; i++)
+        width += (i == 0 ? 0 : FORM_ASKED_GAP) + parts[i].width;
+    return width;
+}
+
+/* Behind what stands in the row, at the next column where there are columns. */
+static mpt question_start(const struct blank_flow *flow)
+{
+    if (flow->x == 0)
+        return 0;
+    if (flow->column == 0)
+        return flow->x + FORM_ASKED_APART;
+    return (flow->x + FORM_ASKED_GAP + flow->column - 1) / flow->column * flow->column;
+}
+
+static void question_flow(struct blank_flow *flow, struct laid_blank *parts, size_t count)
+{
+    mpt start = question_start(flow);
+    if (start + question_width(parts, count) > flow->width)
+        row_turn(flow);
+    else
+        flow->x = start;
+    for (size_t i = 0; i < count; i++) {
+        mpt gap = i == 0 || flow->x == 0 ? 0 : FORM_ASKED_GAP;
+        mpt need = parts[i].width;
+        if (tied_to_next(parts, i, count))
+            need += FORM_ASKED_GAP + parts[i + 1].width;
+        if (flow->x > 0 && flow->x + gap + need > flow->width) {
+            row_turn(flow);
+            gap = 0;
+        }
+        parts[i].x = flow->x + gap;
+        parts[i].row = flow->row;
+        flow->x = parts[i].x + parts[i].width;
+    }
+}
+
+/* A long line that ends a row goes to its edge. */
+static void ends_widen(struct laid_blanks *laid, mpt width)
+{
+    for (size_t i = 0; i < laid->count; i++) {
+        struct laid_blank *part = &laid->parts[i];
+        bool last = i + 1 == laid->count || laid->parts[i + 1].row != part->row;
+        mpt end = part->x + part->width;
+        laid->over = end - width > laid->over ? end - width : laid->over;
+        if (last && part->room >= FORM_ROOM_LONG && end < width) {
+            part->room += width - end;
+            part->width += width - end;
+        }
+    }
+}
+
+struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
+                              const struct form_line *line, mpt width)
+{
+    struct laid_blanks laid = {
+        .parts = arena_array(pen->arena, parts_most(line), sizeof *laid.parts)};
+    struct blank_flow flow = {.width = width,
+                              .column = line->across == 0 ? 0 : width / (mpt)line->across};
+    for (size_t i = 0; i < line->blank_count; i++) {
+        size_t first = laid.count;
+        size_t count = question_add(pen, style, line, &laid, &line->blanks[i]);
+        question_flow(&flow, laid.parts + first, count);
+    }
+    ends_widen(&laid, width);
+    laid.height = laid.count == 0 ? 0 : (mpt)(flow.row + 1) * FORM_BLANK_ROW + FORM_PAD_Y;
+    return laid;
+}
+
+/* ---- placing ---- */
+
+void form_tick_place(struct pen *pen, struct area area)
+{
+    pen_box(pen, (struct area){area.x + (area.width - FORM_TICK_BOX) / 2,
+                               area.y + (area.height - FORM_TICK_BOX) / 2, FORM_TICK_BOX,
+                               FORM_TICK_BOX},
+            INK_NONE, INK_BLACK, THIN_FRAME, 0);
+}
+
+static void blank_part_place(struct pen *pen, const struct laid_blank *part, struct point corner)
+{
+    mpt x = corner.x + part->x, y = corner.y + (mpt)part->row * FORM_BLANK_ROW;
+    if (part->box == BLANK_BOX) {
+        form_tick_place(pen, (struct area){x, y, FORM_TICK_BOX, FORM_BLANK_ROW});
+        x += FORM_TICK_BOX + FORM_BOX_GAP;
+    }
+    if (part->words.line_count > 0)
+        paragraph_place(pen, &part->words, x,
+                        y + (FORM_BLANK_ROW - paragraph_height(&part->words)) / 2);
+    if (part->room == 0)
+        return;
+    mpt end = corner.x + part->x + part->width, foot = y + FORM_BLANK_ROW - FORM_BLANK_DOWN;
+    pen_line(pen, (struct point){end - part->room, foot}, (struct point){end, foot}, INK_BLACK,
+             BLANK_RULE);
+    pen_part(pen, PART_BLANK);
+}
+
+void blanks_place(struct pen *pen, const struct laid_blanks *laid, struct point corner)
+{
+    for (size_t i = 0; i < laid->count; i++)
+        blank_part_place(pen, &laid->parts[i], corner);
+}
