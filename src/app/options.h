@@ -13,7 +13,9 @@ enum command_bit {
     OF_CALL = 1 << 3,
     OF_START = 1 << 4,
     OF_LIST = 1 << 5,
-    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST,
+    OF_SURVEY = 1 << 6,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST |
+             OF_SURVEY,
 };
 
 enum option_kind {
