@@ -50,6 +50,7 @@
     X(SURVEY_ELSE, survey_else, PLAIN, "") \
     X(SURVEY_IDENTITY, survey_identity, PLAIN, "tag name") \
     X(SURVEY_CODES, survey_codes, PLAIN, "") \
+    X(SURVEY_OF_BASE, survey_of_base, PLAIN, "") \
     X(SURVEY_ENGINE, survey_engine, PLAIN, "") \
     X(SURVEY_GAS, survey_gas, PLAIN, "") \
     X(SURVEY_DRAIN, survey_drain, PLAIN, "") \

@@ -180,21 +180,15 @@ bool survey_ask_handling(struct survey *survey, const struct item_kind *kind,
                          const struct equipment *gear)
 {
     enum lacks_said said = gear == NULL ? LACKS_SAID : LACKS_UNSAID;
-    bool asked = item_field(kind->item, GEAR_how) >= BELONGS_ASKED;
-    bool no_valve = gear != NULL && gear->valve.answer == ANSWER_NO;
-    bool some = any_handling_known(kind, gear);
-    if (no_valve || (!asked && !some))
+    bool contrary = item_is_contrary(kind->item);
+    if (item_field(kind->item, GEAR_how) < BELONGS_ASKED || any_handling_known(kind, gear) ||
+        (gear != NULL && gear->valve.answer == ANSWER_NO))
         return false;
-    for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++) {
-        if (!item_is_contrary(kind->item) || item_state_field(kind->item, state) != GEAR_how ||
-            handling_known(gear, state))
-            continue;
-        survey_lacks_say(survey, &said);
-        survey_ask(survey, survey_said(survey, state_asked(survey, state)), FORM_LONG);
-    }
-    if (!item_is_contrary(kind->item) && !some) {
-        survey_lacks_say(survey, &said);
+    survey_lacks_say(survey, &said);
+    for (enum end_state state = STATE_ANY + 1; contrary && state < STATE_COUNT; state++)
+        if (item_state_field(kind->item, state) == GEAR_how)
+            survey_ask(survey, survey_said(survey, state_asked(survey, state)), FORM_LONG);
+    if (!contrary)
         survey_ask_gear(survey, GEAR_how);
-    }
-    return gear != NULL && said == LACKS_SAID;
+    return gear != NULL;
 }

@@ -4,8 +4,8 @@
 
 #include "reading.h"
 
-#define FACT_SHARE_WHAT 260
-#define FACT_SHARE_VALUE 260
+#define FACT_SHARE_WHAT 320
+#define FACT_SHARE_VALUE 240
 
 static const struct phrase *verbatim(struct survey *survey, const char *text)
 {
@@ -128,7 +128,7 @@ static void cards_line_add(struct survey *survey)
 {
     const struct form_cell cells[] = {
         {survey_number(survey), NULL}, {survey_word(survey, WORD_SURVEY_CODES), NULL},
-        {"", NULL}, {"", NULL}, {"", NULL}};
+        {survey_word(survey, WORD_SURVEY_OF_BASE), NULL}, {"", NULL}, {"", NULL}};
     form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
 }
 

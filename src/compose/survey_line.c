@@ -98,7 +98,8 @@ static const char *piece_known(struct survey *survey, const struct equipment *ge
         handlings(survey, gear), text_fact(survey, &gear->painter, WORD_SURVEY_LINE_FAST),
         text_fact(survey, &gear->release, WORD_SURVEY_FREED),
         zones_phrase(survey, &gear->inside, WORD_SURVEY_WAY_IN),
-        zones_phrase(survey, &gear->past, WORD_SURVEY_WAY_PAST)};
+        zones_phrase(survey, &gear->past, WORD_SURVEY_WAY_PAST),
+        survey_untried(survey, gear->kind->item)};
     const struct phrase *second = phrase_list(arena, WORD_JOIN_SEMICOLON, rest,
                                               sizeof rest / sizeof *rest);
     return survey_said(survey, phrase_joined(arena, WORD_JOIN_SEMICOLON, first, second, NULL));
@@ -287,7 +288,6 @@ void survey_unrecorded_add(struct survey *survey, const struct survey_unrecorded
         survey_ask_choice(survey, "", aboard, 2);
     if (text_empty(line->tag))
         survey_ask(survey, survey_gear_word(survey, GEAR_tag), FORM_SHORT);
-    survey_ask_side(survey);
     survey_ask(survey, survey_word(survey, WORD_SURVEY_PLACE), FORM_LONG);
     all_facts_ask(survey, line);
 }

@@ -65,8 +65,11 @@ void survey_lacks_say(struct survey *survey, enum lacks_said *said);
 
 /* ---- survey_try.c ---- */
 
-/* Asks that the piece be brought into each of its states, or tells that it never is set off. */
+/* Asks that the piece be brought into each of its states. */
 void survey_ask_try(struct survey *survey, const struct equipment *gear);
+
+/* "look only": of gear that is not; NULL of all other. */
+const struct phrase *survey_untried(struct survey *survey, enum item_key item);
 
 /* The states that a hand brings it into and out of; gives how many. */
 size_t survey_states(struct survey *survey, enum item_key item, const char **words);

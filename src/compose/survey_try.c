@@ -41,15 +41,18 @@ size_t survey_states(struct survey *survey, enum item_key item, const char **wor
     return count;
 }
 
+const struct phrase *survey_untried(struct survey *survey, enum item_key item)
+{
+    enum word word = untried_word(item);
+    return word == WORD_COUNT ? NULL : word_alone(survey_composing(survey), word);
+}
+
+/* Where there is one state alone, the box of what works says it. */
 void survey_ask_try(struct survey *survey, const struct equipment *gear)
 {
     const char *words[STATE_COUNT];
-    enum word untried = untried_word(gear->kind->item);
-    if (untried != WORD_COUNT) {
-        survey_ask(survey, survey_word(survey, untried), FORM_NO_ROOM);
-        return;
-    }
     size_t count = survey_states(survey, gear->kind->item, words);
-    if (count > 0 && gear->valve.answer != ANSWER_NO)
+    if (count > 1 && gear->valve.answer != ANSWER_NO &&
+        untried_word(gear->kind->item) == WORD_COUNT)
         survey_ask_choice(survey, survey_word(survey, WORD_SURVEY_TRY), words, count);
 }

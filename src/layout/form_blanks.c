@@ -141,7 +141,7 @@ static void question_flow(struct blank_flow *flow, struct laid_blank *parts, siz
 /* A long line that ends a row goes to its edge. */
 static void ends_widen(struct laid_blanks *laid, mpt width)
 {
-    for (size_t i = 0; i < laid->count; i++) {
+    for (size_t i = laid->beside; i < laid->count; i++) {
         struct laid_blank *part = &laid->parts[i];
         bool last = i + 1 == laid->count || laid->parts[i + 1].row != part->row;
         mpt end = part->x + part->width;
@@ -153,20 +153,52 @@ static void ends_widen(struct laid_blanks *laid, mpt width)
     }
 }
 
+/* ---- beside the words ---- */
+
+/* Does the question stand there, behind those that do? Then its parts are placed; `end` is where
+ * they end. */
+static bool question_beside(struct laid_blank *parts, size_t count, mpt room, mpt *end)
+{
+    mpt start = *end == 0 ? 0 : *end + FORM_ASKED_APART;
+    if (start + question_width(parts, count) > room)
+        return false;
+    for (size_t i = 0; i < count; i++) {
+        parts[i].x = start;
+        start += parts[i].width + FORM_ASKED_GAP;
+    }
+    *end = start - FORM_ASKED_GAP;
+    return true;
+}
+
+static void beside_shift(struct laid_blanks *laid, mpt shift)
+{
+    for (size_t i = 0; i < laid->beside; i++)
+        laid->parts[i].x += shift;
+}
+
 struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
-                              const struct form_line *line, mpt width)
+                              const struct form_line *line, struct blank_space space)
 {
     struct laid_blanks laid = {
         .parts = arena_array(pen->arena, parts_most(line), sizeof *laid.parts)};
-    struct blank_flow flow = {.width = width,
-                              .column = line->across == 0 ? 0 : width / (mpt)line->across};
+    struct blank_flow flow = {.width = space.width,
+                              .column = line->across == 0 ? 0
+                                                          : space.width / (mpt)line->across};
+    mpt end = 0;
     for (size_t i = 0; i < line->blank_count; i++) {
         size_t first = laid.count;
         size_t count = question_add(pen, style, line, &laid, &line->blanks[i]);
-        question_flow(&flow, laid.parts + first, count);
+        bool beside = first == laid.beside &&
+                      question_beside(laid.parts + first, count, space.beside, &end);
+        if (beside)
+            laid.beside = laid.count;
+        else
+            question_flow(&flow, laid.parts + first, count);
     }
-    ends_widen(&laid, width);
-    laid.height = laid.count == 0 ? 0 : (mpt)(flow.row + 1) * FORM_BLANK_ROW + FORM_PAD_Y;
+    beside_shift(&laid, space.beside - end);
+    ends_widen(&laid, space.width);
+    laid.height = laid.count == laid.beside
+                      ? 0 : (mpt)(flow.row + 1) * FORM_BLANK_ROW + FORM_PAD_Y;
     return laid;
 }
 
@@ -180,26 +212,37 @@ void form_tick_place(struct pen *pen, struct area area)
             INK_NONE, INK_BLACK, THIN_FRAME, 0);
 }
 
-static void blank_part_place(struct pen *pen, const struct laid_blank *part, struct point corner)
+/* In a row of that area's height. */
+static void blank_part_place(struct pen *pen, const struct laid_blank *part, struct area area)
 {
-    mpt x = corner.x + part->x, y = corner.y + (mpt)part->row * FORM_BLANK_ROW;
+    mpt x = area.x;
     if (part->box == BLANK_BOX) {
-        form_tick_place(pen, (struct area){x, y, FORM_TICK_BOX, FORM_BLANK_ROW});
+        form_tick_place(pen, (struct area){x, area.y, FORM_TICK_BOX, area.height});
         x += FORM_TICK_BOX + FORM_BOX_GAP;
     }
     if (part->words.line_count > 0)
         paragraph_place(pen, &part->words, x,
-                        y + (FORM_BLANK_ROW - paragraph_height(&part->words)) / 2);
+                        area.y + (area.height - paragraph_height(&part->words)) / 2);
     if (part->room == 0)
         return;
-    mpt end = corner.x + part->x + part->width, foot = y + FORM_BLANK_ROW - FORM_BLANK_DOWN;
+    mpt end = area.x + part->width, foot = area.y + area.height - FORM_BLANK_DOWN;
     pen_line(pen, (struct point){end - part->room, foot}, (struct point){end, foot}, INK_BLACK,
              BLANK_RULE);
     pen_part(pen, PART_BLANK);
 }
 
-void blanks_place(struct pen *pen, const struct laid_blanks *laid, struct point corner)
+void blanks_place(struct pen *pen, const struct laid_blanks *laid,
+                  const struct blank_corners *corners)
 {
-    for (size_t i = 0; i < laid->count; i++)
-        blank_part_place(pen, &laid->parts[i], corner);
+    for (size_t i = 0; i < laid->count; i++) {
+        const struct laid_blank *part = &laid->parts[i];
+        struct point beside = corners->beside, below = corners->below;
+        mpt row = below.y + (mpt)part->row * FORM_BLANK_ROW;
+        blank_part_place(pen, part,
+                         i < laid->beside
+                             ? (struct area){beside.x + part->x, beside.y, part->width,
+                                             corners->cells}
+                             : (struct area){below.x + part->x, row, part->width,
+                                             FORM_BLANK_ROW});
+    }
 }

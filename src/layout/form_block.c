@@ -121,6 +121,36 @@ static bool has_words(enum form_cell_kind kind, const struct form_cell *cell)
     return kind != FORM_TICK && kind != FORM_SIGN && !text_empty(cell->text);
 }
 
+/* The first column of words; the count where there is none. */
+static size_t words_column(const struct form_section *section)
+{
+    size_t i = 0;
+    while (i < section->column_count && section->columns[i].kind != FORM_TEXT)
+        i++;
+    return i;
+}
+
+/* Where that column has them. */
+static mpt indent_of(const struct laid_form_section *laid)
+{
+    size_t column = words_column(laid->section);
+    mpt x = 0;
+    for (size_t i = 0; i < column && column < laid->section->column_count; i++)
+        x += laid->width[i];
+    return x + FORM_PAD_X;
+}
+
+/* What words of one line leave of that column. */
+static mpt room_beside(const struct laid_form_section *laid, const struct laid_form_line *line)
+{
+    size_t column = words_column(laid->section);
+    if (column == laid->section->column_count || line->words[column].line_count != 1)
+        return 0;
+    mpt room = laid->width[column] - 2 * FORM_PAD_X - line->words[column].lines[0].width -
+               FORM_ASKED_APART;
+    return room > 0 ? room : 0;
+}
+
 static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt width,
                      const struct form_line *line, struct laid_form_line *out)
 {
@@ -138,24 +168,15 @@ static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt 
         }
         out->cells = larger_of(out->cells, cell_height(pen, laid, i, out, cell));
     }
-    out->blanks = blanks_lay(pen, &asked, line, width - laid->indent - FORM_PAD_X);
+    struct blank_space space = {width - laid->indent - FORM_PAD_X, room_beside(laid, out)};
+    out->blanks = blanks_lay(pen, &asked, line, space);
+    if (out->blanks.beside > 0)
+        out->cells = larger_of(out->cells, FORM_BLANK_ROW);
     if (out->blanks.over > 0 && !laid->wide) {
         laid->wide = true;
         laid->wide_at = line->origin;
     }
     out->height = out->cells + out->blanks.height;
-}
-
-/* Where the first column of words has them. */
-static mpt indent_of(const struct laid_form_section *laid)
-{
-    mpt x = 0;
-    for (size_t i = 0; i < laid->section->column_count; i++) {
-        if (laid->section->columns[i].kind == FORM_TEXT)
-            return x + FORM_PAD_X;
-        x += laid->width[i];
-    }
-    return FORM_PAD_X;
 }
 
 /* Is the title no wider than the columns before the first that has a head, and each head one
@@ -280,6 +301,20 @@ static void form_rule_place(struct pen *pen, struct point corner, mpt width)
     pen_line(pen, corner, (struct point){corner.x + width, corner.y}, INK_BLACK, HAIR);
 }
 
+/* Beside the words up to the right edge of their column. */
+static struct blank_corners blank_corners_of(const struct laid_form_section *laid,
+                                             const struct laid_form_line *line,
+                                             struct point corner)
+{
+    size_t column = words_column(laid->section);
+    mpt x = corner.x + laid->indent;
+    mpt right = column == laid->section->column_count
+                    ? x : x - FORM_PAD_X + laid->width[column] - FORM_PAD_X;
+    return (struct blank_corners){
+        .beside = {right - room_beside(laid, line), corner.y},
+        .below = {x, corner.y + line->cells}, .cells = line->cells};
+}
+
 static void form_line_place(struct pen *pen, const struct laid_form_section *laid, size_t index,
                             struct point corner)
 {
@@ -296,8 +331,8 @@ static void form_line_place(struct pen *pen, const struct laid_form_section *lai
             form_cell_place(pen, kind, &line->cells[i], &own->words[i], box);
         x += laid->width[i];
     }
-    blanks_place(pen, &own->blanks,
-                 (struct point){corner.x + laid->indent, corner.y + own->cells});
+    struct blank_corners corners = blank_corners_of(laid, own, corner);
+    blanks_place(pen, &own->blanks, &corners);
     reading_end(pen, outer);
 }
 
