@@ -184,15 +184,6 @@
     X(IS_stop_pull, is_stop_pull, PLAIN, "") \
     X(IS_fed_by_battery, is_fed_by_battery, PLAIN, "") \
     X(IS_fed_by_230_v, is_fed_by_230_v, PLAIN, "") \
-    X(IS_leads_to_engine, is_leads_to_engine, PLAIN, "") \
-    X(IS_leads_to_sink, is_leads_to_sink, PLAIN, "") \
-    X(IS_leads_to_toilet, is_leads_to_toilet, PLAIN, "") \
-    X(IS_leads_to_shower, is_leads_to_shower, PLAIN, "") \
-    X(IS_leads_to_cockpit_drain, is_leads_to_cockpit_drain, PLAIN, "") \
-    X(IS_leads_to_pump, is_leads_to_pump, PLAIN, "") \
-    X(IS_leads_to_log, is_leads_to_log, PLAIN, "") \
-    X(IS_leads_to_exhaust, is_leads_to_exhaust, PLAIN, "") \
-    X(IS_leads_to_other, is_leads_to_other, PLAIN, "") \
     X(IS_works_freely, is_works_freely, PLAIN, "") \
     X(IS_works_hard, is_works_hard, PLAIN, "") \
     X(IS_works_not_at_all, is_works_not_at_all, PLAIN, "") \

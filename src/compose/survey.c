@@ -72,6 +72,7 @@ const struct sheet_set *survey_compose(const struct compose_input *input, struct
                             .asked = survey_asked(input, arena)};
     struct composing *composing = survey_composing(&survey);
     survey.numbers = arena_array(arena, input->boat->equipment_count, sizeof *survey.numbers);
+    survey.walked = arena_array(arena, input->boat->equipment_count, sizeof *survey.walked);
     survey_facts_add(&survey);
     if (survey_is_new(&survey))
         survey_new_add(&survey);

@@ -48,15 +48,33 @@ const char *survey_radio_word(struct survey *survey, enum radio_fact fact)
 
 /* ---- what is asked ---- */
 
+static const char *label_lacking(struct survey *survey, const char *label)
+{
+    struct arena *arena = survey_composing(survey)->arena;
+    return survey_said(survey,
+                       phrase_joined(arena, WORD_JOIN_SPACE,
+                                     word_alone(survey_composing(survey), WORD_SURVEY_LACKS),
+                                     phrase_verbatim(arena, label), NULL));
+}
+
+void survey_ask_blank(struct survey *survey, const struct form_blank *blank)
+{
+    struct form_blank own = *blank;
+    if (survey->lacks_next)
+        own.label = label_lacking(survey, blank->label);
+    survey->lacks_next = false;
+    form_blank_add(&survey->writer, &own);
+}
+
 void survey_ask(struct survey *survey, const char *label, enum form_room room)
 {
-    form_blank_add(&survey->writer, &(struct form_blank){.label = label, .room = room});
+    survey_ask_blank(survey, &(struct form_blank){.label = label, .room = room});
 }
 
 void survey_ask_choice(struct survey *survey, const char *label, const char *const *choices,
                        size_t count)
 {
-    form_blank_add(&survey->writer, &(struct form_blank){label, choices, count, FORM_NO_ROOM});
+    survey_ask_blank(survey, &(struct form_blank){label, choices, count, FORM_NO_ROOM});
 }
 
 void survey_ask_answer(struct survey *survey, const char *label)
@@ -87,7 +105,6 @@ static const struct choice_words choice_rows[] = {
     {GEAR_kind, WORD_IS_kind_handwheel, VALVE_COUNT - 1},
     {GEAR_stop, WORD_IS_stop_current, STOP_COUNT - 1},
     {GEAR_fed_by, WORD_IS_fed_by_battery, FEED_COUNT - 1},
-    {GEAR_leads_to, WORD_IS_leads_to_engine, OPENING_COUNT - 1},
     {GEAR_works, WORD_IS_works_freely, WORKS_COUNT - 1},
     {GEAR_wearer, WORD_IS_wearer_adult, WEARER_COUNT - 1},
     {GEAR_lanyard, WORD_IS_lanyard_stowed, LANYARD_COUNT - 1},
@@ -148,8 +165,7 @@ void survey_ask_radio(struct survey *survey, enum radio_fact fact)
 
 void survey_lacks_say(struct survey *survey, enum lacks_said *said)
 {
-    if (*said == LACKS_UNSAID)
-        survey_ask(survey, survey_word(survey, WORD_SURVEY_LACKS), FORM_NO_ROOM);
+    survey->lacks_next = *said == LACKS_UNSAID;
     *said = LACKS_SAID;
 }
 

@@ -107,16 +107,17 @@ static void controls_add(struct survey *survey)
 {
     const struct boat *boat = survey_boat(survey);
     size_t added = 0;
-    for (size_t i = 0; i < boat->equipment_count; i++) {
+    for (size_t i = 0; i < survey->walked_count; i++) {
         const char *words[STATE_COUNT];
-        size_t count = control_states(survey, &boat->equipment[i], words);
+        size_t index = survey->walked[i];
+        size_t count = control_states(survey, &boat->equipment[index], words);
         if (count == 0)
             continue;
         if (added == 0)
             part_begin(survey, WORD_SURVEY_LEFT, WORD_SURVEY_LEFT_NOTE, &bare);
         if (added++ % END_LINE_CONTROLS == 0)
             bare_line_add(survey, 2);
-        survey_ask_choice(survey, control_said(survey, i), words, count);
+        survey_ask_choice(survey, control_said(survey, index), words, count);
     }
 }
 

@@ -134,8 +134,8 @@ static void identity_ask(struct survey *survey, const char *what, const struct t
                                              phrase_verbatim(arena, survey_grouped(
                                                                         survey, value->text)),
                                              NULL);
-    form_blank_add(&survey->writer,
-                   &(struct form_blank){survey_said(survey, label), same, 1, FORM_LONG});
+    survey_ask_blank(survey,
+                     &(struct form_blank){survey_said(survey, label), same, 1, FORM_LONG});
 }
 
 static void identities_ask(struct survey *survey, const struct equipment *gear)
@@ -159,18 +159,23 @@ static bool fact_asked_of(const struct asked_item *asked, const struct equipment
     return item_field(gear->kind->item, field) >= BELONGS_ASKED;
 }
 
+/* A hand may get there from the cockpit. Of all other places the zone tells. */
+static bool survey_may_reach(const struct zone *zone)
+{
+    return zone != NULL && (zone->at_door || zone->id == ZONE_companionway);
+}
+
 /* Facts that other facts of the piece make idle. */
 static bool fact_idle(const struct boat *boat, const struct equipment *gear,
                       enum gear_field field)
 {
-    bool below = gear->place_zone != NULL && gear->place_zone->level == LEVEL_BELOW;
     if (field == GEAR_side)
         return gear->place_side != SIDE_NONE ||
                (gear->place_zone != NULL && gear->place_zone->narrow);
     if (field == GEAR_serves)
         return boat->engine_space_count < 2;
     if (field == GEAR_from_cockpit)
-        return !below && gear->from.place_zone == NULL;
+        return !survey_may_reach(worked_zone(gear));
     return field == GEAR_works && gear->valve.answer == ANSWER_NO;
 }
 
@@ -230,6 +235,7 @@ void survey_piece_add(struct survey *survey, size_t index)
         {number, NULL}, {TEXT_OR_EMPTY(gear->tag), gear->kind},
         {piece_known(survey, gear), NULL}, {"", NULL}, {"", NULL}, {"", NULL}, {"", NULL}};
     survey->numbers[index] = number;
+    survey->walked[survey->walked_count++] = index;
     form_line_add(&survey->writer, cells, FORM_PLAIN, gear->place);
     survey_ask_try(survey, gear);
     dates_ask(survey, gear);
@@ -265,9 +271,12 @@ static void all_facts_ask(struct survey *survey, const struct survey_unrecorded 
 {
     const struct asked_item *asked = line->asked;
     survey_ask_handling(survey, asked->kind, NULL);
-    for (size_t i = 0; i < asked->fact_count; i++)
-        if (asked->facts[i] != GEAR_serves)
+    for (size_t i = 0; i < asked->fact_count; i++) {
+        bool idle = asked->facts[i] == GEAR_serves ||
+                    (asked->facts[i] == GEAR_from_cockpit && !survey_may_reach(asked->usual));
+        if (!idle)
             survey_ask_gear(survey, asked->facts[i]);
+    }
     for (enum radio_fact fact = RADIO_FACT_NONE + 1; fact < RADIO_FACT_COUNT; fact++)
         if (asked->kind->item == ITEM_vhf_dsc && survey_radio_word(survey, fact) != NULL)
             survey_ask_radio(survey, fact);
@@ -286,8 +295,6 @@ void survey_unrecorded_add(struct survey *survey, const struct survey_unrecorded
     form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
     if (!columns)
         survey_ask_choice(survey, "", aboard, 2);
-    if (text_empty(line->tag))
-        survey_ask(survey, survey_gear_word(survey, GEAR_tag), FORM_SHORT);
     survey_ask(survey, survey_word(survey, WORD_SURVEY_PLACE), FORM_LONG);
     all_facts_ask(survey, line);
 }

@@ -11,6 +11,9 @@ struct survey {
     struct asked_list asked;      /* what such a boat may have, in the order of the walk */
     size_t number;                /* of the last line: they run through all sheets */
     const char **numbers;         /* of each piece of the record, in its order */
+    size_t *walked;               /* the pieces in the order of the lines, */
+    size_t walked_count;          /* as far as they were written */
+    bool lacks_next;              /* what is asked next is the first that is not recorded */
 };
 
 static inline struct composing *survey_composing(struct survey *survey)
@@ -38,6 +41,7 @@ const char *survey_number(struct survey *survey);
 
 /* ---- survey_asked.c: what is asked below the last line ---- */
 
+void survey_ask_blank(struct survey *survey, const struct form_blank *blank);
 void survey_ask(struct survey *survey, const char *label, enum form_room room);
 void survey_ask_choice(struct survey *survey, const char *label, const char *const *choices,
                        size_t count);
@@ -59,7 +63,7 @@ const char *survey_gear_word(struct survey *survey, enum gear_field field);
 const char *survey_boat_word(struct survey *survey, enum boat_fact fact);
 const char *survey_radio_word(struct survey *survey, enum radio_fact fact);
 
-/* Are the words "Not recorded:" said before what is asked? Said before the first of them. */
+/* "Not recorded:" is said before what is asked next, the first time. */
 enum lacks_said { LACKS_UNSAID, LACKS_SAID };
 void survey_lacks_say(struct survey *survey, enum lacks_said *said);
 

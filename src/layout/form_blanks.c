@@ -82,12 +82,23 @@ static size_t parts_most(const struct form_line *line)
 struct blank_flow {
     mpt width, column;            /* of a row; of a column, 0: there are none */
     mpt x;                        /* 0: at the start of a row */
-    size_t row;
+    mpt y;                        /* of the row */
+    struct laid_blank *begin;     /* its first part */
+    struct laid_blank *end;       /* behind its last */
 };
 
-static void row_turn(struct blank_flow *flow)
+/* The height of a row is that of all its parts. */
+static void row_end(struct blank_flow *flow)
 {
-    flow->row += flow->x > 0 ? 1 : 0;
+    mpt tall = FORM_TICK_ROW;
+    for (struct laid_blank *part = flow->begin; part < flow->end; part++)
+        tall = part->room > 0 ? FORM_BLANK_ROW : tall;
+    for (struct laid_blank *part = flow->begin; part < flow->end; part++) {
+        part->y = flow->y;
+        part->tall = tall;
+    }
+    flow->y += flow->begin < flow->end ? tall : 0;
+    flow->begin = flow->end;
     flow->x = 0;
 }
 
@@ -120,7 +131,7 @@ static void question_flow(struct blank_flow *flow, struct laid_blank *parts, siz
 {
     mpt start = question_start(flow);
     if (start + question_width(parts, count) > flow->width)
-        row_turn(flow);
+        row_end(flow);
     else
         flow->x = start;
     for (size_t i = 0; i < count; i++) {
@@ -129,11 +140,11 @@ static void question_flow(struct blank_flow *flow, struct laid_blank *parts, siz
         if (tied_to_next(parts, i, count))
             need += FORM_ASKED_GAP + parts[i + 1].width;
         if (flow->x > 0 && flow->x + gap + need > flow->width) {
-            row_turn(flow);
+            row_end(flow);
             gap = 0;
         }
         parts[i].x = flow->x + gap;
-        parts[i].row = flow->row;
+        flow->end = &parts[i] + 1;
         flow->x = parts[i].x + parts[i].width;
     }
 }
@@ -143,7 +154,7 @@ static void ends_widen(struct laid_blanks *laid, mpt width)
 {
     for (size_t i = laid->beside; i < laid->count; i++) {
         struct laid_blank *part = &laid->parts[i];
-        bool last = i + 1 == laid->count || laid->parts[i + 1].row != part->row;
+        bool last = i + 1 == laid->count || laid->parts[i + 1].y != part->y;
         mpt end = part->x + part->width;
         laid->over = end - width > laid->over ? end - width : laid->over;
         if (last && part->room >= FORM_ROOM_LONG && end < width) {
@@ -185,6 +196,7 @@ struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
                               .column = line->across == 0 ? 0
                                                           : space.width / (mpt)line->across};
     mpt end = 0;
+    flow.begin = flow.end = laid.parts;
     for (size_t i = 0; i < line->blank_count; i++) {
         size_t first = laid.count;
         size_t count = question_add(pen, style, line, &laid, &line->blanks[i]);
@@ -192,13 +204,15 @@ struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
                       question_beside(laid.parts + first, count, space.beside, &end);
         if (beside)
             laid.beside = laid.count;
+        if (beside)
+            flow.begin = flow.end = laid.parts + laid.count;
         else
             question_flow(&flow, laid.parts + first, count);
     }
+    row_end(&flow);
     beside_shift(&laid, space.beside - end);
     ends_widen(&laid, space.width);
-    laid.height = laid.count == laid.beside
-                      ? 0 : (mpt)(flow.row + 1) * FORM_BLANK_ROW + FORM_PAD_Y;
+    laid.height = flow.y == 0 ? 0 : flow.y + FORM_PAD_Y;
     return laid;
 }
 
@@ -237,12 +251,11 @@ void blanks_place(struct pen *pen, const struct laid_blanks *laid,
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_blank *part = &laid->parts[i];
         struct point beside = corners->beside, below = corners->below;
-        mpt row = below.y + (mpt)part->row * FORM_BLANK_ROW;
         blank_part_place(pen, part,
                          i < laid->beside
                              ? (struct area){beside.x + part->x, beside.y, part->width,
                                              corners->cells}
-                             : (struct area){below.x + part->x, row, part->width,
-                                             FORM_BLANK_ROW});
+                             : (struct area){below.x + part->x, below.y + part->y,
+                                             part->width, part->tall});
     }
 }

@@ -11,7 +11,8 @@ struct laid_blank {
     enum laid_blank_box { BLANK_NO_BOX, BLANK_BOX } box;
     mpt room;                     /* of the line behind the words; 0: there is none */
     mpt x;                        /* from the left edge; */
-    size_t row;                   /* below the cells; of parts beside the words none counts */
+    mpt y, tall;                  /* of its row below the cells; of parts beside the words none
+                                     counts */
     mpt width;
 };
 

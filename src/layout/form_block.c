@@ -71,7 +71,7 @@ static mpt column_width(const struct pen *pen, const struct form_section *sectio
     for (size_t i = 0; i < section->line_count; i++)
         widest = larger_of(widest,
                            cell_width(pen, column->kind, &section->lines[i].cells[index]));
-    return widest + 2 * FORM_PAD_X;
+    return widest + 2 * (column->kind == FORM_TICK ? FORM_TICK_PAD : FORM_PAD_X);
 }
 
 static void column_widths_find(const struct pen *pen, struct laid_form_section *laid, mpt width)
@@ -140,14 +140,27 @@ static mpt indent_of(const struct laid_form_section *laid)
     return x + FORM_PAD_X;
 }
 
-/* What words of one line leave of that column. */
-static mpt room_beside(const struct laid_form_section *laid, const struct laid_form_line *line)
+/* Of that column and of those behind it, as far as the line has nothing in them. */
+static mpt words_room(const struct laid_form_section *laid, const struct form_line *line)
 {
     size_t column = words_column(laid->section);
-    if (column == laid->section->column_count || line->words[column].line_count != 1)
+    mpt room = laid->width[column] - 2 * FORM_PAD_X;
+    for (size_t i = column + 1; i < laid->section->column_count; i++) {
+        if (laid->section->columns[i].kind != FORM_TICK || line->cells[i].text != NULL)
+            break;
+        room += laid->width[i];
+    }
+    return room;
+}
+
+/* What words of one line leave of it. */
+static mpt room_beside(const struct laid_form_section *laid, const struct form_line *line,
+                       const struct laid_form_line *out)
+{
+    size_t column = words_column(laid->section);
+    if (column == laid->section->column_count || out->words[column].line_count != 1)
         return 0;
-    mpt room = laid->width[column] - 2 * FORM_PAD_X - line->words[column].lines[0].width -
-               FORM_ASKED_APART;
+    mpt room = words_room(laid, line) - out->words[column].lines[0].width - FORM_ASKED_APART;
     return room > 0 ? room : 0;
 }
 
@@ -168,7 +181,7 @@ static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt 
         }
         out->cells = larger_of(out->cells, cell_height(pen, laid, i, out, cell));
     }
-    struct blank_space space = {width - laid->indent - FORM_PAD_X, room_beside(laid, out)};
+    struct blank_space space = {width - laid->indent - FORM_PAD_X, room_beside(laid, line, out)};
     out->blanks = blanks_lay(pen, &asked, line, space);
     if (out->blanks.beside > 0)
         out->cells = larger_of(out->cells, FORM_BLANK_ROW);
@@ -177,6 +190,12 @@ static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt 
         laid->wide_at = line->origin;
     }
     out->height = out->cells + out->blanks.height;
+}
+
+static mpt head_room(const struct laid_form_section *laid, size_t column)
+{
+    bool tick = laid->section->columns[column].kind == FORM_TICK;
+    return laid->width[column] - 2 * (tick ? FORM_TICK_PAD : FORM_PAD_X);
 }
 
 /* Is the title no wider than the columns before the first that has a head, and each head one
@@ -192,7 +211,7 @@ static bool bar_holds_heads(const struct pen *pen, const struct laid_form_sectio
     if (i == section->column_count || title > room)
         return false;
     for (; i < section->column_count; i++)
-        if (pen_width(pen, &style, section->columns[i].head) > laid->width[i] - 2 * FORM_PAD_X)
+        if (pen_width(pen, &style, section->columns[i].head) > head_room(laid, i))
             return false;
     return true;
 }
@@ -205,8 +224,7 @@ static void heads_lay(const struct pen *pen, struct laid_form_section *laid)
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const char *head = laid->section->columns[i].head;
         laid->head.words[i] = paragraph_make(pen, &style, head,
-                                             laid->width[i] - 2 * FORM_PAD_X,
-                                             pen->sheet->origin);
+                                             head_room(laid, i), pen->sheet->origin);
         if (!text_empty(head))
             highest = larger_of(highest, paragraph_height(&laid->head.words[i]));
     }
@@ -301,18 +319,17 @@ static void form_rule_place(struct pen *pen, struct point corner, mpt width)
     pen_line(pen, corner, (struct point){corner.x + width, corner.y}, INK_BLACK, HAIR);
 }
 
-/* Beside the words up to the right edge of their column. */
-static struct blank_corners blank_corners_of(const struct laid_form_section *laid,
-                                             const struct laid_form_line *line,
+/* What is asked beside the words ends where their room does. */
+static struct blank_corners blank_corners_of(const struct laid_form_section *laid, size_t index,
                                              struct point corner)
 {
-    size_t column = words_column(laid->section);
-    mpt x = corner.x + laid->indent;
-    mpt right = column == laid->section->column_count
-                    ? x : x - FORM_PAD_X + laid->width[column] - FORM_PAD_X;
+    const struct form_line *line = &laid->section->lines[index];
+    const struct laid_form_line *own = &laid->lines[index];
+    mpt x = corner.x + laid->indent, beside = room_beside(laid, line, own);
+    mpt right = beside == 0 ? x : x + words_room(laid, line);
     return (struct blank_corners){
-        .beside = {right - room_beside(laid, line), corner.y},
-        .below = {x, corner.y + line->cells}, .cells = line->cells};
+        .beside = {right - beside, corner.y},
+        .below = {x, corner.y + own->cells}, .cells = own->cells};
 }
 
 static void form_line_place(struct pen *pen, const struct laid_form_section *laid, size_t index,
@@ -331,7 +348,7 @@ static void form_line_place(struct pen *pen, const struct laid_form_section *lai
             form_cell_place(pen, kind, &line->cells[i], &own->words[i], box);
         x += laid->width[i];
     }
-    struct blank_corners corners = blank_corners_of(laid, own, corner);
+    struct blank_corners corners = blank_corners_of(laid, index, corner);
     blanks_place(pen, &own->blanks, &corners);
     reading_end(pen, outer);
 }
