@@ -51,12 +51,13 @@ struct form_line {
     const struct form_blank *blanks; /* one behind the other, on as many rows as they take, from
                                         the first column of words to the edge */
     size_t blank_count;
-    size_t across;                 /* so many to a row, below each other; 0: each as wide as it is */
+    size_t across;                 /* so many to a row, in columns; 0: each as wide as it is */
 };
 
 enum form_start {
     FORM_GOES_ON,      /* below the section before it, where a line of it has room there */
-    FORM_NEW_PAGE
+    FORM_NEW_PAGE,
+    FORM_WHOLE         /* not parted where a page can hold all of it */
 };
 
 enum form_manner {

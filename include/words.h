@@ -15,7 +15,6 @@
 #include "known_names.h"
 #include "problem.h"
 #include "source.h"
-#include "survey_word_list.h"
 #include "yaml_fields.h"
 #include "zone.h"
 
@@ -133,7 +132,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NATURE_MOB, nature_mob, PLAIN, "") \
     CALL_WORD_LIST(X) \
     FORM_WORD_LIST(X) \
-    SURVEY_WORD_LIST(X) \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \

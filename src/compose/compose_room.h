@@ -282,11 +282,6 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
-/* What a piece is called, and all that a crew can use of it besides its zone and side: its spot,
- * the engine it is for, where it is worked from and with what. Both may be NULL. */
-struct gear_words { const struct phrase *name, *detail; };
-struct gear_words gear_words_of(struct composing *composing, const struct equipment *gear);
-
 /* The boat's gear by places, from the bow aft, and where the cards hang (NULL: nobody told). */
 const struct plan_place *plan_places(struct composing *composing, const struct marker *here,
                                      size_t *count);

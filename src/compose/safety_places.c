@@ -1,7 +1,7 @@
 /* safety_places.c - the gear of a safety plan by places: what stands in one zone, on one side
  * and level, is one place, each piece of it a line (room: compose). Never leaves a piece
  * out: each is on the plan of its own level. */
-#include "compose_room.h"
+#include "gear_words.h"
 
 #include <stdlib.h>
 

@@ -1,5 +1,6 @@
 /* survey_end.c - the last sections of a survey: what is not fitted, what moved, how controls are
- * left, what the returning skipper tells, and who decides whether the boat sails (room: compose). */
+ * left, who decides whether the boat sails, and what the returning skipper tells (room:
+ * compose). */
 #include "survey_room.h"
 
 /* So many boxes or controls are on one line at most: a line is never parted between two pages. */
@@ -20,7 +21,7 @@ static void part_begin(struct survey *survey, enum word title, enum word note,
 
 /* Of lines that ask below alone. */
 static const struct form_column bare_column[] = {{FORM_TEXT, "", 0}};
-static const struct survey_columns bare = {bare_column, 1};
+static const struct survey_columns bare_columns = {bare_column, 1};
 
 static void bare_line_add(struct survey *survey, size_t across)
 {
@@ -52,7 +53,7 @@ static void absent_add(struct survey *survey)
     const struct absence_list *list = &survey_boat(survey)->not_fitted;
     if (list->count == 0)
         return;
-    part_begin(survey, WORD_SURVEY_ABSENT, WORD_SURVEY_ABSENT_NOTE, &bare);
+    part_begin(survey, WORD_SURVEY_ABSENT, WORD_SURVEY_ABSENT_NOTE, &bare_columns);
     for (size_t i = 0; i < list->count; i++) {
         if (i % END_LINE_ABSENT == 0)
             bare_line_add(survey, 3);
@@ -114,7 +115,7 @@ static void controls_add(struct survey *survey)
         if (count == 0)
             continue;
         if (added == 0)
-            part_begin(survey, WORD_SURVEY_LEFT, WORD_SURVEY_LEFT_NOTE, &bare);
+            part_begin(survey, WORD_SURVEY_LEFT, WORD_SURVEY_LEFT_NOTE, &bare_columns);
         if (added++ % END_LINE_CONTROLS == 0)
             bare_line_add(survey, 2);
         survey_ask_choice(survey, control_said(survey, index), words, count);
@@ -123,9 +124,9 @@ static void controls_add(struct survey *survey)
 
 /* ---- hand-back ---- */
 
-static void signed_ask(struct survey *survey)
+static void signed_ask(struct survey *survey, enum word by)
 {
-    survey_ask(survey, survey_word(survey, WORD_SURVEY_WHO), FORM_LONG);
+    survey_ask(survey, survey_word(survey, by), FORM_LONG);
     survey_ask(survey, survey_word(survey, WORD_SURVEY_DAY), FORM_SHORT);
     survey_ask(survey, survey_word(survey, WORD_SURVEY_SIGNED), FORM_LONG);
 }
@@ -141,14 +142,17 @@ static void handed_back_add(struct survey *survey)
     columns[1] = (struct form_column){FORM_TICK, survey_word(survey, WORD_SURVEY_YES), 0};
     columns[2] = (struct form_column){FORM_TICK, survey_word(survey, WORD_SURVEY_NO), 0};
     columns[3] = (struct form_column){FORM_BLANK, survey_word(survey, WORD_SURVEY_BACK_WHAT), 0};
-    part_begin(survey, WORD_SURVEY_BACK, WORD_SURVEY_BACK_NOTE,
-               &(struct survey_columns){columns, 4});
+    form_section_add(&survey->writer,
+                     &(struct form_section){.title = survey_word(survey, WORD_SURVEY_BACK),
+                                            .note = survey_word(survey, WORD_SURVEY_BACK_NOTE),
+                                            .columns = columns, .column_count = 4,
+                                            .start = FORM_WHOLE});
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++) {
         const struct form_cell cells[] = {
             {survey_word(survey, questions[i]), NULL}, {"", NULL}, {"", NULL}, {"", NULL}};
         form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
     }
-    signed_ask(survey);
+    signed_ask(survey, WORD_SURVEY_WHO);
 }
 
 /* ---- verdict ---- */
@@ -167,20 +171,19 @@ static void verdict_add(struct survey *survey)
                      &(struct form_section){.title = survey_word(survey, WORD_SURVEY_VERDICT),
                                             .note = survey_word(survey,
                                                                 WORD_SURVEY_VERDICT_NOTE),
-                                            .columns = bare.at, .column_count = bare.count,
-                                            .manner = FORM_WARNED});
+                                            .columns = bare_columns.at,
+                                            .column_count = bare_columns.count,
+                                            .start = FORM_WHOLE, .manner = FORM_WARNED});
     verdict_line_add(survey, WORD_SURVEY_GO, FORM_NO_ROOM);
     verdict_line_add(survey, WORD_SURVEY_GO_WITH, FORM_LONG);
+    bare_line_add(survey, 0);
     survey_ask(survey, "", FORM_LONG);
     survey_ask(survey, survey_word(survey, WORD_SURVEY_UNTIL), FORM_SHORT);
     verdict_line_add(survey, WORD_SURVEY_NOT_UNTIL, FORM_LONG);
-    survey_ask(survey, "", FORM_LONG);
     bare_line_add(survey, 0);
-    survey_ask(survey, survey_word(survey, WORD_SURVEY_DECIDED), FORM_NO_ROOM);
-    signed_ask(survey);
+    signed_ask(survey, WORD_SURVEY_DECIDED);
     bare_line_add(survey, 0);
-    survey_ask(survey, survey_word(survey, WORD_SURVEY_WALKED), FORM_NO_ROOM);
-    signed_ask(survey);
+    signed_ask(survey, WORD_SURVEY_WALKED);
 }
 
 void survey_end_add(struct survey *survey)
@@ -188,7 +191,7 @@ void survey_end_add(struct survey *survey)
     absent_add(survey);
     moved_add(survey);
     controls_add(survey);
+    verdict_add(survey);
     if (!survey_is_new(survey))
         handed_back_add(survey);
-    verdict_add(survey);
 }

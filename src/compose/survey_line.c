@@ -1,6 +1,7 @@
 /* survey_line.c - lines of a survey: what is known of a piece of gear, and below it what is to be
  * tried, read and recorded (room: compose). A fact that is not recorded is asked, never
  * supposed. */
+#include "gear_words.h"
 #include "survey_room.h"
 
 #include "item_states.h"

@@ -11,8 +11,8 @@ struct untried {
     enum word word;
 };
 
-#define UNTRIED(item, word) {ITEM_##item, WORD_SURVEY_##word},
-static const struct untried untried_rows[] = {SURVEY_TRY_LIST(UNTRIED)};
+#define UNTRIED_ROW(item, word) {ITEM_##item, WORD_SURVEY_##word},
+static const struct untried untried_rows[] = {SURVEY_TRY_LIST(UNTRIED_ROW)};
 
 static enum word untried_word(enum item_key item)
 {

@@ -1,7 +1,7 @@
 /* survey_try_list.h - gear that nobody brings into its states for a trial, since that spends it,
  * sends something, or lets water in (room: compose). Columns: item, what is said instead:
  * LOOK, it is looked at alone; TEST, it has a test of its own, and BEACON, one that sends nothing;
- * RADIO, it is listened to. */
+ * RADIO, it is listened to. Private to src/compose. */
 #ifndef MAYDECK_SURVEY_TRY_LIST_H
 #define MAYDECK_SURVEY_TRY_LIST_H
 

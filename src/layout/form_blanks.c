@@ -20,7 +20,7 @@ static mpt room_width(enum form_room room)
     return 0;
 }
 
-static mpt words_width(const struct laid_blank *part)
+static mpt blank_words_width(const struct laid_blank *part)
 {
     return part->words.line_count == 0 ? 0 : part->words.lines[0].width;
 }
@@ -33,7 +33,7 @@ static mpt box_width(const struct laid_blank *part)
 /* With the gap between words and line. */
 static mpt part_width(const struct laid_blank *part)
 {
-    mpt words = box_width(part) + words_width(part);
+    mpt words = box_width(part) + blank_words_width(part);
     mpt gap = words > 0 && part->room > 0 ? FORM_BLANK_GAP : 0;
     return words + gap + part->room;
 }
@@ -68,7 +68,7 @@ static size_t question_add(const struct pen *pen, const struct style *style,
     return laid->count - before;
 }
 
-static size_t parts_most(const struct form_line *line)
+static size_t blank_parts_most(const struct form_line *line)
 {
     size_t count = 0;
     for (size_t i = 0; i < line->blank_count; i++)
@@ -149,18 +149,41 @@ static void question_flow(struct blank_flow *flow, struct laid_blank *parts, siz
     }
 }
 
-/* A long line that ends a row goes to its edge. */
-static void ends_widen(struct laid_blanks *laid, mpt width)
+/* The parts of a row from `first` on; gives behind the last. */
+static size_t row_parts_end(const struct laid_blanks *laid, size_t first)
 {
-    for (size_t i = laid->beside; i < laid->count; i++) {
+    size_t end = first;
+    while (end < laid->count && laid->parts[end].y == laid->parts[first].y)
+        end++;
+    return end;
+}
+
+/* What a row leaves is given to its long lines. */
+static void row_widen(struct laid_blanks *laid, size_t first, size_t end, mpt slack)
+{
+    size_t many = 0;
+    mpt shift = 0;
+    for (size_t i = first; i < end; i++)
+        many += laid->parts[i].room >= FORM_ROOM_LONG ? 1 : 0;
+    for (size_t i = first; many > 0 && i < end; i++) {
         struct laid_blank *part = &laid->parts[i];
-        bool last = i + 1 == laid->count || laid->parts[i + 1].y != part->y;
-        mpt end = part->x + part->width;
-        laid->over = end - width > laid->over ? end - width : laid->over;
-        if (last && part->room >= FORM_ROOM_LONG && end < width) {
-            part->room += width - end;
-            part->width += width - end;
-        }
+        mpt more = part->room >= FORM_ROOM_LONG ? slack / (mpt)many : 0;
+        part->x += shift;
+        part->room += more;
+        part->width += more;
+        shift += more;
+    }
+}
+
+static void rows_widen(struct laid_blanks *laid, mpt width, mpt column)
+{
+    for (size_t first = laid->beside, end; first < laid->count; first = end) {
+        end = row_parts_end(laid, first);
+        const struct laid_blank *last = &laid->parts[end - 1];
+        mpt slack = width - last->x - last->width;
+        laid->over = -slack > laid->over ? -slack : laid->over;
+        if (slack > 0 && column == 0)
+            row_widen(laid, first, end, slack);
     }
 }
 
@@ -191,7 +214,7 @@ struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
                               const struct form_line *line, struct blank_space space)
 {
     struct laid_blanks laid = {
-        .parts = arena_array(pen->arena, parts_most(line), sizeof *laid.parts)};
+        .parts = arena_array(pen->arena, blank_parts_most(line), sizeof *laid.parts)};
     struct blank_flow flow = {.width = space.width,
                               .column = line->across == 0 ? 0
                                                           : space.width / (mpt)line->across};
@@ -211,7 +234,7 @@ struct laid_blanks blanks_lay(const struct pen *pen, const struct style *style,
     }
     row_end(&flow);
     beside_shift(&laid, space.beside - end);
-    ends_widen(&laid, space.width);
+    rows_widen(&laid, space.width, flow.column);
     laid.height = flow.y == 0 ? 0 : flow.y + FORM_PAD_Y;
     return laid;
 }

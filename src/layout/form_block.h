@@ -9,7 +9,8 @@
 /* A line of a section, or the heads of its columns. */
 struct laid_form_line {
     struct paragraph words[FORM_COLUMNS_MOST];
-    struct laid_blanks blanks;         /* below the cells */
+    struct laid_blanks blanks;         /* below the cells, or beside words of one line; */
+    mpt beside;                        /* then where the room beside them begins */
     mpt cells;                         /* height of the cells */
     mpt height;                        /* with all below them */
 };
@@ -19,7 +20,7 @@ struct laid_form_section {
     mpt width[FORM_COLUMNS_MOST];      /* of each column */
     struct paragraph title, note;
     mpt bar, note_height;              /* of the dark bar; of the note, 0: it has none */
-    struct laid_form_line head;        /* of height 0: no column has one, or they stand in the bar */
+    struct laid_form_line head;        /* of height 0: none, or they stand in the bar, */
     bool heads_in_bar;                 /* beside the title, where it leaves room */
     mpt indent;                        /* of what is asked below the cells */
     struct laid_form_line *lines;

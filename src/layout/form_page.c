@@ -84,10 +84,10 @@ static size_t lines_end(const struct form_pages *pages, const struct laid_form_s
     return end;
 }
 
-/* What nobody may pass over is not parted where a page can hold it. */
+/* Would a section be parted here that a page can hold? */
 static bool is_whole_on_next(const struct form_pages *pages, const struct laid_form_section *laid)
 {
-    return laid->section->manner == FORM_WARNED && laid->height <= pages->room &&
+    return laid->section->start == FORM_WHOLE && laid->height <= pages->room &&
            pages->used + FORM_SECTION_GAP + laid->height > pages->room;
 }
 

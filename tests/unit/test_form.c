@@ -184,6 +184,35 @@ static void a_question_wider_than_its_row_is_told(void **state)
     assert_non_null(strstr(case_problems_text(&test), "is wider than its column"));
 }
 
+/* Behind lines that fill a page but for a few. */
+static void a_section_stands_whole_where_a_page_can_hold_it(void **state)
+{
+    (void)state;
+    for (size_t lines = 8; lines < 24; lines++) {
+        const struct compose_input input = case_input(&test, false);
+        struct form_writer writer = form_begin(&input, test.arena, test.problems);
+        struct form_section whole = listed;
+        form_section_add(&writer, &listed);
+        for (size_t i = 1; i <= lines; i++)
+            line_add(&writer, i, "Knife, in the sheath");
+        whole.title = "Saloon";
+        whole.start = FORM_WHOLE;
+        form_section_add(&writer, &whole);
+        for (size_t i = 1; i <= 9; i++)
+            line_add(&writer, i, "Knife, on the mast");
+        const struct laid_sheet *laid = laid_of(
+            form_end(&writer, &(struct form_head){
+                                  .id = "walk", .title = phrase_verbatim(test.arena, "Walk"),
+                                  .signs = phrase_verbatim(test.arena, "Go in this order.")}),
+            PAPER_A4);
+        size_t pages = 0;
+        for (size_t i = 0; i < laid->page_count; i++)
+            pages += numbers_on(laid->pages[i], "Saloon", 1) > 1 ? 1 : 0;
+        assert_int_equal(pages, 1);
+        assert_int_equal(numbers_on(laid->pages[laid->page_count - 1], "Saloon", 1), 10);
+    }
+}
+
 static void a_note_stands_once(void **state)
 {
     (void)state;
@@ -236,6 +265,7 @@ int main(void)
         TEST(pages_are_counted_and_pass_proofreading),
         TEST(what_is_asked_below_a_line_stands_there),
         TEST(a_question_wider_than_its_row_is_told),
+        TEST(a_section_stands_whole_where_a_page_can_hold_it),
         TEST(a_note_stands_once),
         TEST(what_must_stand_on_one_page_is_told_where_it_does_not),
         TEST(a_word_wider_than_its_column_is_told),
