@@ -9,14 +9,14 @@
 #define GEAR_WORD(key, ...) [GEAR_##key] = WORD_ASK_##key,
 #define WORD_ASK_item WORD_COUNT   /* what it is, and metres: never asked */
 #define WORD_ASK_at WORD_COUNT
-static const enum word gear_words[GEAR_FIELD_COUNT] = {GEAR_FIELD_LIST(GEAR_WORD)};
+static const enum word gear_fact_words[GEAR_FIELD_COUNT] = {GEAR_FIELD_LIST(GEAR_WORD)};
 
 /* What tells a boat's kind is on no list of what is asked. */
 #define WORD_ASK_BOAT_specimen WORD_COUNT
 #define WORD_ASK_BOAT_hull WORD_COUNT
 #define WORD_ASK_BOAT_rig WORD_COUNT
 #define BOAT_WORD(key, ...) [BOAT_##key] = WORD_ASK_BOAT_##key,
-static const enum word boat_words[BOAT_FACT_COUNT] = {BOAT_FACT_LIST(BOAT_WORD)};
+static const enum word boat_fact_words[BOAT_FACT_COUNT] = {BOAT_FACT_LIST(BOAT_WORD)};
 
 /* The place of the set is asked as that of all gear. */
 #define WORD_ASK_RADIO_tag WORD_COUNT
@@ -24,7 +24,7 @@ static const enum word boat_words[BOAT_FACT_COUNT] = {BOAT_FACT_LIST(BOAT_WORD)}
 #define WORD_ASK_RADIO_side WORD_COUNT
 #define WORD_ASK_RADIO_spot WORD_COUNT
 #define RADIO_WORD(key, ...) [RADIO_##key] = WORD_ASK_RADIO_##key,
-static const enum word radio_words[RADIO_FACT_COUNT] = {RADIO_FACT_LIST(RADIO_WORD)};
+static const enum word radio_fact_words[RADIO_FACT_COUNT] = {RADIO_FACT_LIST(RADIO_WORD)};
 
 static const char *word_of_fact(struct survey *survey, enum word word)
 {
@@ -33,17 +33,17 @@ static const char *word_of_fact(struct survey *survey, enum word word)
 
 const char *survey_gear_word(struct survey *survey, enum gear_field field)
 {
-    return word_of_fact(survey, gear_words[field]);
+    return word_of_fact(survey, gear_fact_words[field]);
 }
 
 const char *survey_boat_word(struct survey *survey, enum boat_fact fact)
 {
-    return word_of_fact(survey, boat_words[fact]);
+    return word_of_fact(survey, boat_fact_words[fact]);
 }
 
 const char *survey_radio_word(struct survey *survey, enum radio_fact fact)
 {
-    return word_of_fact(survey, radio_words[fact]);
+    return word_of_fact(survey, radio_fact_words[fact]);
 }
 
 /* ---- what is asked ---- */

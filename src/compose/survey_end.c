@@ -9,7 +9,7 @@
 #define MOVED_LINES 7
 #define MOVED_LINES_NEW 12
 
-static void part_begin(struct survey *survey, enum word title, enum word note,
+static void end_part_begin(struct survey *survey, enum word title, enum word note,
                        const struct survey_columns *columns)
 {
     form_section_add(&survey->writer,
@@ -53,7 +53,7 @@ static void absent_add(struct survey *survey)
     const struct absence_list *list = &survey_boat(survey)->not_fitted;
     if (list->count == 0)
         return;
-    part_begin(survey, WORD_SURVEY_ABSENT, WORD_SURVEY_ABSENT_NOTE, &bare_columns);
+    end_part_begin(survey, WORD_SURVEY_ABSENT, WORD_SURVEY_ABSENT_NOTE, &bare_columns);
     for (size_t i = 0; i < list->count; i++) {
         if (i % END_LINE_ABSENT == 0)
             bare_line_add(survey, 3);
@@ -75,7 +75,7 @@ static void moved_add(struct survey *survey)
     columns[1] = (struct form_column){FORM_BLANK, survey_word(survey, WORD_SURVEY_MOVES_WHAT), 0};
     columns[2] = (struct form_column){FORM_BLANK, survey_word(survey, WORD_SURVEY_MOVES_FROM), 0};
     columns[3] = (struct form_column){FORM_BLANK, survey_word(survey, WORD_SURVEY_MOVES_TO), 0};
-    part_begin(survey, WORD_SURVEY_MOVES, WORD_COUNT, &(struct survey_columns){columns, 4});
+    end_part_begin(survey, WORD_SURVEY_MOVES, WORD_COUNT, &(struct survey_columns){columns, 4});
     for (size_t i = 0; i < count; i++)
         form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
 }
@@ -115,7 +115,7 @@ static void controls_add(struct survey *survey)
         if (count == 0)
             continue;
         if (added == 0)
-            part_begin(survey, WORD_SURVEY_LEFT, WORD_SURVEY_LEFT_NOTE, &bare_columns);
+            end_part_begin(survey, WORD_SURVEY_LEFT, WORD_SURVEY_LEFT_NOTE, &bare_columns);
         if (added++ % END_LINE_CONTROLS == 0)
             bare_line_add(survey, 2);
         survey_ask_choice(survey, control_said(survey, index), words, count);

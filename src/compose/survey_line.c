@@ -190,7 +190,7 @@ bool survey_lacks(const struct boat *boat, const struct asked_item *asked,
     return field_place(row, gear).line == 0;
 }
 
-static const struct asked_item *asked_of(const struct survey *survey, enum item_key item)
+static const struct asked_item *asked_row_of(const struct survey *survey, enum item_key item)
 {
     for (size_t i = 0; i < survey->asked.count; i++)
         if (survey->asked.rows[i].kind->item == item)
@@ -213,7 +213,7 @@ static void facts_of_radio_ask(struct survey *survey, const struct radio_facts *
 static void lacking_ask(struct survey *survey, const struct equipment *gear)
 {
     const struct boat *boat = survey_boat(survey);
-    const struct asked_item *asked = asked_of(survey, gear->kind->item);
+    const struct asked_item *asked = asked_row_of(survey, gear->kind->item);
     enum lacks_said said =
         survey_ask_handling(survey, gear->kind, gear) ? LACKS_SAID : LACKS_UNSAID;
     for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++) {

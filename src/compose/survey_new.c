@@ -4,14 +4,16 @@
 
 #include "starter.h"
 
-static const enum zone_key new_boat_engines[] = {ZONE_engine_space_port, ZONE_engine_space_starboard};
+static const enum zone_key new_boat_engines[] = {ZONE_engine_space_port,
+                                                 ZONE_engine_space_starboard};
 static const enum zone_key new_boat_engine[] = {ZONE_engine_space};
 
 const struct boat *survey_new_boat(enum hull hull, enum rig rig, struct arena *arena)
 {
     struct boat *boat = arena_alloc(arena, sizeof *boat);
     *boat = (struct boat){.key = "", .catamaran = hull == HULL_CATAMARAN,
-                          .engine_spaces = hull == HULL_CATAMARAN ? new_boat_engines : new_boat_engine,
+                          .engine_spaces = hull == HULL_CATAMARAN ? new_boat_engines
+                                                                  : new_boat_engine,
                           .engine_space_count = hull == HULL_CATAMARAN ? 2 : 1};
     boat->facts.hull.value = hull;
     boat->facts.rig.value = rig;

@@ -31,7 +31,7 @@ static mpt box_width(const struct laid_blank *part)
 }
 
 /* With the gap between words and line. */
-static mpt part_width(const struct laid_blank *part)
+static mpt blank_part_width(const struct laid_blank *part)
 {
     mpt words = box_width(part) + blank_words_width(part);
     mpt gap = words > 0 && part->room > 0 ? FORM_BLANK_GAP : 0;
@@ -44,7 +44,7 @@ static void blank_part_add(const struct pen *pen, const struct style *style,
 {
     if (!text_empty(words))
         part.words = paragraph_make(pen, style, words, ANY_WIDTH, line->origin);
-    part.width = part_width(&part);
+    part.width = blank_part_width(&part);
     laid->parts[laid->count++] = part;
 }
 
