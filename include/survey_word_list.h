@@ -8,6 +8,7 @@
     X(DOCUMENT_SURVEY, document_survey, PLAIN, "") \
     X(SURVEY_TITLE, survey_title, PLAIN, "") \
     X(SURVEY_SIGNS, survey_signs, PLAIN, "") \
+    X(SURVEY_SIGNS_NEW, survey_signs_new, PLAIN, "") \
     X(SURVEY_NEW, survey_new, PLAIN, "kind") \
     X(SURVEY_MONOHULL, survey_monohull, PLAIN, "") \
     X(SURVEY_CATAMARAN, survey_catamaran, PLAIN, "") \
@@ -50,6 +51,8 @@
     X(SURVEY_ELSE, survey_else, PLAIN, "") \
     X(SURVEY_IDENTITY, survey_identity, PLAIN, "tag name") \
     X(SURVEY_CODES, survey_codes, PLAIN, "") \
+    X(SURVEY_REST, survey_rest, PLAIN, "") \
+    X(SURVEY_REST_LACKING, survey_rest_lacking, PLAIN, "") \
     X(SURVEY_OF_BASE, survey_of_base, PLAIN, "") \
     X(SURVEY_ENGINE, survey_engine, PLAIN, "") \
     X(SURVEY_GAS, survey_gas, PLAIN, "") \

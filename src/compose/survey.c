@@ -83,5 +83,7 @@ const struct sheet_set *survey_compose(const struct compose_input *input, struct
                     &(struct form_head){
                         .id = "survey", .title = word_alone(composing, WORD_SURVEY_TITLE),
                         .over = survey_is_new(&survey) ? kind_said(&survey) : NULL,
-                        .signs = word_alone(composing, WORD_SURVEY_SIGNS)});
+                        .signs = word_alone(composing, survey_is_new(&survey)
+                                                           ? WORD_SURVEY_SIGNS_NEW
+                                                           : WORD_SURVEY_SIGNS)});
 }

@@ -12,13 +12,19 @@ static const struct phrase *verbatim(struct survey *survey, const char *text)
     return phrase_verbatim(survey_composing(survey)->arena, text);
 }
 
-/* A fact that is held against the boat; the value NULL: it is not recorded. */
+/* A fact that is held against the boat; the value NULL: it is not recorded. Of a new boat all of
+ * them are written. */
 static void held_fact_add(struct survey *survey, const char *what, const char *value,
                           struct place origin)
 {
     bool known = !text_empty(value);
+    const struct form_cell asked[] = {{survey_number(survey), NULL}, {what, NULL}, {"", NULL}};
+    if (survey_is_new(survey)) {
+        form_line_add(&survey->writer, asked, FORM_PLAIN, origin);
+        return;
+    }
     const struct form_cell cells[] = {
-        {survey_number(survey), NULL}, {what, NULL},
+        {asked[0].text, NULL}, {what, NULL},
         {known ? survey_grouped(survey, value) : survey_word(survey, WORD_NOT_RECORDED), NULL},
         {known ? "" : NULL, NULL}, {"", NULL}};
     form_line_add(&survey->writer, cells, FORM_PLAIN, origin);
@@ -86,11 +92,26 @@ static bool boat_fact_asked(struct survey *survey, enum boat_fact fact)
            field_place(boat_fact_row(fact), &boat->facts).line == 0;
 }
 
+/* The line that they stand below, before the first of them. */
+static void rest_begin(struct survey *survey, enum lacks_said *said)
+{
+    enum word word = survey_is_new(survey) ? WORD_SURVEY_REST : WORD_SURVEY_REST_LACKING;
+    size_t columns = survey_is_new(survey) ? 3 : 5;
+    struct form_cell cells[5] = {{"", NULL}, {"", NULL}, {"", NULL}};
+    if (*said == LACKS_SAID)
+        return;
+    cells[0].text = survey_number(survey);
+    cells[1].text = survey_word(survey, word);
+    cells[columns - 1].text = NULL;
+    form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
+    *said = LACKS_SAID;
+}
+
 static void engines_ask(struct survey *survey, enum lacks_said *said)
 {
     const struct boat *boat = survey_boat(survey);
     for (size_t i = 0; !boat->engines_given && i < boat->engine_space_count; i++) {
-        survey_lacks_say(survey, said);
+        rest_begin(survey, said);
         survey_ask(survey, survey_word(survey, WORD_SURVEY_ENGINE), FORM_LONG);
     }
 }
@@ -102,22 +123,22 @@ static void gas_ask(struct survey *survey, enum lacks_said *said)
                                   survey_word(survey, WORD_SURVEY_INBOARD),
                                   survey_word(survey, WORD_SURVEY_NOWHERE)};
     if (gas->carried.answer == ANSWER_NOT_RECORDED) {
-        survey_lacks_say(survey, said);
+        rest_begin(survey, said);
         survey_ask_answer(survey, survey_word(survey, WORD_SURVEY_GAS));
     }
     if (gas->carried.answer != ANSWER_NO && gas->locker_drains.value == DRAIN_UNSAID) {
-        survey_lacks_say(survey, said);
+        rest_begin(survey, said);
         survey_ask_choice(survey, survey_word(survey, WORD_SURVEY_DRAIN), drains, 3);
     }
 }
 
-/* All else that is not recorded, below the line of where her cards hang. */
+/* All else that is not recorded. */
 static void rest_ask(struct survey *survey)
 {
     enum lacks_said said = LACKS_UNSAID;
     for (enum boat_fact fact = BOAT_FACT_NONE + 1; fact < BOAT_FACT_COUNT; fact++)
         if (boat_fact_asked(survey, fact)) {
-            survey_lacks_say(survey, &said);
+            rest_begin(survey, &said);
             survey_ask_boat(survey, fact);
         }
     engines_ask(survey, &said);
@@ -132,22 +153,33 @@ static void cards_line_add(struct survey *survey)
     form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
 }
 
-void survey_facts_add(struct survey *survey)
+/* What is recorded has columns of its own. */
+static void facts_section_begin(struct survey *survey)
 {
     struct form_column *columns = arena_array(survey_composing(survey)->arena, 5,
                                               sizeof *columns);
-    columns[0] = (struct form_column){.kind = FORM_NUMBER, .head = ""};
-    columns[1] = (struct form_column){FORM_TEXT, "", FACT_SHARE_WHAT};
-    columns[2] = (struct form_column){FORM_TEXT, survey_word(survey, WORD_SURVEY_RECORDED),
-                                      FACT_SHARE_VALUE};
-    columns[3] = (struct form_column){.kind = FORM_TICK,
-                                      .head = survey_word(survey, WORD_SURVEY_RIGHT)};
-    columns[4] = (struct form_column){.kind = FORM_BLANK,
-                                      .head = survey_word(survey, WORD_SURVEY_ELSE)};
+    size_t count = 0;
+    columns[count++] = (struct form_column){.kind = FORM_NUMBER, .head = ""};
+    columns[count++] = (struct form_column){FORM_TEXT, "", FACT_SHARE_WHAT};
+    if (!survey_is_new(survey)) {
+        columns[count++] = (struct form_column){
+            FORM_TEXT, survey_word(survey, WORD_SURVEY_RECORDED), FACT_SHARE_VALUE};
+        columns[count++] = (struct form_column){
+            FORM_TICK, survey_word(survey, WORD_SURVEY_RIGHT), 0};
+    }
+    columns[count++] = (struct form_column){
+        FORM_BLANK, survey_is_new(survey) ? "" : survey_word(survey, WORD_SURVEY_ELSE), 0};
     form_section_add(&survey->writer,
-                     &(struct form_section){.title = survey_word(survey, WORD_SURVEY_BOAT),
-                                            .note = survey_word(survey, WORD_SURVEY_BOAT_NOTE),
-                                            .columns = columns, .column_count = 5});
+                     &(struct form_section){
+                         .title = survey_word(survey, WORD_SURVEY_BOAT),
+                         .note = survey_is_new(survey)
+                                     ? "" : survey_word(survey, WORD_SURVEY_BOAT_NOTE),
+                         .columns = columns, .column_count = count});
+}
+
+void survey_facts_add(struct survey *survey)
+{
+    facts_section_begin(survey);
     for (size_t i = 0; i < sizeof held_facts / sizeof *held_facts; i++)
         boat_fact_add(survey, held_facts[i]);
     if (!radio_absent(survey_boat(survey))) {
