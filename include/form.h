@@ -36,15 +36,31 @@ enum form_voice {
     FORM_SPOKEN        /* in capitals: what is said on the radio, or must be found at once */
 };
 
+/* How much is to be written behind words. */
+enum form_room { FORM_NO_ROOM, FORM_SHORT, FORM_LONG };
+
+/* What is asked below the cells of a line: words, boxes to tick, and a line to write upon. */
+struct form_blank {
+    const char *label;             /* before it; "" for none */
+    const char *const *choices;    /* a box to tick before each */
+    size_t choice_count;
+    enum form_room room;           /* behind all of these */
+};
+
 struct form_line {
     const struct form_cell *cells; /* one a column of its section */
     enum form_voice voice;
     struct place origin;
+    const struct form_blank *blanks; /* one behind the other, on as many rows as they take, from
+                                        the first column of words to the edge */
+    size_t blank_count;
+    size_t across;                 /* so many to a row, in columns; 0: each as wide as it is */
 };
 
 enum form_start {
     FORM_GOES_ON,      /* below the section before it, where a line of it has room there */
-    FORM_NEW_PAGE
+    FORM_NEW_PAGE,
+    FORM_WHOLE         /* not parted where a page can hold all of it */
 };
 
 enum form_manner {

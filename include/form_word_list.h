@@ -4,6 +4,7 @@
 #define MAYDECK_FORM_WORD_LIST_H
 
 #include "brief_word_list.h"
+#include "survey_word_list.h"
 
 #define FORM_WORD_LIST(X) \
     X(FORM_SHEET, form_sheet, PLAIN, "number") \
@@ -17,6 +18,7 @@
     X(OVERVIEW_TITLE, overview_title, PLAIN, "") \
     X(OVERVIEW_SIGNS, overview_signs, PLAIN, "") \
     X(DOCUMENT_OVERVIEW, document_overview, PLAIN, "") \
-    BRIEF_WORD_LIST(X)
+    BRIEF_WORD_LIST(X) \
+    SURVEY_WORD_LIST(X)
 
 #endif

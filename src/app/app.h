@@ -38,6 +38,8 @@ struct options {
     const char *position, *bearing, *time;  /* call: as given */
     const char *hull;         /* start: a word of hull_words; NULL: not told */
     const char *like;         /* start: a model of the base; NULL: none */
+    unsigned new_hull;        /* survey: enum hull of a new boat; HULL_NONE: of those there are */
+    unsigned rig;             /* survey: enum rig of a new boat; RIG_NONE: not told */
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
@@ -110,5 +112,6 @@ enum exit_status command_hang(const struct options *options);
 enum exit_status command_renew(const struct options *options);
 enum exit_status command_due(const struct options *options);
 enum exit_status command_brief(const struct options *options);
+enum exit_status command_survey(const struct options *options);
 
 #endif

@@ -97,15 +97,18 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     fleet->procedures_sound = own == OWN_FILES_SOUND && fleet->procedures.count > 0;
     if (is_folder(options->base))
         base_strays_tell(fleet, options->base);
-    bool listed = is_folder(options->base) && boats_list(options, fleet);
+    bool boats = (needs & NEED_NO_BOATS) == 0;
+    bool listed = is_folder(options->base) && (!boats || boats_list(options, fleet));
     bool crew = crew_read(options, fleet);
     bool judged = base_judge(options, fleet);
     bool spoken = fleet->languages.count == 0 || languages_choose(options, fleet);
     fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
     if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)
         return false;
-    models_read(options, fleet);
-    boats_read(options, fleet);
+    if (boats) {
+        models_read(options, fleet);
+        boats_read(options, fleet);
+    }
     return true;
 }
 

@@ -15,6 +15,7 @@
 enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
+    NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
 };
 
 /* One boat that was asked for. */

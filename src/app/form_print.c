@@ -26,6 +26,48 @@ static const struct page *const *form_pages(const struct sheets *sheets)
     return pages;
 }
 
+/* ---- paper ---- */
+
+/* Lines to write upon need the width of A4. */
+#define FORM_WIDTH_LEAST MM(200)
+
+static bool paper_too_narrow(enum paper_key key)
+{
+    return paper_of(key)->width < FORM_WIDTH_LEAST;
+}
+
+static enum paper_key form_base_paper(const struct fleet *fleet)
+{
+    return paper_too_narrow(base_paper(fleet)) ? PAPER_A4 : base_paper(fleet);
+}
+
+bool form_paper_sound(const struct options *options, const struct fleet *fleet)
+{
+    enum paper_key key = (enum paper_key)options->paper;
+    if (key == PAPER_NONE || !paper_too_narrow(key))
+        return true;
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
+                "write --paper a4 or --paper letter",
+                "--paper %s is too narrow for a sheet to write upon", paper_of(key)->key);
+    return false;
+}
+
+/* ".de.letter" in a language that is not the base's first, on a paper that is not its own. */
+static const char *form_ending(const struct sheets *sheets)
+{
+    const struct job *job = sheets->boat->job;
+    const struct paper *paper = &job->papers[sheets->part.paper];
+    struct text_builder out = text_builder_in(sheets->boat->arena);
+    text_add(&out, "");
+    if (sheets->input.words != job->fleet->first_language)
+        text_add_format(&out, ".%s", words_language(sheets->input.words));
+    if (!text_equal(paper->key, paper_of(form_base_paper(job->fleet))->key))
+        text_add_format(&out, ".%s", paper->key);
+    return out.at;
+}
+
+/* ---- files ---- */
+
 static void form_dump(const struct form_printing *printing, const struct sheets *sheets,
                       const struct page *const *pages)
 {
@@ -35,7 +77,7 @@ static void form_dump(const struct form_printing *printing, const struct sheets 
         page_dump(pages[i], &out);
         file_put(printing->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, pages[i]->id,
-                             sheets_ending(sheets)),
+                             form_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -50,10 +92,11 @@ static void form_write(const struct form_printing *printing, const struct sheets
         .title = words_fill(words, boat->arena, WORD_DOCUMENT_TITLE, "boat",
                             TEXT_OR_EMPTY(boat->boat->facts.name), "what",
                             words_get(words, printing->form->kind.title), NULL),
-        .subject = TEXT_OR_EMPTY(printing->fleet->base->name), .language = words_language(words),
+        .subject = printing->fleet->base == NULL ? "" : TEXT_OR_EMPTY(printing->fleet->base->name),
+        .language = words_language(words),
         .pages = pages, .count = sheets->page_count};
     const char *name = text_format(boat->arena, "%s-%s%s.pdf", boat->key, printing->form->file,
-                                   sheets_ending(sheets));
+                                   form_ending(sheets));
     struct bytes bytes;
     if (pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
         file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
@@ -73,16 +116,44 @@ static void form_sheets_print(void *run, struct sheets *sheets)
         form_write(printing, sheets, pages);
 }
 
+/* What the job is made by: the same options with the paper of forms. */
+static struct options form_options(const struct options *options, const struct fleet *fleet)
+{
+    struct options own = *options;
+    if (own.paper == PAPER_NONE)
+        own.paper = form_base_paper(fleet);
+    return own;
+}
+
 void forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form)
 {
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
-    struct form_printing printing = {options, fleet, form};
-    struct job job = job_of_kind(options, fleet, &form->kind);
-    if (!folder_ready(options->output, fleet->arena, fleet->problems))
+    struct options own = form_options(options, fleet);
+    struct form_printing printing = {&own, fleet, form};
+    struct job job = job_of_kind(&own, fleet, &form->kind);
+    if (!folder_ready(own.output, fleet->arena, fleet->problems))
         return;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
-    folder_sweep(options->output, fleet->arena);
+    folder_sweep(own.output, fleet->arena);
     job_run(&job, &use, &printing);
+}
+
+void form_print_one(const struct options *options, struct fleet *fleet,
+                    const struct form_kind *form, const struct boat *boat)
+{
+    struct options own = form_options(options, fleet);
+    struct form_printing printing = {&own, fleet, form};
+    struct job job = job_of_kind(&own, fleet, &form->kind);
+    struct boat_job alone = {.job = &job, .key = boat->key, .arena = fleet->arena,
+                             .problems = fleet->problems, .boat = boat, .sound = true};
+    folder_sweep(own.output, fleet->arena);
+    for (size_t i = 0; i < job_part_count(&job); i++) {
+        struct sheets sheets = sheets_compose(&alone, job_part_at(&job, i));
+        sheets_lay(&sheets);
+        sheets_tell(&sheets);
+        sheets_prove(&sheets);
+        form_sheets_print(&printing, &sheets);
+    }
 }

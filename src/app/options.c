@@ -107,6 +107,13 @@ const struct command commands[] = {
      "and is not. The date is the last good day. Exit 1 where one is past, is not\n"
      "recorded, or, with --until, is to come by then.",
      command_due, NULL},
+    {"survey", OF_SURVEY, "print a sheet to walk round a boat with",
+     "Writes BOAT-survey.pdf: each piece of gear with what is recorded of it, in the order\n"
+     "of a walk through the boat, with boxes to tick, states to try, dates to read, and\n"
+     "room for what is not recorded; then what moved, the hand-back, and who decides\n"
+     "whether the boat sails. With --hull a blank one for a new boat of that kind. Of a\n"
+     "boat whose file has errors there is no sheet, and they are told.",
+     command_survey, NULL},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -127,6 +134,12 @@ static const struct option_row option_rows[] = {
      "which boat calls (its file name without .yaml)", NULL},
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "boats to write a file for (such as tern)", NULL},
+    {OF_SURVEY, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+     "only these boats (file names without .yaml)", NULL},
+    {OF_SURVEY, "hull", 0, OPTION_CHOICE, AT(new_hull), "HULL",
+     "a blank sheet for a new boat (new-HULL-survey.pdf)", hull_words},
+    {OF_SURVEY, "rig", 0, OPTION_CHOICE, AT(rig), "RIG",
+     "with --hull: what moves the new boat besides engines", rig_words},
     {OF_START, "hull", 0, OPTION_TEXT, AT(hull), "HULL", "monohull, catamaran or trimaran", NULL},
     {OF_START, "like", 0, OPTION_TEXT, AT(like), "MODEL",
      "sister ships: only what models/MODEL.yaml cannot hold", NULL},
@@ -151,6 +164,8 @@ static const struct option_row option_rows[] = {
      "in these languages, not the base's first (BOAT-brief.LANG.pdf)", NULL},
     {OF_CHECK | OF_WHY, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
      "in these languages, not the base's first (such as en)", NULL},
+    {OF_SURVEY, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
+     "in these languages, not the base's first (BOAT-survey.LANG.pdf)", NULL},
     {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
      "with the words that cards print in this language (default: en)", NULL},
     {OF_HANG, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
@@ -161,6 +176,8 @@ static const struct option_row option_rows[] = {
      "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
     {OF_BRIEF, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
      "on this paper, not the base's (BOAT-brief.PAPER.pdf)", paper_words},
+    {OF_SURVEY, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "on a4 or letter, not the base's (BOAT-survey.PAPER.pdf)", paper_words},
     {OF_PRINT, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
      "edge that is punched half-way (default top)", punch_words},
     {OF_PRINT, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
@@ -175,7 +192,7 @@ static const struct option_row option_rows[] = {
      "in black and greys: hatches in place of colours (BOAT.mono.pdf)", NULL},
     {OF_CHECK, "mono", 0, OPTION_FLAG, AT(mono), NULL,
      "laid out in black and greys, as print --mono does", NULL},
-    {OF_PRINT | OF_BRIEF, "output", 'o', OPTION_TEXT, AT(output), "DIR",
+    {OF_PRINT | OF_BRIEF | OF_SURVEY, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_TABLE, "output", 'o', OPTION_TEXT, AT(table), "FILE",
      "write into this file (default: standard output)", NULL},
@@ -189,7 +206,8 @@ static const struct option_row option_rows[] = {
      "stands in for today (2026-11-25)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
      "day of the time that is filled in (default today)", NULL},
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE | OF_BRIEF, "date", 0, OPTION_DATE, AT(today), "DATE",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE | OF_BRIEF | OF_SURVEY, "date", 0, OPTION_DATE, AT(today),
+     "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
      "also print cards that lack facts, marked DRAFT (BOAT-draft.pdf)", NULL},
@@ -348,6 +366,7 @@ static const struct option_need needs[] = {
     {"label-gap", "stickers", "add --stickers, or leave it out: cards have no labels"},
     {"label-at", "stickers", "add --stickers, or leave it out: cards have no labels"},
     {"people", "from", "write the first day of the charter, such as --from 2027-05-01"},
+    {"rig", "hull", "say of which hull the new boat is: --hull monohull"},
     {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };

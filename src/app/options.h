@@ -19,8 +19,9 @@ enum command_bit {
     OF_TABLE = 1 << 9,
     OF_TAKE = 1 << 10,
     OF_BRIEF = 1 << 11,
+    OF_SURVEY = 1 << 12,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
-             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF,
+             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY,
     OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
 };
 

@@ -277,6 +277,16 @@ static void rows_visit(const struct visiting *visiting, const struct rows_facts 
         row_visit(visiting, &rows->rows[i]);
 }
 
+static void form_blanks_visit(const struct visiting *visiting, const struct form_line *line)
+{
+    for (size_t i = 0; i < line->blank_count; i++) {
+        const struct form_blank *blank = &line->blanks[i];
+        give_behind(visiting, FACT_PRINTED, "asked", blank->label, line->origin);
+        for (size_t c = 0; c < blank->choice_count; c++)
+            give_behind(visiting, FACT_PRINTED, "choice", blank->choices[c], line->origin);
+    }
+}
+
 /* The cells of a line stand behind each other: other lines may have one of them too. The head of a
  * column stands over all of them. */
 static void form_section_visit(const struct visiting *visiting,
@@ -286,12 +296,13 @@ static void form_section_visit(const struct visiting *visiting,
     give(visiting, FACT_PRINTED, "note", section->note, nowhere);
     for (size_t c = 0; c < section->column_count; c++)
         give(visiting, FACT_PRINTED, "column", section->columns[c].head, nowhere);
-    for (size_t i = 0; i < section->line_count; i++)
-        for (size_t c = 0; c < section->column_count; c++) {
-            const struct form_line *line = &section->lines[i];
+    for (size_t i = 0; i < section->line_count; i++) {
+        const struct form_line *line = &section->lines[i];
+        for (size_t c = 0; c < section->column_count; c++)
             (c == 0 ? give : give_behind)(visiting, FACT_PRINTED, "cell", line->cells[c].text,
                                           line->origin);
-        }
+        form_blanks_visit(visiting, line);
+    }
 }
 
 static void form_visit(const struct visiting *visiting, const struct form_facts *form)

@@ -103,8 +103,9 @@ void brief_since_add(struct briefing *briefing)
 void brief_rules_add(struct briefing *briefing)
 {
     struct arena *arena = briefing->writer.composing.arena;
-    const struct base_record *base = briefing->writer.composing.in->base;
-    bool none = base->local_rule_count == 0;
+    const struct compose_input *in = briefing->writer.composing.in;
+    const struct own_lines *lists[] = {&in->base->own_lines, &in->boat->own_lines};
+    bool none = lists[0]->count + lists[1]->count == 0;
     brief_section_add(briefing,
                       &(struct brief_section){
                           .title = WORD_BRIEF_RULES,
@@ -113,13 +114,15 @@ void brief_rules_add(struct briefing *briefing)
                           .column_count = 1});
     for (size_t i = 0; none && i < BLANKS_FOR_RULES; i++)
         brief_blank_add(briefing, NULL);
-    for (size_t i = 0; i < base->local_rule_count; i++) {
-        const struct local_rule *rule = &base->local_rules[i];
-        brief_text_add(briefing,
-                       phrase_word(arena, WORD_BRIEF_RULE, "rule", phrase_text(arena, &rule->rule),
-                                   "source", phrase_text(arena, &rule->source), NULL),
-                       rule->place);
-    }
+    for (size_t k = 0; k < sizeof lists / sizeof *lists; k++)
+        for (size_t i = 0; i < lists[k]->count; i++) {
+            const struct own_line *line = &lists[k]->rows[i];
+            brief_text_add(briefing,
+                           phrase_word(arena, WORD_BRIEF_RULE, "rule",
+                                       phrase_text(arena, &line->say), "source",
+                                       phrase_text(arena, &line->source), NULL),
+                           line->place);
+        }
 }
 
 /* ---- whom to call ---- */

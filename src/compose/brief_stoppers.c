@@ -179,8 +179,8 @@ static const struct form_line *rest_lines(struct briefing *briefing, size_t coun
         cells[1] = brief_cell(briefing,
                               phrase_counted(arena, WORD_BRIEF_REST, i + 1, "count",
                                              brief_number(briefing, i + 1), NULL));
-        lines[i] = (struct form_line){cells, FORM_PLAIN,
-                                      briefing->writer.composing.in->boat->place};
+        lines[i] = (struct form_line){.cells = cells, .voice = FORM_PLAIN,
+                                      .origin = briefing->writer.composing.in->boat->place};
     }
     return lines;
 }

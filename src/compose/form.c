@@ -46,8 +46,36 @@ void form_line_add(struct form_writer *writer, const struct form_cell *cells,
         own[i] = cells[i];
     writer->lines = arena_grow(arena, writer->lines, section->line_count, &writer->line_room,
                                sizeof *writer->lines);
-    writer->lines[section->line_count++] = (struct form_line){own, voice, origin};
+    writer->lines[section->line_count++] =
+        (struct form_line){.cells = own, .voice = voice, .origin = origin};
     section->lines = writer->lines;
+    writer->blanks = NULL;
+    writer->blank_room = 0;
+}
+
+static struct form_line *line_last(struct form_writer *writer)
+{
+    promise(writer->count > 0 && writer->sections[writer->count - 1].line_count > 0);
+    return &writer->lines[writer->sections[writer->count - 1].line_count - 1];
+}
+
+void form_blank_add(struct form_writer *writer, const struct form_blank *blank)
+{
+    struct arena *arena = writer->composing.arena;
+    struct form_line *line = line_last(writer);
+    const char **choices = arena_array(arena, blank->choice_count, sizeof *choices);
+    for (size_t i = 0; i < blank->choice_count; i++)
+        choices[i] = blank->choices[i];
+    writer->blanks = arena_grow(arena, writer->blanks, line->blank_count, &writer->blank_room,
+                                sizeof *writer->blanks);
+    writer->blanks[line->blank_count] = *blank;
+    writer->blanks[line->blank_count++].choices = choices;
+    line->blanks = writer->blanks;
+}
+
+void form_blanks_align(struct form_writer *writer, size_t across)
+{
+    line_last(writer)->across = across;
 }
 
 const char *form_word(const struct form_writer *writer, enum word word)

@@ -13,6 +13,8 @@ struct form_writer {
     struct form_line *lines;      /* of the last section */
     size_t line_room;
     const struct views_facts *views;      /* pages shown small below all sections; NULL: none */
+    struct form_blank *blanks;    /* of the last line */
+    size_t blank_room;
 };
 
 /* What stands at its head and foot. */
@@ -34,6 +36,13 @@ void form_section_add(struct form_writer *writer, const struct form_section *sec
 /* A line of the last section: as many cells as it has columns, which are copied. */
 void form_line_add(struct form_writer *writer, const struct form_cell *cells,
                    enum form_voice voice, struct place origin);
+
+/* Asks that below the cells of the last line, behind what was asked there before. The choices are
+ * copied. */
+void form_blank_add(struct form_writer *writer, const struct form_blank *blank);
+
+/* So many of what is asked below the last line stand to a row. */
+void form_blanks_align(struct form_writer *writer, size_t across);
 
 /* The form as the one sheet of a set. */
 const struct sheet_set *form_end(struct form_writer *writer, const struct form_head *head);

@@ -1,7 +1,7 @@
 /* safety_places.c - the gear of a safety plan by places: what stands in one zone, on one side
  * and level, is one place, each piece of it a line (room: compose). Never leaves a piece
  * out: each is on the plan of its own level. */
-#include "compose_room.h"
+#include "gear_words.h"
 
 #include <stdlib.h>
 
@@ -189,19 +189,25 @@ static const struct phrase *purpose(struct composing *composing, const struct eq
                                       NULL);
 }
 
+struct gear_words gear_words_of(struct composing *composing, const struct equipment *gear)
+{
+    struct gear_words words = {gear_name(composing, gear, 1, CAPACITY_WEIGHT),
+                               gear_detail(composing, gear)};
+    if (gear->kind->item == ITEM_seacock) {
+        words.name = phrase_item(composing->arena, ITEM_seacock);
+        words.detail = phrase_joined(composing->arena, WORD_JOIN_COMMA, purpose(composing, gear),
+                                     words.detail, NULL);
+    }
+    return words;
+}
+
 static struct plan_row gear_line(struct composing *composing, const struct piece *piece)
 {
     const struct equipment *gear = piece->gear;
     struct plan_row row = {.kind = gear->kind, .marker = piece->marker};
-    const struct phrase *detail = gear_detail(composing, gear);
-    const struct phrase *name = gear_name(composing, gear, 1, CAPACITY_WEIGHT);
-    if (gear->kind->item == ITEM_seacock) {
-        name = phrase_item(composing->arena, ITEM_seacock);
-        detail = phrase_joined(composing->arena, WORD_JOIN_COMMA, purpose(composing, gear), detail,
-                               NULL);
-    }
-    row.name = phrase_said(composing, name);
-    row.detail = phrase_said(composing, detail);
+    struct gear_words words = gear_words_of(composing, gear);
+    row.name = phrase_said(composing, words.name);
+    row.detail = phrase_said(composing, words.detail);
     return row;
 }
 

@@ -74,7 +74,7 @@ static mpt column_width(const struct pen *pen, const struct form_section *sectio
     for (size_t i = 0; i < section->line_count; i++)
         widest = larger_of(widest,
                            cell_width(pen, column->kind, &section->lines[i].cells[index]));
-    return widest + 2 * FORM_PAD_X;
+    return widest + 2 * (column->kind == FORM_TICK ? FORM_TICK_PAD : FORM_PAD_X);
 }
 
 static void column_widths_find(const struct pen *pen, struct laid_form_section *laid, mpt width)
@@ -125,38 +125,116 @@ static bool has_words(enum form_cell_kind kind, const struct form_cell *cell)
     return kind != FORM_TICK && kind != FORM_SIGN && !text_empty(cell->text);
 }
 
-static void line_lay(const struct pen *pen, struct laid_form_section *laid,
+/* The first column of words; the count where there is none. */
+static size_t words_column(const struct form_section *section)
+{
+    size_t i = 0;
+    while (i < section->column_count && section->columns[i].kind != FORM_TEXT)
+        i++;
+    return i;
+}
+
+/* Where that column has them. */
+static mpt indent_of(const struct laid_form_section *laid)
+{
+    size_t column = words_column(laid->section);
+    mpt x = 0;
+    for (size_t i = 0; i < column && column < laid->section->column_count; i++)
+        x += laid->width[i];
+    return x + FORM_PAD_X;
+}
+
+/* Of that column and of those behind it, as far as the line has nothing in them. */
+static mpt words_room(const struct laid_form_section *laid, const struct form_line *line)
+{
+    size_t column = words_column(laid->section);
+    mpt room = laid->width[column] - 2 * FORM_PAD_X;
+    for (size_t i = column + 1; i < laid->section->column_count; i++) {
+        if (laid->section->columns[i].kind != FORM_TICK || line->cells[i].text != NULL)
+            break;
+        room += laid->width[i];
+    }
+    return room;
+}
+
+/* What words of one line leave of it. */
+static mpt room_beside(const struct laid_form_section *laid, const struct form_line *line,
+                       const struct laid_form_line *out)
+{
+    size_t column = words_column(laid->section);
+    if (column == laid->section->column_count || out->words[column].line_count != 1)
+        return 0;
+    mpt room = words_room(laid, line) - out->words[column].lines[0].width - FORM_ASKED_APART;
+    return room > 0 ? room : 0;
+}
+
+static void line_lay(const struct pen *pen, struct laid_form_section *laid, mpt width,
                      const struct form_line *line, struct laid_form_line *out)
 {
-    struct style style = cell_style(pen, line->voice);
-    out->height = 0;
+    struct style style = cell_style(pen, line->voice), asked = cell_style(pen, FORM_PLAIN);
+    out->cells = 0;
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const struct form_cell *cell = &line->cells[i];
-        mpt width = cell_words_width(laid, i);
+        mpt inner = cell_words_width(laid, i);
         out->words[i] = (struct paragraph){.line_count = 0};
         if (has_words(laid->section->columns[i].kind, cell))
-            out->words[i] = paragraph_make(pen, &style, cell->text, width, line->origin);
-        if (out->words[i].line_count > 0 && out->words[i].widest_piece > width && !laid->wide) {
+            out->words[i] = paragraph_make(pen, &style, cell->text, inner, line->origin);
+        if (out->words[i].line_count > 0 && out->words[i].widest_piece > inner && !laid->wide) {
             laid->wide = true;
             laid->wide_at = line->origin;
         }
-        out->height = larger_of(out->height, cell_height(pen, laid, i, out, cell));
+        out->cells = larger_of(out->cells, cell_height(pen, laid, i, out, cell));
     }
+    struct blank_space space = {width - laid->indent - FORM_PAD_X, room_beside(laid, line, out)};
+    out->beside = space.beside == 0 ? 0 : laid->indent + words_room(laid, line) - space.beside;
+    out->blanks = blanks_lay(pen, &asked, line, space);
+    if (out->blanks.beside > 0)
+        out->cells = larger_of(out->cells, FORM_BLANK_ROW);
+    if (out->blanks.over > 0 && !laid->wide) {
+        laid->wide = true;
+        laid->wide_at = line->origin;
+    }
+    out->height = out->cells + out->blanks.height;
+}
+
+static mpt head_room(const struct laid_form_section *laid, size_t column)
+{
+    bool tick = laid->section->columns[column].kind == FORM_TICK;
+    return laid->width[column] - 2 * (tick ? FORM_TICK_PAD : FORM_PAD_X);
+}
+
+/* Is the title no wider than the columns before the first that has a head, and each head one
+ * line? Then the heads stand beside it. */
+static bool bar_holds_heads(const struct pen *pen, const struct laid_form_section *laid)
+{
+    const struct form_section *section = laid->section;
+    struct style style = form_style(pen, FACE_BOLD, INK_WHITE);
+    mpt room = -2 * FORM_PAD_X, title = pen_width(pen, &style, section->title);
+    size_t i = 0;
+    for (; i < section->column_count && text_empty(section->columns[i].head); i++)
+        room += laid->width[i];
+    if (i == section->column_count || title > room)
+        return false;
+    for (; i < section->column_count; i++)
+        if (pen_width(pen, &style, section->columns[i].head) > head_room(laid, i))
+            return false;
+    return true;
 }
 
 static void heads_lay(const struct pen *pen, struct laid_form_section *laid)
 {
-    struct style style = cell_style(pen, FORM_STRONG);
+    laid->heads_in_bar = bar_holds_heads(pen, laid);
+    struct style style = form_style(pen, FACE_BOLD, laid->heads_in_bar ? INK_WHITE : INK_BLACK);
     mpt highest = 0;
     for (size_t i = 0; i < laid->section->column_count; i++) {
         const char *head = laid->section->columns[i].head;
         laid->head.words[i] = paragraph_make(pen, &style, head,
-                                             laid->width[i] - 2 * FORM_PAD_X,
-                                             pen->sheet->origin);
+                                             head_room(laid, i), pen->sheet->origin);
         if (!text_empty(head))
             highest = larger_of(highest, paragraph_height(&laid->head.words[i]));
     }
-    laid->head.height = highest == 0 ? 0 : highest + 2 * FORM_PAD_Y;
+    laid->head.cells = highest == 0 ? 0 : highest + 2 * FORM_PAD_Y;
+    laid->head.height = laid->heads_in_bar ? 0 : laid->head.cells;
 }
 
 static void form_note_lay(const struct pen *pen, struct laid_form_section *laid, mpt width)
@@ -180,142 +258,12 @@ struct laid_form_section form_section_lay(const struct pen *pen,
     laid.bar = paragraph_height(&laid.title) + 2 * FORM_BAR_PAD;
     form_note_lay(pen, &laid, width);
     heads_lay(pen, &laid);
+    laid.indent = indent_of(&laid);
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.height = laid.bar + laid.note_height + laid.head.height;
     for (size_t i = 0; i < section->line_count; i++) {
-        line_lay(pen, &laid, &section->lines[i], &laid.lines[i]);
+        line_lay(pen, &laid, width, &section->lines[i], &laid.lines[i]);
         laid.height += laid.lines[i].height;
     }
     return laid;
-}
-
-/* ---- placing ---- */
-
-static void sign_cell_place(struct pen *pen, const struct form_cell *cell, struct area box,
-                            struct place origin)
-{
-    mpt side = grown(pen->paper, GEAR_SIGN), x = box.x + FORM_PAD_X;
-    mpt size = size_rule(pen->paper, ROLE_ROW).floor;
-    if (cell->kind != NULL)
-        pen_symbol(pen, (struct area){x, box.y + (box.height - side) / 2, side, side},
-                   cell->kind->symbol, origin);
-    if (text_empty(cell->text))
-        return;
-    mpt width = row_tag_width(pen, cell->text, size);
-    row_tag_place(pen, cell->text, size,
-                  (struct area){x + side + FORM_SIGN_GAP, box.y, width, box.height}, origin);
-}
-
-static void tick_place(struct pen *pen, struct area box)
-{
-    pen_box(pen, (struct area){box.x + (box.width - FORM_TICK_BOX) / 2,
-                               box.y + (box.height - FORM_TICK_BOX) / 2, FORM_TICK_BOX,
-                               FORM_TICK_BOX},
-            INK_NONE, INK_BLACK, THIN_FRAME, 0);
-}
-
-/* Behind the words of its cell, at the foot of the line. */
-static void blank_place(struct pen *pen, const struct paragraph *words, struct area box)
-{
-    mpt y = box.y + box.height - FORM_BLANK_DOWN, x = box.x + FORM_PAD_X, widest = 0;
-    for (size_t i = 0; i < words->line_count; i++)
-        widest = larger_of(widest, words->lines[i].width);
-    x += widest == 0 ? 0 : widest + FORM_BLANK_GAP;
-    pen_line(pen, (struct point){x, y}, (struct point){box.x + box.width - FORM_PAD_X, y},
-             INK_BLACK, BLANK_RULE);
-    pen_part(pen, PART_BLANK);
-}
-
-/* Words of a blank stand at its line, all others in the middle. */
-static void cell_words_place(struct pen *pen, enum form_cell_kind kind,
-                             const struct paragraph *words, struct area box)
-{
-    mpt height = paragraph_height(words);
-    mpt top = kind == FORM_BLANK ? box.y + box.height - height - FORM_PAD_Y
-                                 : box.y + (box.height - height) / 2;
-    if (words->line_count > 0)
-        paragraph_place(pen, words, box.x + FORM_PAD_X, top);
-}
-
-static void form_cell_place(struct pen *pen, enum form_cell_kind kind, const struct form_cell *cell,
-                       const struct paragraph *words, struct area box)
-{
-    if (kind == FORM_TICK && cell->text != NULL)
-        tick_place(pen, box);
-    else if (kind != FORM_TICK)
-        cell_words_place(pen, kind, words, box);
-    if (kind == FORM_BLANK && cell->text != NULL)
-        blank_place(pen, words, box);
-}
-
-static void form_rule_place(struct pen *pen, struct point corner, mpt width)
-{
-    pen_line(pen, corner, (struct point){corner.x + width, corner.y}, INK_BLACK, HAIR);
-}
-
-static void form_line_place(struct pen *pen, const struct laid_form_section *laid, size_t index,
-                            struct point corner)
-{
-    const struct form_line *line = &laid->section->lines[index];
-    const struct laid_form_line *own = &laid->lines[index];
-    size_t outer = reading_begin(pen, READING_LINE);
-    for (size_t i = 0; i < laid->section->column_count; i++) {
-        struct area box = {corner.x, corner.y, laid->width[i], own->height};
-        enum form_cell_kind kind = laid->section->columns[i].kind;
-        if (kind == FORM_SIGN)
-            sign_cell_place(pen, &line->cells[i], box, line->origin);
-        else
-            form_cell_place(pen, kind, &line->cells[i], &own->words[i], box);
-        corner.x += laid->width[i];
-    }
-    reading_end(pen, outer);
-}
-
-static void bar_place(struct pen *pen, const struct laid_form_section *laid, struct point corner,
-                      mpt width)
-{
-    size_t outer = reading_begin(pen, READING_HEADING);
-    pen_box(pen, (struct area){corner.x, corner.y, width, laid->bar}, INK_BLACK, INK_NONE, 0,
-            FRAME_CORNER);
-    paragraph_place(pen, &laid->title, corner.x + FORM_PAD_X, corner.y + FORM_BAR_PAD);
-    reading_end(pen, outer);
-}
-
-static void heads_place(struct pen *pen, const struct laid_form_section *laid,
-                        struct point corner)
-{
-    size_t outer = reading_begin(pen, READING_LINE);
-    for (size_t i = 0; i < laid->section->column_count; i++) {
-        const struct paragraph *words = &laid->head.words[i];
-        if (!text_empty(laid->section->columns[i].head))
-            paragraph_place(pen, words, corner.x + FORM_PAD_X,
-                            corner.y + laid->head.height - FORM_PAD_Y - paragraph_height(words));
-        corner.x += laid->width[i];
-    }
-    reading_end(pen, outer);
-}
-
-void form_section_place(struct pen *pen, const struct laid_form_section *laid,
-                        struct point corner, mpt width)
-{
-    struct area frame = {corner.x, corner.y, width, laid->height};
-    pen->block = BLOCK_FORM;
-    bar_place(pen, laid, corner, width);
-    corner.y += laid->bar;
-    if (laid->note_height > 0)
-        paragraph_place(pen, &laid->note, corner.x + FORM_PAD_X, corner.y + FORM_PAD_Y);
-    corner.y += laid->note_height;
-    if (laid->head.height > 0) {
-        heads_place(pen, laid, corner);
-        corner.y += laid->head.height;
-        form_rule_place(pen, corner, width);
-    }
-    for (size_t i = 0; i < laid->section->line_count; i++) {
-        form_line_place(pen, laid, i, corner);
-        corner.y += laid->lines[i].height;
-        if (laid->section->manner != FORM_WARNED)
-            form_rule_place(pen, corner, width);
-    }
-    if (laid->section->manner == FORM_WARNED)
-        pen_box(pen, frame, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
 }

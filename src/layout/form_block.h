@@ -3,12 +3,16 @@
 #ifndef MAYDECK_FORM_BLOCK_H
 #define MAYDECK_FORM_BLOCK_H
 
+#include "form_blanks.h"
 #include "pages.h"
 
 /* A line of a section, or the heads of its columns. */
 struct laid_form_line {
     struct paragraph words[FORM_COLUMNS_MOST];
-    mpt height;
+    struct laid_blanks blanks;         /* below the cells, or beside words of one line; */
+    mpt beside;                        /* then where the room beside them begins */
+    mpt cells;                         /* height of the cells */
+    mpt height;                        /* with all below them */
 };
 
 struct laid_form_section {
@@ -16,7 +20,9 @@ struct laid_form_section {
     mpt width[FORM_COLUMNS_MOST];      /* of each column */
     struct paragraph title, note;
     mpt bar, note_height;              /* of the dark bar; of the note, 0: it has none */
-    struct laid_form_line head;        /* of height 0: no column has one */
+    struct laid_form_line head;        /* of height 0: none, or they stand in the bar, */
+    bool heads_in_bar;                 /* beside the title, where it leaves room */
+    mpt indent;                        /* of what is asked below the cells */
     struct laid_form_line *lines;
     mpt height;
     bool wide;                         /* a word is wider than its column */

@@ -100,6 +100,13 @@ static size_t lines_end(const struct form_pages *pages, const struct laid_form_s
     return end;
 }
 
+/* Would a section be parted here that a page can hold? */
+static bool is_whole_on_next(const struct form_pages *pages, const struct laid_form_section *laid)
+{
+    return laid->section->start == FORM_WHOLE && laid->height <= pages->room &&
+           pages->used + FORM_SECTION_GAP + laid->height > pages->room;
+}
+
 /* May a section go on on another page? */
 enum together { PARTED, ON_ONE_PAGE };
 
@@ -109,7 +116,9 @@ static void section_flow(struct form_pages *pages, const struct form_section *se
                          enum together together)
 {
     struct laid_form_section laid = form_section_lay(pages->pen, section, pages->width);
-    if (section->start == FORM_NEW_PAGE && may_turn(pages))
+    bool turns = section->start == FORM_NEW_PAGE ||
+                 (together == PARTED && is_whole_on_next(pages, &laid));
+    if (turns && may_turn(pages))
         page_turn(pages);
     for (size_t first = 0, end;; first = end) {
         mpt height;

@@ -219,6 +219,14 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define FORM_BLANK_GAP MM(1.5)     /* from words to the line to write upon */
 #define FORM_BLANK_DOWN MM(1)      /* from that line to the rule below */
 #define FORM_BLANK_ABOVE MM(8.4)   /* above it, for a wax pencil */
+#define FORM_BLANK_ROW MM(7.6)     /* a row of what is asked below a line; */
+#define FORM_TICK_ROW MM(6.9)      /* of boxes and words alone */
+#define FORM_TICK_PAD MM(1)        /* left and right of a box, and of the head over it */
+#define FORM_BOX_GAP MM(1.2)       /* from a box to its word */
+#define FORM_ASKED_GAP MM(2.5)       /* between the parts of what is asked, */
+#define FORM_ASKED_APART MM(5)     /* and from one question to the next */
+#define FORM_ROOM_SHORT MM(21)     /* to write a date or a number */
+#define FORM_ROOM_LONG MM(54)      /* a few words */
 #define FORM_SIGN_GAP MM(1)        /* from a sign to its tag */
 #define LABEL_UNPRINTED MM(5)      /* at the edges of a sheet of labels */
 #define LABEL_READ_MM 400          /* a hand is so far from the eye */

@@ -5,6 +5,7 @@
 #include <stdlib.h>
 
 #include "promise.h"
+#include "walk.h"
 
 /* Is the item named, and which fields are asked of it? */
 struct naming {
@@ -190,30 +191,13 @@ static struct asked_item asked_make(const struct asking *asking, enum item_key i
     return asked;
 }
 
-static int middle_of(const struct zone *zone)
-{
-    return zone->from + zone->to;
-}
-
-/* 0 on deck, 1 below from the companionway forward, 2 below and aft of it. */
-static int leg_of(const struct zone *zone)
-{
-    if (zone->level != LEVEL_BELOW)
-        return 0;
-    return middle_of(zone) <= middle_of(zone_of(ZONE_companionway)) ? 1 : 2;
-}
-
+/* Of the boat that all are asked of; where a zone lies on one side, that does not matter. */
 static int by_walk(const void *a, const void *b)
 {
     const struct asked_item *first = a, *second = b;
-    int leg = leg_of(first->usual), along = middle_of(second->usual) - middle_of(first->usual);
-    if (leg != leg_of(second->usual))
-        return leg - leg_of(second->usual);
-    if (along != 0)
-        return leg == 2 ? -along : along;
-    if (first->usual != second->usual)
-        return first->usual < second->usual ? -1 : 1;
-    return (int)first->kind->item - (int)second->kind->item;
+    const struct walk_stop one = {.zone = first->usual}, other = {.zone = second->usual};
+    int order = walk_compare(HULL_NONE, &one, &other);
+    return order != 0 ? order : (int)first->kind->item - (int)second->kind->item;
 }
 
 static struct asking procedures_ask(const struct procedure *const *procedures, size_t count,

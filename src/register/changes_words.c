@@ -136,7 +136,7 @@ static bool is_of_procedure(const char *word)
     for (enum block_key key = BLOCK_NONE + 1; key < BLOCK_COUNT; key++) {
         enum facts_kind kind = facts_kind_of(key);
         if (text_equal(block_word(key), word))
-            return key != BLOCK_LOCAL_RULES &&
+            return key != BLOCK_OWN_LINES &&
                    (kind == FACTS_TITLE || kind == FACTS_SIGNS || kind == FACTS_CASES ||
                     kind == FACTS_DECISION || kind == FACTS_WARNINGS || kind == FACTS_TEXT);
     }
