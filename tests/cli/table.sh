@@ -160,6 +160,20 @@ printf '%s\n' 'bramble|F1|zone|kitchen' 'bramble|F2|service_due|03/04/2027' 'tam
 maydeck take tests/fleet "$scratch/wrong.csv"
 expect_equal wrong-all '1 4' "$status $(grep -c '^[^ ].*: error: row' "$scratch/stderr")"
 
+# A file that would be too large for any command to read is not written.
+{ cat tests/fleet/boats/bramble.yaml; awk 'BEGIN { for (i = 0; i < 2500; i++) printf "# %096d\n", i }'; } \
+    >"$scratch/base/boats/bramble.yaml"
+cp "$scratch/base/boats/bramble.yaml" "$scratch/large.yaml"
+long=$(awk 'BEGIN { for (i = 0; i < 3000; i++) printf "so " }')
+maydeck check "$scratch/base" --boat bramble
+if grep -q 'larger than' "$scratch/problems"; then not_ok wrong-large-before; fi
+for tag in C7 C8 C9 C22; do echo "bramble|$tag|spot|$long"; done |
+    cells "$scratch/fleet.csv" "$scratch/wrong.csv" ,
+maydeck take "$scratch/base" "$scratch/wrong.csv" --write
+expect_status wrong-large 1
+grep -q 'larger than' "$scratch/stderr" || not_ok wrong-large-told "$(cat "$scratch/stderr")"
+expect_empty wrong-large-writes-nothing "$(cmp "$scratch/large.yaml" "$scratch/base/boats/bramble.yaml" 2>&1)"
+
 # A boat whose file has errors is left out, and stops no other.
 base_renew
 sed -i 's/^  hull: .*/  hull: round/' "$scratch/base/boats/samphire.yaml"
