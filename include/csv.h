@@ -17,7 +17,7 @@
 #define CSV_FILE_LIMIT ((size_t)16 * 1024 * 1024)
 enum { CSV_COLUMNS_MOST = 512, CSV_ROWS_MOST = 200000, CSV_ERRORS_MOST = 100 };
 
-/* What may stand between cells, in the order of csv_delimiters. */
+/* What may stand between cells; a table of one column is read with the first. */
 #define CSV_DELIMITERS ",;\t|"
 
 /* At the start of a file, so that a spreadsheet knows that it is UTF-8. */

@@ -64,6 +64,11 @@ struct file_content { const char *name; struct bytes content; };
 bool files_put(const char *folder, const struct file_content *files, size_t count, size_t *put,
                struct arena *arena, struct problems *problems);
 
+/* Keeps other runs that ask for it off the folder until folder_release; waits for one that holds
+ * it. -1, which may be released too: the file system knows no such locks. */
+int folder_hold(const char *folder);
+void folder_release(int hold);
+
 /* Removes a file that this run has put there and that is good for nothing now. */
 void file_withdraw(const char *folder, const char *name, struct arena *arena);
 

@@ -139,11 +139,14 @@ static struct take_writing writing_of(const struct options *options, const struc
     return writing;
 }
 
+/* Two runs write one after another, and the second finds that the files are no longer those that
+ * it read. */
 static void take_files_write(struct take_writing *writing)
 {
     const struct fleet *fleet = writing->fleet;
     bool good = true;
     size_t put = 0, kept = 0;
+    int hold = folder_hold(writing->folder);
     folder_sweep(writing->folder, fleet->arena);
     for (size_t i = 0; i < writing->count; i++)
         good = file_is_as_read(fleet, writing->old[i]) && good;
@@ -152,6 +155,7 @@ static void take_files_write(struct take_writing *writing)
     if (good)
         files_put(writing->folder, writing->files, writing->count, &put, fleet->arena,
                   fleet->problems);
+    folder_release(hold);
     for (size_t i = put; i < kept; i++)
         file_withdraw(writing->folder, writing->kept[i], fleet->arena);
     for (size_t i = 0; i < put; i++)

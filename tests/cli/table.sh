@@ -160,6 +160,20 @@ printf '%s\n' 'bramble|F1|zone|kitchen' 'bramble|F2|service_due|03/04/2027' 'tam
 maydeck take tests/fleet "$scratch/wrong.csv"
 expect_equal wrong-all '1 4' "$status $(grep -c '^[^ ].*: error: row' "$scratch/stderr")"
 
+# A file that would be too large for any command to read is not written.
+{ cat tests/fleet/boats/bramble.yaml; awk 'BEGIN { for (i = 0; i < 2500; i++) printf "# %096d\n", i }'; } \
+    >"$scratch/base/boats/bramble.yaml"
+cp "$scratch/base/boats/bramble.yaml" "$scratch/large.yaml"
+long=$(awk 'BEGIN { for (i = 0; i < 3000; i++) printf "so " }')
+maydeck check "$scratch/base" --boat bramble
+if grep -q 'larger than' "$scratch/problems"; then not_ok wrong-large-before; fi
+for tag in C7 C8 C9 C22; do echo "bramble|$tag|spot|$long"; done |
+    cells "$scratch/fleet.csv" "$scratch/wrong.csv" ,
+maydeck take "$scratch/base" "$scratch/wrong.csv" --write
+expect_status wrong-large 1
+grep -q 'at most 262144 are read' "$scratch/stderr" || not_ok wrong-large-told "$(cat "$scratch/stderr")"
+expect_empty wrong-large-writes-nothing "$(cmp "$scratch/large.yaml" "$scratch/base/boats/bramble.yaml" 2>&1)"
+
 # A boat whose file has errors is left out, and stops no other.
 base_renew
 sed -i 's/^  hull: .*/  hull: round/' "$scratch/base/boats/samphire.yaml"
@@ -187,6 +201,31 @@ expect_status use-folder-absent 3
 printf 'boat;tag\nx;y;z\n' >"$scratch/torn.csv"
 maydeck take tests/fleet "$scratch/torn.csv"
 expect_status use-torn 1
+
+# ---- two at once ----
+
+# Both are about one file: whoever comes second finds it changed, or both are in it; nothing that
+# was said to be written is lost.
+echo 'bramble|F1|kg|3' | cells "$scratch/fleet.csv" "$scratch/one.csv" ,
+echo 'bramble|F2|kg|4' | cells "$scratch/fleet.csv" "$scratch/two.csv" ,
+lost=
+for round in 1 2 3 4 5 6 7 8 9 10; do
+    base_renew
+    "$MAYDECK" take "$scratch/base" "$scratch/one.csv" --write >/dev/null 2>"$scratch/first" </dev/null &
+    run=$!
+    maydeck take "$scratch/base" "$scratch/two.csv" --write
+    second=$status
+    wait $run
+    first=$?
+    file=$scratch/base/boats/bramble.yaml
+    [ $first -ne 0 ] || grep -q 'tag: F1,.* kg: 3,\|tag: F2,.* kg: 4,' "$file" || lost="$lost $round:none"
+    # where both went well, the second had read what the first wrote, and set it back to its table's
+    case "$first$second $(grep -c 'tag: F1,.* kg: 3,\|tag: F2,.* kg: 4,' "$file")" in
+    '00 1' | '03 1' | '30 1') ;;
+    *) lost="$lost $round:$first$second" ;;
+    esac
+done
+expect_empty two-at-once "$lost"
 
 # ---- a spreadsheet's own export ----
 
