@@ -111,7 +111,7 @@ clocks:
   - {offset: -2}
 languages: [en]
 approvals: []
-local_rules: []
+lines: []
 ashore: {fire_phone: "+999 71", marina: Tern Water Quay, berth: jetty 2}
 first_aid: {drowning_breaths: 5}
 BASE

@@ -33,8 +33,8 @@ static void page_title_set(struct sheet *sheet, const struct page_place *place,
         title->title = pages->titles[place->part];
     page_facts_set(sheet, BLOCK_TITLE, (union block_facts){.title = title});
     sheet->page = text_format(arena, "%c", (int)('A' + place->index));
-    sheet->name = text_empty(sheet->number)
-                      ? text_format(arena, "%s, %s", sheet->name, title->number)
+    sheet->name = text_empty(sheet->number)      /* a form: SURVEY Sheet 2 */
+                      ? text_format(arena, "%s %s", sheet->name, title->number)
                       : text_format(arena, "%s%s %s", sheet->number, sheet->page, title->title);
 }
 

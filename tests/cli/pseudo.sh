@@ -112,6 +112,21 @@ for kind in name source spoken 'script bramble' 'script samphire' 'script tamari
 done
 expect_empty pseudo-same-words "$(strangers pages)"
 
+# The surveys too. Identities and the flag are the same in every language.
+run survey "$fleet" --lang qps --dump --date "$print_date" -o "$scratch/surveys"
+expect_status pseudo-survey 0
+{
+    sed -n 's/.*\(hex_id\|call_sign\|flag\): *"*\([^",}]*\).*/name \2/p' "$fleet"/boats/*.yaml
+    cat "$scratch/facts"
+} >"$scratch/survey_facts"
+survey_strangers() {
+    awk -f tests/item.awk -f tests/marked.awk "$scratch/survey_facts" "$scratch/$1"/*.dump
+}
+expect_empty pseudo-survey-words "$(survey_strangers surveys)"
+run survey "$fleet" --lang qps --hull catamaran --dump --date "$print_date" -o "$scratch/new_survey"
+expect_status pseudo-new-survey 0
+expect_empty pseudo-new-survey-words "$(survey_strangers new_survey)"
+
 # Its signs and tags are those of the English page.
 signs_and_tags() {
     for page in "$scratch/$1"/*; do

@@ -10,6 +10,7 @@
 
 #include "app_case.h"
 #include "card_fixture.h"
+#include "fingerprint.h"
 #include "register.h"
 #include "text.h"
 
@@ -172,12 +173,24 @@ static void numbers_to_ring_are_told(void **state)
 
 /* ---- approval, rules of the base ---- */
 
+static const char *fingerprint_of(const char *key)
+{
+    for (size_t i = 0; i < test.procedures.count; i++)
+        if (text_equal(test.procedures.rows[i]->key.text, key))
+            return procedure_fingerprint(test.procedures.rows[i], test.authorities, test.words,
+                                         test.arena);
+    fail_msg("there is no procedure %s", key);
+    return "";
+}
+
 static void an_approval_that_begins_and_ends_is_told(void **state)
 {
     (void)state;
-    const char *base = changed(file_text("tests/fleet/base.yaml"), "approvals: []",
-                               "approvals:\n  - {card: flooding, initials: QP, qualification: "
-                               "skipper, date: 2026-11-01, until: 2027-03-31}");
+    const char *base = changed(
+        file_text("tests/fleet/base.yaml"), "approvals: []",
+        text_format(test.arena, "approvals:\n  - {card: flooding, text: %s, initials: QP, "
+                    "qualification: skipper, date: 2026-11-01, until: 2027-03-31}",
+                    fingerprint_of("flooding")));
     struct said_set without = boat_said(BOAT);
     case_base(&test, base);
     struct said_set with = boat_said(BOAT);
@@ -195,12 +208,12 @@ static void a_rule_of_the_base_is_told(void **state)
 {
     (void)state;
     struct said_set old = boat_said(BOAT);
-    case_base(&test, changed(file_text("tests/fleet/base.yaml"), "local_rules: []",
-                             "local_rules:\n  - {card: flooding, rule: Call the harbour first., "
+    case_base(&test, changed(file_text("tests/fleet/base.yaml"), "lines: []",
+                             "lines:\n  - {card: flooding, say: Call the harbour first., "
                              "source: base, does: []}"));
     struct said_set now = boat_said(BOAT);
     case_base(&test, "tests/fleet/base.yaml");
-    assert_int_equal(each_told(&old, &now, "local rules: words changed: "
+    assert_int_equal(each_told(&old, &now, "lines of the base: words changed: "
                                            "\"Call the harbour first.\" is new"), 1);
 }
 
