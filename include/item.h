@@ -37,6 +37,9 @@ struct item_kind {
     const char *record;      /* what to record besides the place, for people */
 };
 
+/* Tags by letter and number, as strcmp tells: E4 before E10. Either may be "". (tag_order.c) */
+int tag_compare(const char *a, const char *b);
+
 const struct item_kind *item_find(const char *key);          /* NULL: no such kind */
 const struct item_kind *item_kind_of(enum item_key item);    /* NULL for ITEM_NONE */
 const char *item_word(enum item_key item);                   /* its key; "" for ITEM_NONE */

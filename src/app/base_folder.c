@@ -8,7 +8,7 @@
 #define SOURCES "sources.yaml"
 #define TEXTS "words"
 
-static const char *inside(const struct base_folder *base, const char *name)
+static const char *folder_inside(const struct base_folder *base, const char *name)
 {
     return text_format(base->fleet->arena, "%s/%s", base->folder, name);
 }
@@ -86,7 +86,7 @@ static bool texts_take(const struct base_folder *base, struct base_card *card)
 
 /* ---- cards ---- */
 
-static struct base_card *card_add(struct base_folder *base, const char *key)
+static struct base_card *base_card_add(struct base_folder *base, const char *key)
 {
     struct base_card *card = &base->cards[base->card_count++];
     *card = (struct base_card){.key = key, .ours = program_procedure(base, key)};
@@ -107,20 +107,20 @@ static void unread_tell(const struct base_folder *base, const char *name, const 
                 "a procedure is called NAME.yaml and lies in procedures/ itself, its texts in\n"
                 "procedures/words/LANGUAGE/NAME.yaml, its sources in procedures/sources.yaml: name "
                 "the\nfile so, or move it away",
-                "%s is not read: %s", inside(base, name), why);
+                "%s is not read: %s", folder_inside(base, name), why);
 }
 
 static void top_name_take(struct base_folder *base, const char *name)
 {
     if (text_equal(name, SOURCES) ||
-        (text_equal(name, TEXTS) && is_folder(inside(base, name))))
+        (text_equal(name, TEXTS) && is_folder(folder_inside(base, name))))
         return;
     if (!is_boat_file(base->fleet->arena, name)) {
         unread_tell(base, name, "it is no procedure by its name");
         return;
     }
-    struct base_card *card = card_add(base, stem_of(base, name));
-    card->logic = card_file_read(base, inside(base, name));
+    struct base_card *card = base_card_add(base, stem_of(base, name));
+    card->logic = card_file_read(base, folder_inside(base, name));
     if (card->logic != NULL && !texts_take(base, card))
         card->text_count = 0;
 }
@@ -136,21 +136,21 @@ static void text_name_check(struct base_folder *base, const char *language, cons
     const char *key = stem_of(base, name);
     if (has_card(base, key))
         return;
-    const struct source *source = card_file_read(base, inside(base, file));
-    const struct base_card *card = card_add(base, key);
+    const struct source *source = card_file_read(base, folder_inside(base, file));
+    const struct base_card *card = base_card_add(base, key);
     problem_add(base->fleet->base_problems, SEVERITY_ERROR,
                 source == NULL ? NO_PLACE : source_whole(source),
                 text_format(base->fleet->arena,
                             card->ours == NULL
                                 ? "write its logic, %s"
                                 : "copy its logic too, from the program's procedures/ to %s",
-                            inside(base, text_format(base->fleet->arena, "%s.yaml", key))),
+                            folder_inside(base, text_format(base->fleet->arena, "%s.yaml", key))),
                 "these texts belong to no procedure of the base");
 }
 
 static bool folder_list(const struct base_folder *base, const char *name, struct names *found)
 {
-    const char *folder = text_empty(name) ? base->folder : inside(base, name);
+    const char *folder = text_empty(name) ? base->folder : folder_inside(base, name);
     int error = folder_names(base->fleet->arena, folder, found);
     if (error != 0 && !(error == ENOENT && !text_empty(name)))
         folder_refused(base->fleet->base_problems, folder, error);
@@ -161,7 +161,7 @@ static bool language_folder_take(struct base_folder *base, const char *language)
 {
     const char *name = text_format(base->fleet->arena, TEXTS "/%s", language);
     struct names found;
-    if (!is_folder(inside(base, name)) ||
+    if (!is_folder(folder_inside(base, name)) ||
         language_words(&base->fleet->languages, language) == NULL) {
         unread_tell(base, name, "the program has no such language");
         return true;
@@ -193,7 +193,7 @@ bool base_folder_open(struct base_folder *base)
     struct names top, languages = {0};
     if (!folder_list(base, "", &top))
         return false;
-    bool whole = !is_folder(inside(base, TEXTS)) || folder_list(base, TEXTS, &languages);
+    bool whole = !is_folder(folder_inside(base, TEXTS)) || folder_list(base, TEXTS, &languages);
     base->cards = arena_array(base->fleet->arena, cards_most(base, &top, &languages),
                               sizeof *base->cards);
     for (size_t i = 0; i < top.count; i++)
@@ -226,9 +226,9 @@ const struct authorities *base_authorities(const struct base_folder *base)
 {
     struct fleet *fleet = base->fleet;
     const struct authorities *ours = fleet->authorities;
-    if (!is_there(inside(base, SOURCES)))
+    if (!is_there(folder_inside(base, SOURCES)))
         return ours;
-    const struct source *source = card_file_read(base, inside(base, SOURCES));
+    const struct source *source = card_file_read(base, folder_inside(base, SOURCES));
     const struct authorities *own =
         source == NULL ? NULL : authorities_read(source, fleet->arena, fleet->base_problems);
     if (own == NULL || !keys_are_apart(ours, own, fleet->base_problems))

@@ -124,8 +124,8 @@ static const char *const severities[] = {"deficiency", "error", NULL};
 #define AT(member) offsetof(struct options, member)
 static const struct option_row option_rows[] = {
     /* which boats and cards */
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE | OF_BRIEF, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
-     "only these boats (file names without .yaml)", NULL},
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE | OF_BRIEF, "boat", 0, OPTION_LIST, AT(boats),
+     "BOAT,...", "only these boats (file names without .yaml)", NULL},
     {OF_RENEW | OF_DUE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
     {OF_HANG, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
@@ -206,8 +206,8 @@ static const struct option_row option_rows[] = {
      "stands in for today (2026-11-25)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
      "day of the time that is filled in (default today)", NULL},
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE | OF_BRIEF | OF_SURVEY, "date", 0, OPTION_DATE, AT(today),
-     "DATE",
+    {OF_PRINT | OF_CHECK | OF_WHY | OF_TAKE | OF_BRIEF | OF_SURVEY, "date", 0, OPTION_DATE,
+     AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
      "also print cards that lack facts, marked DRAFT (BOAT-draft.pdf)", NULL},

@@ -92,7 +92,7 @@ static const struct source *source_changed(const struct take_judging *judging, s
                                         edited->length);
 }
 
-static size_t boat_index(const struct table_boats *boats, const char *key)
+static size_t take_boat_index(const struct table_boats *boats, const char *key)
 {
     size_t index = 0;
     while (index < boats->count && !text_equal(boats->rows[index].key, key))
@@ -106,7 +106,7 @@ static void identities_gather(struct take_judging *judging)
     judging->identities = identities_new(fleet->arena);
     for (size_t i = 0; i < fleet->boat_count; i++) {
         const struct source *source = fleet->boats[i].source;
-        size_t index = boat_index(judging->boats, fleet->boats[i].key);
+        size_t index = take_boat_index(judging->boats, fleet->boats[i].key);
         if (index < judging->boats->count && judging->sources[index] != NULL)
             source = judging->sources[index];
         if (source != NULL)

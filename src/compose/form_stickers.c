@@ -6,7 +6,6 @@
 #include "item_states.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 static void state_list(struct sticker *sticker, const char **states, const char *said)
 {
@@ -37,12 +36,10 @@ static void states_list(struct composing *composing, const struct equipment *gea
             state_list(sticker, states, state_told(composing, gear, state));
 }
 
-static int tags_compare(const void *first, const void *second)
+static int stickers_compare(const void *first, const void *second)
 {
     const struct sticker *a = first, *b = second;
-    int letters = (a->tag[0] > b->tag[0]) - (a->tag[0] < b->tag[0]);
-    long one = strtol(a->tag + 1, NULL, 10), other = strtol(b->tag + 1, NULL, 10);
-    return letters != 0 ? letters : (one > other) - (one < other);
+    return tag_compare(a->tag, b->tag);
 }
 
 static const char *sticker_foot(const struct form_writer *writer)
@@ -77,7 +74,7 @@ const struct sheet_set *stickers_compose(const struct compose_input *input, stru
         states_list(composing, gear, sticker);
     }
     if (stickers->count > 1)
-        qsort(items, stickers->count, sizeof *items, tags_compare);
+        qsort(items, stickers->count, sizeof *items, stickers_compare);
     return stickers_end(&writer, &(struct form_head){
                                      .id = "stickers",
                                      .title = word_alone(composing, WORD_STICKERS_TITLE)},

@@ -64,7 +64,7 @@ static const struct phrase *handled(struct survey *survey, const struct equipmen
                        phrase_upper(arena, phrase_state(arena, state)), NULL);
 }
 
-static const struct phrase *handlings(struct survey *survey, const struct equipment *gear)
+static const struct phrase *survey_handlings(struct survey *survey, const struct equipment *gear)
 {
     const struct phrase *members[STATE_COUNT];
     size_t count = 0;
@@ -96,7 +96,7 @@ static const char *piece_known(struct survey *survey, const struct equipment *ge
                       phrase_word(arena, WORD_SURVEY_NAME, "name", words.name, NULL),
                       words.detail, NULL);
     const struct phrase *rest[] = {
-        handlings(survey, gear), text_fact(survey, &gear->painter, WORD_SURVEY_LINE_FAST),
+        survey_handlings(survey, gear), text_fact(survey, &gear->painter, WORD_SURVEY_LINE_FAST),
         text_fact(survey, &gear->release, WORD_SURVEY_FREED),
         zones_phrase(survey, &gear->inside, WORD_SURVEY_WAY_IN),
         zones_phrase(survey, &gear->past, WORD_SURVEY_WAY_PAST),

@@ -185,7 +185,7 @@ static void approvals_add(struct due_list *list, const struct base_record *base)
     }
 }
 
-static void centre_add(struct due_list *list, const struct base_record *base)
+static void centre_date_add(struct due_list *list, const struct base_record *base)
 {
     const struct date_value *checked = &base->centre_checked_on;
     struct due_date date = {.boat = OF_BASE, .known = checked->given, .field = "checked_on",
@@ -201,7 +201,7 @@ static void centre_add(struct due_list *list, const struct base_record *base)
 }
 
 /* A clock that another follows is no end. */
-static void clocks_add(struct due_list *list, const struct base_record *base)
+static void clock_dates_add(struct due_list *list, const struct base_record *base)
 {
     for (size_t i = 0; i < base->clock_count; i++) {
         const struct clock *clock = &base->clocks[i];
@@ -220,8 +220,8 @@ static void clocks_add(struct due_list *list, const struct base_record *base)
 void due_of_base(struct due_list *list, const struct base_record *base)
 {
     approvals_add(list, base);
-    centre_add(list, base);
-    clocks_add(list, base);
+    centre_date_add(list, base);
+    clock_dates_add(list, base);
 }
 
 /* ---- the list ---- */
@@ -231,15 +231,6 @@ bool due_past(const struct due_date *date, struct date today)
     return !date->known || date_compare(date->last, today) < 0;
 }
 
-/* Tags by letter and number: E4 before E10. */
-static int tags_compare(const char *a, const char *b)
-{
-    size_t first = strlen(a), second = strlen(b);
-    if (a[0] != b[0] || first == second)
-        return strcmp(a, b);
-    return first < second ? -1 : 1;
-}
-
 static int due_compare(const void *a, const void *b)
 {
     const struct due_date *first = a, *second = b;
@@ -247,7 +238,7 @@ static int due_compare(const void *a, const void *b)
     if (order == 0 && first->known)
         order = date_compare(first->last, second->last);
     order = order != 0 ? order : strcmp(first->boat, second->boat);
-    order = order != 0 ? order : tags_compare(first->tag, second->tag);
+    order = order != 0 ? order : tag_compare(first->tag, second->tag);
     order = order != 0 ? order : strcmp(first->item, second->item);
     order = order != 0 ? order : strcmp(first->field, second->field);
     return order != 0 ? order : strcmp(first->what, second->what);

@@ -153,7 +153,7 @@ static struct area label_at(const struct paper *paper, size_t index)
                          labels->height};
 }
 
-static mpt inside(mpt place, mpt least)
+static mpt label_side(mpt place, mpt least)
 {
     return place < least ? least : place;
 }
@@ -161,9 +161,10 @@ static mpt inside(mpt place, mpt least)
 static struct area label_inner(const struct paper *paper, size_t index)
 {
     struct area label = label_at(paper, index);
-    mpt x = inside(label.x + LABEL_PAD, paper->side), y = inside(label.y + LABEL_PAD, paper->head);
-    mpt right = inside(paper->width - label.x - label.width + LABEL_PAD, paper->side);
-    mpt foot = inside(paper->height - label.y - label.height + LABEL_PAD, paper->foot);
+    mpt x = label_side(label.x + LABEL_PAD, paper->side);
+    mpt y = label_side(label.y + LABEL_PAD, paper->head);
+    mpt right = label_side(paper->width - label.x - label.width + LABEL_PAD, paper->side);
+    mpt foot = label_side(paper->height - label.y - label.height + LABEL_PAD, paper->foot);
     return (struct area){x, y, paper->width - right - x, paper->height - foot - y};
 }
 

@@ -103,7 +103,7 @@ static const char *year_completed(const char *text, struct arena *arena)
     return text_format(arena, "%.*s20%s", (int)(year - text), text, year);
 }
 
-static struct cell_said date_said(const char *text, struct arena *arena)
+static struct cell_said date_cell_said(const char *text, struct arena *arena)
 {
     struct date date;
     if (date_parse(text, &date))
@@ -192,12 +192,12 @@ static bool is_formula(const char *cell)
            ((start[0] == '+' || start[0] == '-') && !is_digit(start[1]));
 }
 
-static struct cell_said kind_said(const struct field *field, const char *text,
+static struct cell_said kind_cell_said(const struct field *field, const char *text,
                                   struct arena *arena)
 {
     switch (field->kind) {
     case FIELD_DATE:
-        return date_said(text, arena);
+        return date_cell_said(text, arena);
     case FIELD_NUMBER:
         return number_said(text, arena);
     case FIELD_ANSWER:
@@ -236,7 +236,7 @@ struct cell_said cell_said(const struct field *field, const char *recorded, cons
         said.remedy = "write the value alone; where it does begin so, put an apostrophe before it";
         return said;
     }
-    said = kind_said(field, text, arena);
+    said = kind_cell_said(field, text, arena);
     if (said.fault == NULL && strchr(said.text, '\n') != NULL) {
         said.fault = "it holds a line break";
         said.remedy = "write it on one line";

@@ -42,7 +42,7 @@ static const char *head_remedy(const struct taking *taking, const char *word)
                                "gear");
 }
 
-static size_t *column_of(struct taking *taking, const char *word)
+static size_t *table_column_of(struct taking *taking, const char *word)
 {
     unsigned own = choice_find(table_column_words, word);
     size_t leaf = leaf_find(&taking->leaves->gear, word);
@@ -55,7 +55,7 @@ static void column_take(struct taking *taking, size_t column)
 {
     const struct csv_row *head = &taking->table->head;
     const char *word = cell_plain(csv_cell_text(head, column), taking->arena);
-    size_t *found = column_of(taking, word);
+    size_t *found = table_column_of(taking, word);
     if (word[0] == '\0')
         taking_error(taking, head, column, "give it the name it had, or take the column out",
                      "the column has no name");

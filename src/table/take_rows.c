@@ -30,7 +30,7 @@ static struct entry *section_find(const struct table_row *row, const char *dot)
     return NULL;
 }
 
-static void fact_take(const struct table_row *row, const char *dot)
+static void fact_row_take(const struct table_row *row, const char *dot)
 {
     struct entry *entry = section_find(row, dot);
     size_t leaf = entry == NULL ? 0 : leaf_find(entry->leaves, dot + 1);
@@ -270,7 +270,7 @@ static void untagged_take(const struct table_row *row)
     const char *dot = strchr(row->item, '.');
     unsigned list = choice_find(table_absence_words, row->value);
     if (dot != NULL)
-        fact_take(row, dot);
+        fact_row_take(row, dot);
     else if (list > 0)
         absence_take(row, list);
     else if (row->value[0] != '\0')
