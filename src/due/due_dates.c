@@ -219,6 +219,7 @@ static void clocks_add(struct due_list *list, const struct base_record *base)
 
 void due_of_base(struct due_list *list, const struct base_record *base)
 {
+    list->base = base->name.text;
     approvals_add(list, base);
     centre_add(list, base);
     clocks_add(list, base);
