@@ -29,6 +29,7 @@ struct due_list {
     struct due_date *rows;
     size_t count, room;
     struct arena *arena;
+    const char *base;          /* name of the base; NULL: of none */
 };
 
 /* Adds what the boat's record has: dates of gear and services, silenced checks; and what it should

@@ -2,6 +2,7 @@
  * a print that says what the record says today may be hung without a word. */
 #include "print_list.h"
 #include "register_file.h"
+#include "utf8.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -21,20 +22,31 @@ struct hanging {
 
 enum { WORDS_LONGEST = 100 };
 
+/* NULL: all its characters may be written. */
+static const char *characters_wrong(const char *text)
+{
+    size_t length = strlen(text);
+    for (size_t at = 0; at < length;) {
+        uint32_t code_point;
+        if ((unsigned char)text[at] < ' ' || text[at] == 0x7F)
+            return "it holds a control character";
+        if (!utf8_next(text, length, &at, &code_point))
+            return "it is no UTF-8";
+        if (utf8_refusal(code_point) != NULL)
+            return utf8_refusal(code_point);
+    }
+    return NULL;
+}
+
 /* A text that becomes a cell: a few words, and nothing that a spreadsheet would reckon with. */
 static bool words_sound(const struct fleet *fleet, const char *option, const char *text)
 {
-    const char *wrong = NULL;
-    for (const char *at = text; *at != '\0'; at++)
-        if ((unsigned char)*at < ' ' || *at == 0x7F)
-            wrong = "it holds a control character";
+    const char *wrong = characters_wrong(text);
     if (text_empty(text) || text[strspn(text, " -")] == '\0')
         wrong = "it says nothing";
     else if (strchr("=+-@#", text[0]) != NULL)
         wrong = "a spreadsheet would take it for a formula";
-    else if (text_code_points(text) < 0)
-        wrong = "it is no UTF-8";
-    else if (text_code_points(text) > WORDS_LONGEST)
+    else if (wrong == NULL && text_code_points(text) > WORDS_LONGEST)
         wrong = "it is longer than 100 characters";
     if (wrong != NULL)
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,

@@ -47,9 +47,11 @@ static const char *escaped(const char *text, struct arena *arena)
 
 /* The same for the same date of the same piece, whatever day it is: a calendar that takes the file
  * again moves the day. */
-static const char *uid_of(const struct due_date *date, size_t twin, struct arena *arena)
+static const char *uid_of(const struct due_list *list, const struct due_date *date, size_t twin,
+                          struct arena *arena)
 {
-    const char *whole = text_format(arena, "%s\n%s\n%s\n%s\n%zu", date->boat, date->tag,
+    const char *whole = text_format(arena, "%s\n%s\n%s\n%s\n%s\n%zu",
+                                    list->base == NULL ? "" : list->base, date->boat, date->tag,
                                     date->item, date->field, twin);
     char sum[SHA256_TEXT];
     sha256_text((const unsigned char *)whole, strlen(whole), sum);
@@ -85,7 +87,7 @@ static void event_add(const struct due_list *list, size_t index, struct date tod
                                     date->tag[0] == '\0' ? "" : " ", date->tag);
     calendar_line(out, "BEGIN:VEVENT");
     calendar_line(out, text_format(arena, "UID:%s",
-                                  uid_of(date, twin_of(list, index), arena)));
+                                  uid_of(list, date, twin_of(list, index), arena)));
     calendar_line(out, text_format(arena, "DTSTAMP:%sT000000Z", day_signs(today, arena)));
     calendar_line(out, text_format(arena, "DTSTART;VALUE=DATE:%s",
                                   day_signs(date->last, arena)));

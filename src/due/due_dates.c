@@ -219,6 +219,7 @@ static void clock_dates_add(struct due_list *list, const struct base_record *bas
 
 void due_of_base(struct due_list *list, const struct base_record *base)
 {
+    list->base = base->name.text;
     approvals_add(list, base);
     centre_date_add(list, base);
     clock_dates_add(list, base);

@@ -20,6 +20,16 @@ static const char *cell_text(const char *text)
     return text_empty(text) ? REGISTER_NOTHING : text;
 }
 
+/* A line is a row: what would end it, as in the name of a file, becomes a space. */
+static const char *cell_written(const char *text, struct arena *arena)
+{
+    char *cell = arena_copy(arena, cell_text(text), strlen(cell_text(text)));
+    for (char *at = cell; *at != '\0'; at++)
+        if ((unsigned char)*at < ' ')
+            *at = ' ';
+    return cell;
+}
+
 void register_row_add(const struct register_row *row, struct text_builder *out)
 {
     const char *cells[COLUMN_COUNT - 1] = {
@@ -33,7 +43,7 @@ void register_row_add(const struct register_row *row, struct text_builder *out)
         [COLUMN_PROGRAM - 1] = row->program, [COLUMN_TEXTS - 1] = row->texts,
         [COLUMN_CONTENT - 1] = row->content};
     for (size_t i = 0; i < COLUMN_COUNT - 1; i++)
-        cells[i] = cell_text(cells[i]);
+        cells[i] = cell_written(cells[i], out->arena);
     csv_row_add(out, REGISTER_DELIMITER, cells, COLUMN_COUNT - 1);
 }
 
