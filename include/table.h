@@ -51,6 +51,10 @@ const struct take *table_take(const struct csv_table *table, const struct table_
 /* What is to change, in the order of boats and rows. */
 const struct table_change *take_changes(const struct take *take, size_t *count);
 
+/* How many rows nobody changed, of what was recorded anew after the table was written: nothing is
+ * taken from them. */
+size_t take_passed(const struct take *take);
+
 /* Her file with all of it made; NULL: nothing of hers changes. */
 const struct yaml_edited *take_edited(const struct take *take, size_t boat);
 

@@ -180,6 +180,9 @@ static void changes_take(const struct options *options, const struct fleet *flee
         puts("nothing was written: mend first what is wrong");
         return;
     }
+    if (take_passed(take) > 0)
+        printf("%zu row%s passed over: unchanged in the table, but not in the boats' files since "
+               "it was written\n", take_passed(take), take_passed(take) == 1 ? "" : "s");
     take_changes(take, &values);
     struct take_writing writing = writing_of(options, fleet, &boats, take);
     if (options->write && writing.count > 0)

@@ -10,6 +10,11 @@ const char *const table_column_words[] = {TABLE_COLUMN_LIST(CHOICE_WORD) NULL};
 const char *const table_absence_words[] = {TABLE_ABSENCE_LIST(CHOICE_WORD) NULL};
 const char *const section_names[] = {"boat", "gas", "radio", NULL};
 
+bool leaf_has_own_column(const struct leaf *leaf)
+{
+    return choice_find(table_column_words, leaf->head) > 0;
+}
+
 struct table_leaves table_leaves_make(struct arena *arena)
 {
     return (struct table_leaves){

@@ -65,9 +65,12 @@ const char *cell_plain(const char *cell, struct arena *arena);
 
 #define TABLE_COLUMN_LIST(X) \
     X(TABLE_BOAT, "boat") X(TABLE_TAG, "tag") X(TABLE_ITEM, "item") X(TABLE_OUT, "out") \
-    X(TABLE_VALUE, "value")
+    X(TABLE_VALUE, "value") X(TABLE_MARK, "mark")
 enum table_column { TABLE_OTHER, TABLE_COLUMN_LIST(CHOICE_NAME) TABLE_COLUMN_COUNT };
 extern const char *const table_column_words[];
+
+/* Item and tag of a piece stand in columns of the table's own. */
+bool leaf_has_own_column(const struct leaf *leaf);
 
 /* What stands in `value` of gear that is not recorded: the key of its list in a boat's file. */
 #define TABLE_ABSENCE_LIST(X) \
@@ -146,6 +149,16 @@ const struct yaml_node *gear_node(const struct yaml_node *tree, const char *tag)
 /* Is her own entry of gear all that counts of it, or does it add to the model's? */
 bool entry_is_whole(const struct entry *entry);
 
+/* ---- marks.c ----
+ *
+ * The last cell of a row is a mark of what the row said when it was written. By it a table
+ * that lay about does not undo what was recorded since. */
+
+/* Of gear, by its cells; of a fact, or of gear that she has not. */
+const char *gear_mark(const struct leaves *leaves, const char *const *cells,
+                      struct arena *arena);
+const char *value_mark(const char *value, const char *serves, struct arena *arena);
+
 /* ---- take.c ---- */
 
 struct taking {
@@ -157,6 +170,7 @@ struct taking {
     struct problems *problems;         /* of this take alone */
     size_t columns[TABLE_COLUMN_COUNT];    /* where in the table; its head's count: nowhere */
     size_t *leaf_columns;              /* by leaf of gear, the same */
+    size_t passed;                     /* rows that nobody changed, of what was recorded anew */
 };
 
 /* An error about a cell; `what` follows its row and column. */

@@ -31,12 +31,6 @@ static bool stands_first(enum gear_field field)
     return false;
 }
 
-/* Item and tag have columns of the table's own. */
-static bool is_told_by_row(enum gear_field field)
-{
-    return field == GEAR_item || field == GEAR_tag;
-}
-
 /* ---- which columns ---- */
 
 /* Where an item has contrary states its handling is asked by state, else in one text. */
@@ -80,11 +74,12 @@ static bool serves_used(const struct boat_rows *rows)
 static bool column_wanted(const struct table_writing *writing, const struct boat_rows *rows,
                           size_t count, size_t leaf)
 {
-    enum gear_field field = leaf_gear_field(&writing->leaves->gear.rows[leaf]);
+    const struct leaf *row = &writing->leaves->gear.rows[leaf];
+    enum gear_field field = leaf_gear_field(row);
     bool wanted = stands_first(field);
     for (size_t i = 0; !wanted && i < count; i++)
         wanted = leaf_used(&rows[i], leaf) || (field == GEAR_serves && serves_used(&rows[i]));
-    return wanted && !is_told_by_row(field);
+    return wanted && !leaf_has_own_column(row);
 }
 
 static void columns_choose(struct table_writing *writing, const struct boat_rows *rows,
@@ -102,18 +97,20 @@ static void columns_choose(struct table_writing *writing, const struct boat_rows
 
 /* ---- rows ---- */
 
-/* The cells of the table's own columns; those of leaves by `cells`, NULL: all are empty. */
+/* The cells of the table's own columns, of which the mark stands last; those of leaves by `cells`,
+ * NULL: all are empty. */
 static void table_row_add(struct table_writing *writing, const char *const *own,
                           const char *const *cells)
 {
-    size_t own_count = TABLE_COLUMN_COUNT - 1;
-    const char **row = arena_array(writing->arena, own_count + writing->count, sizeof *row);
+    size_t own_count = TABLE_MARK - 1;
+    const char **row = arena_array(writing->arena, own_count + writing->count + 1, sizeof *row);
     for (size_t i = 0; i < own_count; i++)
         row[i] = own[i + 1] == NULL ? "" : cell_guarded(own[i + 1], writing->arena);
     for (size_t i = 0; i < writing->count; i++)
         row[own_count + i] =
             cells == NULL ? "" : cell_guarded(cells[writing->columns[i]], writing->arena);
-    csv_row_add(&writing->out, CSV_DELIMITERS[0], row, own_count + writing->count);
+    row[own_count + writing->count] = own[TABLE_MARK];
+    csv_row_add(&writing->out, CSV_DELIMITERS[0], row, own_count + writing->count + 1);
 }
 
 static void table_head_add(struct table_writing *writing)
@@ -136,7 +133,8 @@ static void section_rows_add(struct table_writing *writing, const char *boat,
             [TABLE_BOAT] = boat,
             [TABLE_ITEM] = text_format(writing->arena, "%s.%s", entry->name,
                                        entry->leaves->rows[i].head),
-            [TABLE_VALUE] = entry->cells[i]};
+            [TABLE_VALUE] = entry->cells[i],
+            [TABLE_MARK] = value_mark(entry->cells[i], "", writing->arena)};
         table_row_add(writing, own, NULL);
     }
 }
@@ -145,7 +143,8 @@ static void gear_row_add(struct table_writing *writing, const char *boat,
                          const struct entry *entry)
 {
     const char *own[TABLE_COLUMN_COUNT] = {
-        [TABLE_BOAT] = boat, [TABLE_TAG] = entry->name, [TABLE_ITEM] = item_word(entry->item)};
+        [TABLE_BOAT] = boat, [TABLE_TAG] = entry->name, [TABLE_ITEM] = item_word(entry->item),
+        [TABLE_MARK] = gear_mark(entry->leaves, entry->cells, writing->arena)};
     table_row_add(writing, own, entry->cells);
 }
 
@@ -155,7 +154,9 @@ static void absence_row_add(struct table_writing *writing, const char *boat,
     const struct leaves *gear = &writing->leaves->gear;
     const char *own[TABLE_COLUMN_COUNT] = {
         [TABLE_BOAT] = boat, [TABLE_ITEM] = item_word(absence->item),
-        [TABLE_VALUE] = choice_word(table_absence_words, absence->list)};
+        [TABLE_VALUE] = choice_word(table_absence_words, absence->list),
+        [TABLE_MARK] = value_mark(choice_word(table_absence_words, absence->list),
+                                  absence->serves, writing->arena)};
     const char **cells = arena_array(writing->arena, gear->count, sizeof *cells);
     for (size_t i = 0; i < gear->count; i++)
         cells[i] = "";

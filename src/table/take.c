@@ -12,6 +12,7 @@ struct take {
     const struct yaml_edited **edited;   /* by boat; NULL: nothing of hers changes */
     struct change_list changes;
     size_t value_column;
+    size_t passed;
 };
 
 void taking_error(const struct taking *taking, const struct csv_row *row, size_t column,
@@ -120,6 +121,7 @@ const struct take *table_take(const struct csv_table *table, const struct table_
     take->value_column = taking.columns[TABLE_VALUE];
     if (nothing_wrong(&taking))
         rows_take(&taking);
+    take->passed = taking.passed;
     for (size_t i = 0; i < boats->count; i++)
         take->edited[i] = boat_edit(&taking, &taking.rows[i], &take->changes);
     return problems_settle(problems, taking.problems) ? take : NULL;
@@ -129,6 +131,11 @@ const struct table_change *take_changes(const struct take *take, size_t *count)
 {
     *count = take->changes.count;
     return take->changes.rows;
+}
+
+size_t take_passed(const struct take *take)
+{
+    return take->passed;
 }
 
 const struct yaml_edited *take_edited(const struct take *take, size_t boat)

@@ -75,3 +75,28 @@ void leaf_cells_refuse(const struct table_row *row, size_t but)
                          "only rows of gear have a value here");
     }
 }
+
+const char *gear_row_mark(const struct table_row *row)
+{
+    const struct leaves *gear = &row->taking->leaves->gear;
+    const char **cells = arena_array(row->taking->arena, gear->count, sizeof *cells);
+    for (size_t i = 0; i < gear->count; i++)
+        cells[i] = cell_plain(row_cell(row, row->taking->leaf_columns[i]), row->taking->arena);
+    return gear_mark(gear, cells, row->taking->arena);
+}
+
+bool row_passes(const struct table_row *row, const char *recorded, const char *cells)
+{
+    const char *written = own_cell(row, TABLE_MARK);
+    if (written[0] == '\0' || text_equal(written, recorded))
+        return false;
+    bool unchanged = !row->out && text_equal(written, cells);
+    if (unchanged)
+        row->taking->passed++;
+    else if (row->out || !text_equal(recorded, cells))
+        taking_error(row->taking, row->row, row->taking->columns[TABLE_MARK],
+                     "write the table anew with `maydeck table` and change the row there",
+                     "this was changed in the boat's file after the table was written, and in "
+                     "the table too");
+    return true;
+}

@@ -47,6 +47,9 @@ static void fact_row_take(const struct table_row *row, const char *dot)
         ROW_ERROR(row, TABLE_ITEM, "keep one of the two rows",
                   "row %zu has the same fact of the boat", entry->fact_rows[leaf]->number);
     entry->fact_rows[leaf] = row->row;
+    if (row_passes(row, value_mark(entry->cells[leaf], "", row->taking->arena),
+                   value_mark(row->value, "", row->taking->arena)))
+        return;
     leaf_ask(row, entry, leaf, row->taking->columns[TABLE_VALUE]);
     /* that of the fixed radio, which has no row of gear */
     if (choice_find(table_column_words, dot + 1) == TABLE_TAG && entry->cells[leaf][0] != '\0' &&
@@ -74,13 +77,6 @@ static enum item_key row_item(const struct table_row *row)
     return item;
 }
 
-/* Item and tag are told by the columns of the table's own. */
-static bool is_told_by_tag(const struct leaf *leaf)
-{
-    enum gear_field field = gear_field_find(leaf->field->key);
-    return field == GEAR_item || field == GEAR_tag;
-}
-
 static size_t new_before(const struct boat_rows *rows, enum item_class class)
 {
     size_t count = 0;
@@ -99,7 +95,7 @@ static const struct entry *same_piece(const struct boat_rows *rows, const struct
         size_t leaf = 0, count = other->kind == ENTRY_GEAR && other->item == entry->item
                                      ? entry->leaves->count
                                      : 0;
-        while (leaf < count && (is_told_by_tag(&entry->leaves->rows[leaf]) ||
+        while (leaf < count && (leaf_has_own_column(&entry->leaves->rows[leaf]) ||
                                 text_equal(leaf_wanted(other, leaf), leaf_wanted(entry, leaf))))
             leaf++;
         if (count > 0 && leaf == count)
@@ -163,6 +159,9 @@ static void piece_take(const struct table_row *row)
     struct entry *entry = piece_find(row->boat, row->tag);
     if (entry == NULL && row->out && is_gone(row->boat->boat->boat, row->tag))
         return;
+    if (entry == NULL && is_gone(row->boat->boat->boat, row->tag) &&
+        row_passes(row, "", gear_row_mark(row)))
+        return;
     if (entry == NULL) {
         ROW_ERROR(row, TABLE_TAG, "correct it; a new piece has new in this column, and gets the "
                   "next free tag",
@@ -183,6 +182,9 @@ static void piece_take(const struct table_row *row)
                   "%s is %s, and here \"%s\"", row->tag, item_word(entry->item), row->item);
         return;
     }
+    if (row_passes(row, gear_mark(entry->leaves, entry->cells, row->taking->arena),
+                   gear_row_mark(row)))
+        return;
     if (row->out)
         entry->fate = ENTRY_OUT;
     else
@@ -244,6 +246,13 @@ static void absence_held(const struct table_row *row, struct absence_row *found,
     }
 }
 
+static const char *absence_mark(const struct table_row *row, const struct absence_row *found)
+{
+    return found == NULL ? ""
+                         : value_mark(choice_word(table_absence_words, found->list),
+                                      found->serves, row->taking->arena);
+}
+
 static void absence_take(const struct table_row *row, enum table_absence list)
 {
     const struct leaves *gear = &row->taking->leaves->gear;
@@ -259,6 +268,9 @@ static void absence_take(const struct table_row *row, enum table_absence list)
     struct absence_row asked = {.list = list, .item = item, .serves = serves, .row = row->row,
                                 .fate = ABSENCE_NEW};
     struct absence_row *found = absence_find(row->boat, item, serves);
+    if (row_passes(row, absence_mark(row, found),
+                   value_mark(row->value, serves, row->taking->arena)))
+        return;
     if (found == NULL)
         absence_new(row, asked);
     else

@@ -24,6 +24,14 @@ const char *own_cell(const struct table_row *row, enum table_column column);
 /* Notes what the cell says of the leaf, where that is not what is recorded. */
 void leaf_ask(const struct table_row *row, struct entry *entry, size_t leaf, size_t column);
 
+/* The mark of a row of gear as its cells are now. */
+const char *gear_row_mark(const struct table_row *row);
+
+/* Is nothing to be taken from the row, by its marks: that of what is recorded now, "" where it is
+ * not recorded, and that of its cells? So it is where nobody changed the row, or it says what is
+ * recorded. A row that was changed, of what was recorded anew since, is an error. */
+bool row_passes(const struct table_row *row, const char *recorded, const char *cells);
+
 /* Tells cells of gear that stand in a row that is none; but that of one leaf. */
 void leaf_cells_refuse(const struct table_row *row, size_t but);
 

@@ -187,6 +187,69 @@ static void every_fault_of_a_table_is_told(void **state)
     assert_int_equal(problems_count(test.problems, SEVERITY_ERROR), 4);
 }
 
+/* ---- a table that lay about ---- */
+
+/* The table of the boat as she was, with cells of one row changed. */
+static const char *old_table(const char *from, const char *to)
+{
+    struct bench bench;
+    bench_open(&bench, file_of("tern.yaml", tern));
+    struct text_builder out = table_write(&bench.boats, test.arena);
+    const char *at = from == NULL ? NULL : strstr(out.at, from);
+    if (from == NULL)
+        return out.at;
+    assert_non_null(at);
+    return text_format(test.arena, "%.*s%s%s", (int)(at - out.at), out.at, to, at + strlen(from));
+}
+
+/* Her file, changed since: the torch lies elsewhere, an item was found. */
+static const struct source *tern_since(void)
+{
+    struct bench bench;
+    const struct yaml_edited *edited;
+    bench_open(&bench, file_of("tern.yaml", tern));
+    assert_string_not_equal(take_told(&bench, "boat,tag,item,value,out,spot\n"
+                                              "tern,C3,torch,,,in the drawer\n"
+                                              "tern,,epirb,not_fitted,yes,\n"
+                                              "tern,,boat.name,Avocet,,\n", &edited), "");
+    return edited_source(edited);
+}
+
+static void an_old_table_undoes_nothing(void **state)
+{
+    struct bench bench;
+    const struct yaml_edited *edited;
+    (void)state;
+    bench_open(&bench, tern_since());
+    assert_string_equal(take_told(&bench, old_table(NULL, NULL), &edited), "");
+    assert_null(edited);
+    /* what was changed in it of another row is taken */
+    assert_string_equal(take_told(&bench, old_table(",sink,", ",sink drain,"), &edited),
+                        "C4 seacock name: sink -> sink drain");
+    assert_int_equal(take_passed(take_text(&bench, old_table(NULL, NULL))), 3);
+    /* a row that says what is recorded by now is no contradiction */
+    assert_string_equal(take_told(&bench, old_table(",by the lamp,", ",in the drawer,"), &edited),
+                        "");
+}
+
+static void a_row_that_both_changed_is_refused(void **state)
+{
+    static const char *const changes[][2] = {
+        {",by the lamp,", ",under the lamp,"}, {"boat.name,,Tern", "boat.name,,Knot"},
+        {"torch,,", "torch,yes,"}, {"epirb,,not_fitted", "epirb,,not_surveyed"}};
+    (void)state;
+    for (size_t i = 0; i < sizeof changes / sizeof *changes; i++) {
+        struct bench bench;
+        size_t count;
+        bench_open(&bench, tern_since());
+        test.problems = problems_new(test.arena);
+        assert_null(take_text(&bench, old_table(changes[i][0], changes[i][1])));
+        const struct problem *told = problems_sorted(test.problems, &count);
+        assert_int_equal(count, 1);
+        assert_non_null(strstr(told[0].what, "changed in the boat's file after the table"));
+    }
+}
+
 /* ---- sisters ---- */
 
 static const char sloop[] = "changed: 2026-01-01\n"
@@ -259,6 +322,8 @@ int main(void)
         TEST(edits_are_told_and_made),
         TEST(what_is_wrong_is_refused_by_cell),
         TEST(every_fault_of_a_table_is_told),
+        TEST(an_old_table_undoes_nothing),
+        TEST(a_row_that_both_changed_is_refused),
         TEST(a_sister_has_her_own_and_her_models),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
