@@ -226,7 +226,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define FORM_ASKED_GAP MM(2.5)       /* between the parts of what is asked, */
 #define FORM_ASKED_APART MM(5)     /* and from one question to the next */
 #define FORM_ROOM_SHORT MM(21)     /* to write a date or a number */
-#define FORM_ROOM_LONG MM(54)      /* a few words */
+#define FORM_ROOM_LONG MM(38)      /* a few words, at least */
 #define FORM_SIGN_GAP MM(1)        /* from a sign to its tag */
 #define LABEL_UNPRINTED MM(5)      /* at the edges of a sheet of labels */
 #define LABEL_READ_MM 400          /* a hand is so far from the eye */
