@@ -150,7 +150,7 @@ static void raft_unsaid_find(struct briefing *briefing, struct stoppers *stopper
                         .gear = raft, .origin = raft->place, .grave = true,
                         .said = phrase_word(arena, WORD_BRIEF_RAFT_UNSAID, "gear",
                                             brief_gear(briefing, raft), "place",
-                                            brief_place(briefing, raft), NULL)},
+                                            brief_where(briefing, raft), NULL)},
                     "read it off the raft, and write persons:",
                     text_format(arena, "for how many raft %s is, is not recorded",
                                 TEXT_OR_EMPTY(raft->tag)));

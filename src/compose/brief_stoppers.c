@@ -79,7 +79,7 @@ static const struct phrase *date_said(struct briefing *briefing, enum word word,
                                       const struct equipment *gear, const struct gear_date *date)
 {
     return phrase_word(briefing->writer.composing.arena, word, "gear",
-                       brief_gear(briefing, gear), "place", brief_place(briefing, gear), "date",
+                       brief_gear(briefing, gear), "place", brief_where(briefing, gear), "date",
                        date->known ? brief_day(briefing, gear_date_shown(date)) : NULL, NULL);
 }
 

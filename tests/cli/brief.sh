@@ -92,7 +92,7 @@ one brief-raft-lasts-cards "$held"
 
 brief --from 2027-06-08 --to 2027-06-16 --people 8
 expect_status brief-raft-ends 1
-one brief-raft-ends-page 'Raft, 8 persons: good until 2027-06-15, before hand-back.'
+one brief-raft-ends-page 'Raft, 8 persons: good until 2027-06-15, before'
 one brief-raft-ends-places 'Raft places good until 2027-06-16: 0. People aboard: 8.'
 one brief-raft-ends-stays "$stays"
 told brief-raft-ends-told "whimbrel.yaml:16:"
