@@ -205,10 +205,10 @@ void brief_stoppers_add(struct briefing *briefing)
 {
     struct stoppers stoppers = {NULL, 0, 0};
     shortages_find(briefing, &stoppers);
+    held_cards_find(briefing, &stoppers);
     life_saving_dates_find(briefing, &stoppers);
     for (size_t i = 0; life_saving_items[i] != ITEM_NONE; i++)
         life_saving_find(briefing, &stoppers, life_saving_items[i]);
-    held_cards_find(briefing, &stoppers);
     other_dates_find(briefing, &stoppers);
     brief_section_add(briefing, &(struct brief_section){
                                     .title = WORD_BRIEF_STOPPERS, .columns = stopper_columns,

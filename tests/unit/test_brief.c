@@ -128,6 +128,8 @@ static void what_the_record_lacks_is_asked_for(void **state)
     assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
                                 "cards hang: NOT RECORDED: ask the base"), 1);
     assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
+                                "Raft places: NOT RECORDED: ask the base"), 1);
+    assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
                                 "Gas: none on board"), 1);
 }
 
@@ -277,7 +279,10 @@ static void page_one_stands_alone_and_all_pages_pass_proofreading(void **state)
     static const char *const boats[] = {
         "tests/fleet/boats/tamarisk.yaml", "tests/fleet/boats/samphire.yaml",
         "tests/fleet/boats/bramble.yaml", "tests/islands/boats/thrift.yaml",
-        "tests/islands/boats/sundew.yaml"};
+        "tests/islands/boats/sundew.yaml", "tests/islands/boats/eelgrass.yaml",
+        "tests/unusual/boats/albatross.yaml", "tests/unusual/boats/bare.yaml",
+        "tests/unusual/boats/laden.yaml", "tests/unusual/boats/skua.yaml",
+        "tests/unusual/boats/unknown.yaml", "tests/unusual/boats/teasel.yaml"};
     static const enum paper_key papers[] = {PAPER_A4, PAPER_LETTER};
     for (size_t b = 0; b < sizeof boats / sizeof *boats; b++)
         for (size_t p = 0; p < 2; p++) {
