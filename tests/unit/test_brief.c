@@ -322,6 +322,20 @@ static void what_page_one_cannot_hold_goes_on_behind_it(void **state)
     assert_true(second->line_count >= 10);
 }
 
+/* The gravest stay on page one: where even they have no room there is no sheet. */
+static void a_page_too_small_for_the_gravest_is_told(void **state)
+{
+    (void)state;
+    tamarisk_read();
+    hire.days = (struct charter){{2029, 5, 1}, {2029, 5, 8}, 0};
+    const struct layout_input input = {brief_set(), faces, paper_of(PAPER_A5), false};
+    test.problems = problems_new(test.arena);
+    const struct laid_set laid = layout_set(&input, test.arena, test.problems);
+    assert_null(laid.sheets[0].pages[0]);
+    assert_non_null(strstr(case_problems_text(&test), "what must stand on one page is "));
+    assert_non_null(strstr(case_problems_text(&test), "take larger paper"));
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -337,6 +351,7 @@ int main(void)
         TEST(what_was_done_since_is_told_only_where_it_is_asked_for),
         TEST(page_one_stands_alone_and_all_pages_pass_proofreading),
         TEST(what_page_one_cannot_hold_goes_on_behind_it),
+        TEST(a_page_too_small_for_the_gravest_is_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }
