@@ -25,6 +25,7 @@
     X(BRIEF_JACKETS_ADULT, brief_jackets_adult, PLAIN, "jackets people") \
     X(BRIEF_JACKETS_CHILD, brief_jackets_child, PLAIN, "jackets people") \
     X(BRIEF_JACKETS_FIT, brief_jackets_fit, PLAIN, "jackets people") \
+    X(BRIEF_JACKETS_UNSIZED, brief_jackets_unsized, PLAIN, "jackets") \
     X(BRIEF_JACKETS_DATED, brief_jackets_dated, PLAIN, "jackets to") \
     X(BRIEF_RADIO_NONE, brief_radio_none, PLAIN, "") \
     X(BRIEF_RADIO_UNKNOWN, brief_radio_unknown, PLAIN, "") \

@@ -81,7 +81,7 @@ struct form_section {
     enum form_manner manner;
     /* Of a section that stands alone (see below): the line that stands last where the page has no
        room for the last 1, 2, 3 ... of its lines, which then go on behind the page, one a line of
-       the section; NULL: all of them must stand there. */
+       the section; the first two stay. NULL: all of them must stand there. */
     const struct form_line *rest;
 };
 

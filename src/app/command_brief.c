@@ -15,6 +15,16 @@ static const struct sheet_set *brief_sheets(const struct compose_input *input,
     return brief_compose(input, cards, arena, problems);
 }
 
+/* Page one has no room on paper that small: then the sheet is on A4. */
+static struct options options_with_paper(const struct options *options,
+                                         const struct fleet *fleet)
+{
+    struct options own = *options;
+    if (own.paper == PAPER_NONE && base_paper(fleet) == PAPER_A5)
+        own.paper = PAPER_A4;
+    return own;
+}
+
 enum exit_status command_brief(const struct options *options)
 {
     static const struct form_kind form = {{WORD_DOCUMENT_BRIEF, SET_OF_FORMS, brief_sheets},
@@ -22,8 +32,9 @@ enum exit_status command_brief(const struct options *options)
     struct fleet fleet;
     bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
     bool hired = hire_read(options, &fleet);
+    const struct options own = options_with_paper(options, &fleet);
     if (opened && hired)
-        forms_print(options, &fleet, &form);
+        forms_print(&own, &fleet, &form);
     enum exit_status status = report_of_short(&fleet);
     fleet_close(&fleet);
     return status;

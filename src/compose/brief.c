@@ -101,13 +101,18 @@ static const struct phrase *handlings(struct briefing *briefing, const struct eq
     return all;
 }
 
+const struct phrase *brief_where(struct briefing *briefing, const struct equipment *gear)
+{
+    struct composing *composing = &briefing->writer.composing;
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA, row_place_phrase(composing, gear),
+                         row_spot_phrase(composing, gear), NULL);
+}
+
 const struct phrase *brief_place(struct briefing *briefing, const struct equipment *gear)
 {
     struct composing *composing = &briefing->writer.composing;
     struct arena *arena = composing->arena;
-    const struct phrase *place =
-        phrase_joined(arena, WORD_JOIN_COMMA, row_place_phrase(composing, gear),
-                      row_spot_phrase(composing, gear), NULL);
+    const struct phrase *place = brief_where(briefing, gear);
     const struct phrase *how = handlings(briefing, gear);
     if (how != NULL)
         place = phrase_joined(arena, WORD_JOIN_SPACE, place,

@@ -29,7 +29,7 @@ static void done_add(struct briefing *briefing, const struct equipment *gear,
     const struct form_cell cell =
         brief_cell(briefing, phrase_word(arena, row->word, "gear", brief_gear(briefing, gear),
                                          "date", brief_day(briefing, value->date), "place",
-                                         brief_place(briefing, gear), NULL));
+                                         brief_where(briefing, gear), NULL));
     const struct form_cell cells[2] = {brief_sign(gear), cell};
     form_line_add(&briefing->writer, cells, FORM_PLAIN, value->place);
 }

@@ -46,8 +46,10 @@ const struct phrase *brief_word(const struct briefing *briefing, enum word word)
 const struct phrase *brief_day(const struct briefing *briefing, struct date date);
 const struct phrase *brief_number(const struct briefing *briefing, size_t number);
 
-/* "Engine stop" of a piece, and "Cockpit, STARBOARD, by the wheel": where one works it, and how. */
+/* "Engine stop" of a piece, and "Cockpit, STARBOARD, by the wheel", where one works it; the last
+ * with how that is done. */
 const struct phrase *brief_gear(struct briefing *briefing, const struct equipment *gear);
+const struct phrase *brief_where(struct briefing *briefing, const struct equipment *gear);
 const struct phrase *brief_place(struct briefing *briefing, const struct equipment *gear);
 
 /* "9 people aboard, 2 of them children" */

@@ -69,7 +69,7 @@ static struct place item_place(const struct briefing *briefing, enum item_key it
     return absence == NULL ? boat->place : absence->place;
 }
 
-/* "places" or "jackets" of so many people; NULL words for one of them are passed over. */
+/* So many places or lifejackets, for so many people. */
 static const struct phrase *counted_said(const struct briefing *briefing, enum word word,
                                          int64_t counted, size_t people)
 {
@@ -150,7 +150,7 @@ static void raft_unsaid_find(struct briefing *briefing, struct stoppers *stopper
                         .gear = raft, .origin = raft->place, .grave = true,
                         .said = phrase_word(arena, WORD_BRIEF_RAFT_UNSAID, "gear",
                                             brief_gear(briefing, raft), "place",
-                                            brief_place(briefing, raft), NULL)},
+                                            brief_where(briefing, raft), NULL)},
                     "read it off the raft, and write persons:",
                     text_format(arena, "for how many raft %s is, is not recorded",
                                 TEXT_OR_EMPTY(raft->tag)));
@@ -190,6 +190,7 @@ struct jacket_lack {
     const char *what, *of;
     int64_t all, lasting;       /* of all jackets, and of those that last */
     size_t people;
+    int64_t unsized;            /* jackets that fit nobody, since their size is not recorded */
 };
 
 /* False: there are enough. */
@@ -204,6 +205,10 @@ static bool jackets_short(struct briefing *briefing, struct stoppers *stoppers,
     if (dated)
         said = phrase_word(arena, WORD_BRIEF_JACKETS_DATED, "jackets", said, "to",
                            brief_day(briefing, briefing->hire->days.end), NULL);
+    if (lack->unsized > 0)
+        said = phrase_joined(arena, WORD_JOIN_SPACE, said,
+                             phrase_word(arena, WORD_BRIEF_JACKETS_UNSIZED, "jackets",
+                                         phrase_number(arena, lack->unsized), NULL), NULL);
     stopper_add(briefing, stoppers,
                 &(struct stopper){.said = said, .origin = item_place(briefing, ITEM_lifejacket),
                                   .grave = true},
@@ -236,8 +241,8 @@ static void jackets_by_mass(struct briefing *briefing, struct stoppers *stoppers
                   &(struct jacket_lack){WORD_BRIEF_JACKETS_FIT,
                                         "people whom a lifejacket of a recorded size fits",
                                         "people aboard", jackets_fitting(briefing, all),
-                                        jackets_fitting(briefing, good),
-                                        briefing->hire->people});
+                                        jackets_fitting(briefing, good), briefing->hire->people,
+                                        jackets_counted(all->rows, all->count).unsized});
 }
 
 /* A jacket of which nobody recorded for whom it is counts for an adult, never for a child. */
@@ -250,13 +255,13 @@ static void jackets_by_number(struct briefing *briefing, struct stoppers *stoppe
     const struct jacket_lack all_aboard = {
         WORD_BRIEF_JACKETS_FEW, "lifejackets", "people aboard",
         have.adult + have.child + have.unsaid, last.adult + last.child + last.unsaid,
-        hire->people};
+        hire->people, 0};
     const struct jacket_lack adults = {
         WORD_BRIEF_JACKETS_ADULT, "lifejackets for adults", "adults aboard",
-        have.adult + have.unsaid, last.adult + last.unsaid, hire->people - hire->children};
+        have.adult + have.unsaid, last.adult + last.unsaid, hire->people - hire->children, 0};
     const struct jacket_lack children = {
         WORD_BRIEF_JACKETS_CHILD, "lifejackets for children", "children aboard", have.child,
-        last.child, hire->children};
+        last.child, hire->children, 0};
     if (!jackets_short(briefing, stoppers, &all_aboard))
         jackets_short(briefing, stoppers, &adults);
     jackets_short(briefing, stoppers, &children);

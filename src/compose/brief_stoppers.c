@@ -79,7 +79,7 @@ static const struct phrase *date_said(struct briefing *briefing, enum word word,
                                       const struct equipment *gear, const struct gear_date *date)
 {
     return phrase_word(briefing->writer.composing.arena, word, "gear",
-                       brief_gear(briefing, gear), "place", brief_place(briefing, gear), "date",
+                       brief_gear(briefing, gear), "place", brief_where(briefing, gear), "date",
                        date->known ? brief_day(briefing, gear_date_shown(date)) : NULL, NULL);
 }
 
@@ -205,10 +205,10 @@ void brief_stoppers_add(struct briefing *briefing)
 {
     struct stoppers stoppers = {NULL, 0, 0};
     shortages_find(briefing, &stoppers);
+    held_cards_find(briefing, &stoppers);
     life_saving_dates_find(briefing, &stoppers);
     for (size_t i = 0; life_saving_items[i] != ITEM_NONE; i++)
         life_saving_find(briefing, &stoppers, life_saving_items[i]);
-    held_cards_find(briefing, &stoppers);
     other_dates_find(briefing, &stoppers);
     brief_section_add(briefing, &(struct brief_section){
                                     .title = WORD_BRIEF_STOPPERS, .columns = stopper_columns,

@@ -108,15 +108,14 @@ static const struct phrase *topic_tags(struct briefing *briefing,
     return tags == NULL ? brief_word(briefing, WORD_BRIEF_PRACTICE) : tags;
 }
 
-/* Of all rafts that are recorded. */
+/* Of all rafts; NULL: whether there is one, or for how many one is, nobody recorded. */
 static const struct phrase *raft_places_said(const struct briefing *briefing)
 {
     const struct boat *boat = briefing->writer.composing.in->boat;
-    int64_t places = 0;
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (boat->equipment[i].kind->item == ITEM_liferaft)
-            places += gear_count(&boat->equipment[i]) * (boat->equipment[i].persons.milli / 1000);
-    return brief_number(briefing, (size_t)places);
+    const struct raft_capacity raft = raft_capacity(boat->equipment, boat->equipment_count, 0);
+    if (boat_fitted(boat, ITEM_liferaft) == ANSWER_NOT_RECORDED || raft.unrecorded > 0)
+        return NULL;
+    return brief_number(briefing, (size_t)raft.places);
 }
 
 static const struct phrase *recorded_or_ask(const struct briefing *briefing,
@@ -139,7 +138,7 @@ static const struct phrase *topic_said(struct briefing *briefing,
         phrase_word(arena, row->word, "place",
                     recorded_or_ask(briefing,
                                     phrase_zone(arena, zone_of(facts->mounted_zone.value))),
-                    "places", raft_places_said(briefing), "draught",
+                    "places", recorded_or_ask(briefing, raft_places_said(briefing)), "draught",
                     recorded_or_ask(briefing, draught), "phone",
                     recorded_or_ask(briefing, phrase_text(arena, &base->phone_24h)), NULL);
     if (row->word == WORD_BRIEF_T_GAS && !boat_is(briefing->writer.composing.in->boat, TRAIT_GAS,

@@ -5,6 +5,9 @@
 
 #include "measures.h"
 
+/* Of a section that lets lines go: what it begins with is its gravest. */
+enum { LINES_THAT_STAY = 2 };
+
 /* How much higher than the body all of that is; 0 or less: it has room. */
 static mpt excess_of(const struct pen *pen, const struct form_facts *form,
                      const struct area *body)
@@ -74,12 +77,11 @@ const struct form_facts *form_alone_fit(const struct pen *pen, const struct form
                                         const struct area *body)
 {
     size_t index = yielding_section(form);
-    if (index == form->count || excess_of(pen, form, body) <= 0)
+    const struct form_facts *trial = form;
+    if (index == form->count)
         return form;
-    for (size_t gone = 1; gone <= form->sections[index].line_count; gone++) {
-        const struct form_facts *trial = form_with_rest(form, index, gone, pen->arena);
-        if (excess_of(pen, trial, body) <= 0)
-            return trial;
-    }
-    return form;
+    for (size_t gone = 1; excess_of(pen, trial, body) > 0 &&
+                          gone + LINES_THAT_STAY <= form->sections[index].line_count; gone++)
+        trial = form_with_rest(form, index, gone, pen->arena);
+    return trial;
 }

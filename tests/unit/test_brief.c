@@ -128,6 +128,8 @@ static void what_the_record_lacks_is_asked_for(void **state)
     assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
                                 "cards hang: NOT RECORDED: ask the base"), 1);
     assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
+                                "Raft places: NOT RECORDED: ask the base"), 1);
+    assert_int_equal(lines_with(form_section_of(form, WORD_BRIEF_TOPICS_EVENING),
                                 "Gas: none on board"), 1);
 }
 
@@ -277,7 +279,10 @@ static void page_one_stands_alone_and_all_pages_pass_proofreading(void **state)
     static const char *const boats[] = {
         "tests/fleet/boats/tamarisk.yaml", "tests/fleet/boats/samphire.yaml",
         "tests/fleet/boats/bramble.yaml", "tests/islands/boats/thrift.yaml",
-        "tests/islands/boats/sundew.yaml"};
+        "tests/islands/boats/sundew.yaml", "tests/islands/boats/eelgrass.yaml",
+        "tests/unusual/boats/albatross.yaml", "tests/unusual/boats/bare.yaml",
+        "tests/unusual/boats/laden.yaml", "tests/unusual/boats/skua.yaml",
+        "tests/unusual/boats/unknown.yaml", "tests/unusual/boats/teasel.yaml"};
     static const enum paper_key papers[] = {PAPER_A4, PAPER_LETTER};
     for (size_t b = 0; b < sizeof boats / sizeof *boats; b++)
         for (size_t p = 0; p < 2; p++) {
@@ -317,6 +322,20 @@ static void what_page_one_cannot_hold_goes_on_behind_it(void **state)
     assert_true(second->line_count >= 10);
 }
 
+/* The gravest stay on page one: where even they have no room there is no sheet. */
+static void a_page_too_small_for_the_gravest_is_told(void **state)
+{
+    (void)state;
+    tamarisk_read();
+    hire.days = (struct charter){{2029, 5, 1}, {2029, 5, 8}, 0};
+    const struct layout_input input = {brief_set(), faces, paper_of(PAPER_A5), false};
+    test.problems = problems_new(test.arena);
+    const struct laid_set laid = layout_set(&input, test.arena, test.problems);
+    assert_null(laid.sheets[0].pages[0]);
+    assert_non_null(strstr(case_problems_text(&test), "what must stand on one page is "));
+    assert_non_null(strstr(case_problems_text(&test), "take larger paper"));
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -332,6 +351,7 @@ int main(void)
         TEST(what_was_done_since_is_told_only_where_it_is_asked_for),
         TEST(page_one_stands_alone_and_all_pages_pass_proofreading),
         TEST(what_page_one_cannot_hold_goes_on_behind_it),
+        TEST(a_page_too_small_for_the_gravest_is_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }
