@@ -118,7 +118,7 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
                         const char *paper)
 {
     const struct register_row *print = print_of(&renewing->own, now, NULL);
-    const struct register_row *last = print_last(&renewing->own, now);
+    const struct register_row *last = print_last(&renewing->own, now, NULL);
     if (print != NULL) {
         finding_begin(renewing, "PRINTED, NOT HUNG");
         card_add(renewing, now);
@@ -163,7 +163,7 @@ static size_t hanging_judge(struct renewing *renewing, const struct sheets *shee
 static bool is_expected(const struct renewing *renewing, const struct register_row *now)
 {
     return language_words(&renewing->fleet->printed, now->language) != NULL ||
-           print_last(&renewing->own, now) != NULL;
+           print_last(&renewing->own, now, NULL) != NULL;
 }
 
 static void card_judge(struct renewing *renewing, const struct sheets *sheets,
