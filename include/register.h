@@ -99,14 +99,15 @@ bool same_print(const struct register_row *a, const struct register_row *b);
 /* Do both name one place, whatever the case of the letters and the spaces? */
 bool same_place(const char *a, const char *b);
 
-/* The last print of that card with that code and those words of dates, on that paper or, where
- * it is NULL, on any; NULL: there is none. */
+/* The last print of that card, whatever its code, on that paper or, where it is NULL, on any;
+ * NULL: it was never printed. */
+const struct register_row *print_last(const struct register_rows *rows,
+                                      const struct register_row *card, const char *paper);
+
+/* The same if it is that very print; NULL: another was printed since, or none. An older one that
+ * would do is not looked for: who hangs a card has the last print in hand. */
 const struct register_row *print_of(const struct register_rows *rows,
                                     const struct register_row *card, const char *paper);
-
-/* The last print of that card, whatever its code; NULL: it was never printed. */
-const struct register_row *print_last(const struct register_rows *rows,
-                                      const struct register_row *card);
 
 /* Does the card of that row still hang, as it was hung then? Only of rows that hang. */
 bool hangs_still(const struct register_rows *rows, size_t index);

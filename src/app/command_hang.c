@@ -151,7 +151,7 @@ static void unprinted_tell(const struct hanging *hanging, const struct register_
                            const struct register_row *row)
 {
     struct problems *problems = hanging->fleet->problems;
-    const struct register_row *last = print_last(there, row);
+    const struct register_row *last = print_last(there, row, NULL);
     const char *card = card_told(row, hanging->arena);
     const char *command = print_command(hanging, row);
     if (last == NULL)

@@ -42,8 +42,8 @@ struct print_record {
 void record_sheets(struct print_record *record, const struct sheets *sheets,
                    const struct sheet *const *list, size_t count);
 
-/* Adds those to the register that it has not yet, and forgets them. A base whose boats are
- * specimens gets no register by printing. */
+/* Adds those to the register that it has not yet, and forgets them. Printing a
+ * specimen makes no register where there is none. */
 void record_write(struct print_record *record, struct boat_job *boat);
 
 #endif

@@ -46,8 +46,7 @@ static void prints_choose(void *of, const struct register_rows *there, struct te
 
 static bool is_specimen(const struct boat_job *boat)
 {
-    return boat->job->fleet->base->specimen.answer == ANSWER_YES ||
-           boat->boat->facts.specimen.answer == ANSWER_YES;
+    return boat->boat->facts.specimen.answer == ANSWER_YES;
 }
 
 void record_write(struct print_record *record, struct boat_job *boat)

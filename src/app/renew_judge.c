@@ -118,7 +118,7 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
                         const char *paper)
 {
     const struct register_row *print = print_of(&renewing->own, now, NULL);
-    const struct register_row *last = print_last(&renewing->own, now);
+    const struct register_row *last = print_last(&renewing->own, now, NULL);
     if (print != NULL) {
         finding_begin(renewing, "PRINTED, NOT HUNG");
         card_add(renewing, now);
@@ -137,31 +137,48 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
     }
 }
 
-static void card_judge(struct renewing *renewing, const struct sheets *sheets,
-                        const struct sheet *sheet)
+/* Judges each card of that name that hangs; how many there are. */
+static size_t hanging_judge(struct renewing *renewing, const struct sheets *sheets,
+                            const struct sheet *sheet, const struct register_row *now)
 {
-    const struct register_row now = row_of_sheet(&sheets->input, sheet, renewing->arena);
-    const char *paper = sheets->boat->job->papers[sheets->part.paper].key;
     size_t hangs = 0, right = 0;
-    renewing->sheets++;
     for (size_t i = 0; i < renewing->own.count; i++) {
         const struct register_row *hung = &renewing->own.rows[i];
-        if (!same_card(hung, &now) || !hangs_still(&renewing->own, i))
+        if (!same_card(hung, now) || !hangs_still(&renewing->own, i))
             continue;
         hangs++;
         renewing->judged[i] = true;
         if (sheet->held)
             held_card_tell(renewing, sheets, sheet, hung);
-        else if (same_print(hung, &now))
+        else if (same_print(hung, now))
             right++;
         else
-            replace_tell(renewing, sheets, sheet, &now, hung);
+            replace_tell(renewing, sheets, sheet, now, hung);
     }
     renewing->right += hangs > 0 && right == hangs ? 1 : 0;
-    if (hangs == 0 && sheet->held)
+    return hangs;
+}
+
+/* Of a language that is not printed by itself a base hangs as many cards as it likes. */
+static bool is_expected(const struct renewing *renewing, const struct register_row *now)
+{
+    return language_words(&renewing->fleet->printed, now->language) != NULL ||
+           print_last(&renewing->own, now, NULL) != NULL;
+}
+
+static void card_judge(struct renewing *renewing, const struct sheets *sheets,
+                       const struct sheet *sheet)
+{
+    const struct register_row now = row_of_sheet(&sheets->input, sheet, renewing->arena);
+    size_t hangs = hanging_judge(renewing, sheets, sheet, &now);
+    bool expected = is_expected(renewing, &now);
+    renewing->sheets += hangs > 0 || expected ? 1 : 0;
+    if (hangs > 0 || !expected)
+        return;
+    if (sheet->held)
         held_card_tell(renewing, sheets, sheet, NULL);
-    else if (hangs == 0)
-        unhung_tell(renewing, &now, paper);
+    else
+        unhung_tell(renewing, &now, sheets->boat->job->papers[sheets->part.paper].key);
 }
 
 /* ---- one language ---- */

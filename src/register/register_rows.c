@@ -108,25 +108,23 @@ bool same_place(const char *a, const char *b)
     return true;
 }
 
-const struct register_row *print_of(const struct register_rows *rows,
-                                    const struct register_row *card, const char *paper)
+const struct register_row *print_last(const struct register_rows *rows,
+                                      const struct register_row *card, const char *paper)
 {
     for (size_t i = rows->count; i-- > 0;) {
         const struct register_row *row = &rows->rows[i];
-        if (row->event == EVENT_PRINTED && same_print(row, card) &&
+        if (row->event == EVENT_PRINTED && same_card(row, card) &&
             (paper == NULL || text_equal(row->paper, paper)))
             return row;
     }
     return NULL;
 }
 
-const struct register_row *print_last(const struct register_rows *rows,
-                                      const struct register_row *card)
+const struct register_row *print_of(const struct register_rows *rows,
+                                    const struct register_row *card, const char *paper)
 {
-    for (size_t i = rows->count; i-- > 0;)
-        if (rows->rows[i].event == EVENT_PRINTED && same_card(&rows->rows[i], card))
-            return &rows->rows[i];
-    return NULL;
+    const struct register_row *last = print_last(rows, card, paper);
+    return last != NULL && same_print(last, card) ? last : NULL;
 }
 
 bool hangs_still(const struct register_rows *rows, size_t index)

@@ -152,6 +152,32 @@ sed -i 's/"+999 00 000 711"/"+999 00 000 717"/' "$base/base.yaml"
 happened phone 2027-11-02 \
     "base: rescue centre's phone changed from \"+999 00 000 711\" to \"+999 00 000 717\""
 
+# ---- cards in a second language hang beside ----
+
+mkdir "$tool/procedures/words/qps"
+for file in "$tool"/procedures/words/en/*.yaml; do
+    awk -v language=qps -f tests/pseudo.awk "$file" >"$tool/procedures/words/qps/${file##*/}"
+done
+seal "$tool/procedures"
+clean language-none 2027-11-02
+maydeck print "$base" --boat turnstone --card flooding,aground --lang qps --date 2027-11-02 \
+    -o "$scratch/cards"
+maydeck hang "$base" --boat turnstone --card flooding,aground --lang qps --place wheel --by KM \
+    --date 2027-11-02
+expect_status season-language-hang 0
+maydeck renew "$base" --date 2027-11-02
+expect_status season-language-clean 0
+expect_equal season-language-right 1 "$(grep -c '^turnstone: all 24 cards hang as recorded$' "$scratch/stdout")"
+cp "$base/boats/turnstone.yaml" "$scratch/turnstone"
+sed -i 's/equipment:/equipment:\n  - {item: softwood_bung, tag: C8, zone: cockpit, side: centre, spot: red tube}/' \
+    "$base/boats/turnstone.yaml"
+maydeck renew "$base" --date 2027-11-02
+expect_equal season-language-both 2 "$(grep -c '^  REPLACE 7 ' "$scratch/stdout")"
+grep -q '^  REPLACE 7 .*, qps (' "$scratch/stdout" && ok season-language-told ||
+    not_ok season-language-told "$(cat "$scratch/stdout")"
+cp "$scratch/turnstone" "$base/boats/turnstone.yaml"
+maydeck hang "$base" --boat turnstone --lang qps --down --by KM --date 2027-11-02
+
 # ---- a card is left out ----
 
 echo 'cards: {leave_out: [lightning]}' >>"$base/base.yaml"

@@ -177,7 +177,7 @@ static void lines_are_folded(void **state)
         struct due_date date = {.boat = "x", .tag = "", .item = words.at, .field = "f",
                                 .what = "a,b\\c", .where = "", .known = true,
                                 .last = {2027, 1, 2}};
-        struct due_list list = {&date, 1, 1, test.arena};
+        struct due_list list = {.rows = &date, .count = 1, .room = 1, .arena = test.arena};
         const char *calendar = calendar_of(&list);
         for (const char *at = calendar; *at != '\0';) {
             size_t line = strcspn(at, "\r");

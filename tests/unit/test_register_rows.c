@@ -197,8 +197,25 @@ static void the_last_event_of_a_place_tells_what_hangs(void **state)
     assert_ptr_equal(print_of(&all, &rows[1], "a4"), &rows[0]);
     assert_null(print_of(&all, &rows[1], "letter"));
     assert_null(print_of(&all, &rows[3], NULL));
-    assert_ptr_equal(print_last(&all, &rows[3]), &rows[0]);
+    assert_ptr_equal(print_last(&all, &rows[3], NULL), &rows[0]);
+    assert_null(print_last(&all, &rows[3], "letter"));
     rows[1].dates = "GEAR PAST ITS DATE";
+    assert_null(print_of(&all, &rows[1], NULL));
+}
+
+/* A record that went back to what it was has its card printed anew before it is hung. */
+static void an_older_print_is_not_taken_for_the_last(void **state)
+{
+    (void)state;
+    const char *old = sound_code("a"), *now = sound_code("b");
+    struct register_row rows[] = {row_of(EVENT_PRINTED, "flooding", old, "-"),
+                                  row_of(EVENT_PRINTED, "flooding", now, "-"),
+                                  row_of(EVENT_PRINTED, "flooding", old, "-")};
+    struct register_rows all = {.rows = rows, .count = 2};
+    assert_null(print_of(&all, &rows[0], NULL));
+    assert_ptr_equal(print_of(&all, &rows[1], NULL), &rows[1]);
+    all.count = 3;
+    assert_ptr_equal(print_of(&all, &rows[0], NULL), &rows[2]);
     assert_null(print_of(&all, &rows[1], NULL));
 }
 
@@ -268,6 +285,7 @@ int main(void)
         TEST(torn_rows_are_mended),
         TEST(a_torn_rest_is_told_once),
         TEST(the_last_event_of_a_place_tells_what_hangs),
+        TEST(an_older_print_is_not_taken_for_the_last),
         TEST(places_are_compared_as_people_write_them),
         TEST(damaged_contents_are_not_taken),
         TEST(codes_are_read_as_people_type_them),
