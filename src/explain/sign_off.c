@@ -128,6 +128,7 @@ static void head_sign(struct signing *signing)
              procedure->when == NULL ? "every boat has it" : "not every boat has it");
     sign_when(signing, 1, procedure->when);
     sign_said(signing, 1, "else: ", &procedure->when_reason);
+    sign_said(signing, 0, "other cards call it: ", &procedure->subject);
     hazards_sign(signing);
     list_sign(signing, "one takes it up when: ", &procedure->signs);
     said_list_sign(signing, "and: ", &procedure->more_signs);
