@@ -7,7 +7,7 @@
 
 #include <stdio.h>
 
-static bool is_asked_for(const struct options *options, const struct fleet *fleet,
+static bool is_to_be_signed(const struct options *options, const struct fleet *fleet,
                          const struct procedure *procedure)
 {
     if (options->cards.count > 0)
@@ -35,7 +35,7 @@ static bool has_texts_in(const struct procedure *procedure, const struct words *
 }
 
 /* Of what the base has put another text in the place that cannot be used nothing is signed. */
-static void sheets_print(const struct options *options, const struct fleet *fleet)
+static void sign_sheets_print(const struct options *options, const struct fleet *fleet)
 {
     size_t count = 0;
     for (size_t l = 0; l < fleet->printed.count; l++)
@@ -43,7 +43,7 @@ static void sheets_print(const struct options *options, const struct fleet *flee
             const struct procedure *procedure = fleet->procedures.rows[i];
             const struct words *words = fleet->printed.rows[l];
             if (!procedure->replaced && has_texts_in(procedure, words) &&
-                is_asked_for(options, fleet, procedure))
+                is_to_be_signed(options, fleet, procedure))
                 one_print(fleet, procedure, words, count++);
         }
 }
@@ -71,7 +71,7 @@ enum exit_status why_sign_off(const struct options *options)
     struct fleet fleet;
     if (fleet_open(options, NEED_TEXTS, &fleet) && fleet.procedures_sound &&
         cards_are_known(options, &fleet))
-        sheets_print(options, &fleet);
+        sign_sheets_print(options, &fleet);
     enum exit_status status = report_of_run_and_base(&fleet);
     fleet_close(&fleet);
     return status;

@@ -32,7 +32,7 @@ void sign_add(struct signing *signing, enum sign_line_kind kind, size_t depth,
     section->lines = signing->lines;
 }
 
-static const char *said_in(const struct signing *signing, const struct text_value *text)
+static const char *text_to_sign(const struct signing *signing, const struct text_value *text)
 {
     return text->text == NULL ? NULL : text_for(text, words_language(signing->in->words));
 }
@@ -41,7 +41,7 @@ void sign_said(struct signing *signing, size_t depth, const char *before,
                const struct text_value *text)
 {
     if (text->text != NULL)
-        sign_add(signing, SIGN_STRONG, depth, "%s%s", before, said_in(signing, text));
+        sign_add(signing, SIGN_STRONG, depth, "%s%s", before, text_to_sign(signing, text));
 }
 
 void sign_when(struct signing *signing, size_t depth, const struct condition *when)
@@ -122,8 +122,8 @@ static void head_sign(struct signing *signing)
              procedure->source->name);
     sign_add(signing, SIGN_TEXT, 0, "%s",
              procedure->origin == PROCEDURE_OF_PROGRAM ? "a card of the program"
-             : procedure->origin == PROCEDURE_CHANGED  ? "a card of the program, changed by the base"
-                                                       : "a card of the base's own");
+             : procedure->origin == PROCEDURE_CHANGED ? "one of the program's, changed by the base"
+                                                      : "a card of the base's own");
     sign_add(signing, SIGN_TEXT, 0, "%s",
              procedure->when == NULL ? "every boat has it" : "not every boat has it");
     sign_when(signing, 1, procedure->when);
@@ -154,6 +154,13 @@ static void decision_sign(struct signing *signing)
     said_list_sign(signing, "NO: ", &decision->no);
 }
 
+static void forbids_sign(struct signing *signing, const struct act_values *forbids)
+{
+    for (size_t i = 0; i < forbids->count; i++)
+        sign_add(signing, SIGN_TEXT, 1, "on no later card either: %s",
+                 choice_word(act_words, forbids->items[i].value));
+}
+
 static void warnings_sign(struct signing *signing, const char *title, const char *before,
                           const struct warning *warnings, size_t count)
 {
@@ -162,6 +169,7 @@ static void warnings_sign(struct signing *signing, const char *title, const char
     for (size_t i = 0; i < count; i++) {
         sign_said(signing, 0, before, &warnings[i].say);
         sign_when(signing, 1, warnings[i].when);
+        forbids_sign(signing, &warnings[i].forbids);
         sign_basis(signing, 1, &warnings[i].basis);
     }
 }

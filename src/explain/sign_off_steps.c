@@ -31,6 +31,15 @@ static void does_sign(struct signing *signing, size_t depth, const struct act_va
         sign_add(signing, SIGN_TEXT, depth, "is proved as: %s", out.at);
 }
 
+/* What makes its acts right, and where those words stand. */
+static void guards_sign(struct signing *signing, size_t depth, const struct guards *guards)
+{
+    for (size_t i = 0; i < guards->count; i++)
+        sign_add(signing, SIGN_TEXT, depth, "right by its words in %s: %s",
+                 TEXT_OR_EMPTY(guards->items[i].in),
+                 choice_word(guard_words, guards->items[i].says.value));
+}
+
 static void lethal_sign(struct signing *signing, size_t depth, const struct list_value *lethal)
 {
     for (size_t i = 0; i < lethal->count; i++)
@@ -51,6 +60,7 @@ struct told_step {
     const struct item_uses *uses, *also;
     const struct reach_value *within;
     const struct act_values *does;
+    const struct guards *guards;
     const struct basis *basis;
 };
 
@@ -63,6 +73,7 @@ static void told_sign(struct signing *signing, size_t depth, const struct told_s
     uses_sign(signing, depth, "gear that helps: ", told->also);
     within_sign(signing, depth, told->within);
     does_sign(signing, depth, told->does);
+    guards_sign(signing, depth, told->guards);
     sign_basis(signing, depth, told->basis);
 }
 
@@ -70,7 +81,7 @@ static void case_sign(struct signing *signing, const struct step_case *step_case
 {
     const struct told_step told = {&step_case->act, &step_case->because, &step_case->lethal,
                                    &step_case->uses, &step_case->also, &step_case->within,
-                                   &step_case->does, &step_case->basis};
+                                   &step_case->does, &step_case->guards, &step_case->basis};
     if (step_case->when == NULL)
         sign_add(signing, SIGN_TEXT, 0, "on every other boat");
     sign_when(signing, 0, step_case->when);
@@ -82,7 +93,8 @@ static void case_sign(struct signing *signing, const struct step_case *step_case
 static void step_sign(struct signing *signing, const struct procedure_step *step)
 {
     const struct told_step told = {&step->act, &step->because, &step->lethal, &step->uses,
-                                   &step->also, &step->within, &step->does, &step->basis};
+                                   &step->also, &step->within, &step->does, &step->guards,
+                                   &step->basis};
     sign_section_begin(signing, text_format(signing->arena, "Step %s", step->id.text));
     if (step->when != NULL)
         sign_add(signing, SIGN_TEXT, 0, "not on every card");
