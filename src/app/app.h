@@ -30,6 +30,7 @@ struct options {
     bool dump;                /* pages as text instead of PDF: for the tests */
     bool quiet, each, proof;  /* print */
     bool all;                 /* why: every card, none named */
+    bool sign_off;            /* why: sheets to read and sign */
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: one of nature_words */
     bool relay, downgrade, cancel, spell;

@@ -4,6 +4,8 @@
 
 #include <stdio.h>
 
+#include "sign_off_command.h"
+
 #include "reasons.h"
 
 /* The run, and whether a boat was told of already. */
@@ -100,6 +102,8 @@ enum exit_status command_why(const struct options *options)
                                        .end = boat_end};
     struct telling telling = {.options = options};
     struct fleet fleet;
+    if (options->sign_off)
+        return why_sign_off(options);
     if (fleet_open(options, NEED_TEXTS, &fleet) && figure_is_known(options, &fleet)) {
         struct job job = job_of(options, &fleet);
         job_run(&job, &use, &telling);

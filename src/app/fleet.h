@@ -206,6 +206,9 @@ struct problems *fleet_problems_of_no_boat(const struct fleet *fleet);
  * exit status for that: whoever shows one boat's call has printed it already. */
 enum exit_status report_of_run(const struct fleet *fleet);
 
+/* The same, and what the base's own files say that holds cards back. */
+enum exit_status report_of_run_and_base(const struct fleet *fleet);
+
 /* How much that is, a line a boat, on standard output. */
 void report_left_for_check(const struct fleet *fleet);
 

@@ -35,6 +35,8 @@ const struct command commands[] = {
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
      "--card or --all it names the cards that exist. With --figure it tells how one\n"
      "figure computed from the record comes about, or with --figure all every one.\n"
+     "With --sign-off it prints the whole of each procedure, every case with its sources,\n"
+     "and where to sign: for who approves it, whatever boat.\n"
      "No page is laid out for it: what finds no room on its page, check tells.",
      command_why, NULL},
     {"call", OF_CALL, "show what to say on the radio",
@@ -154,6 +156,8 @@ static const struct option_row option_rows[] = {
     {OF_HANG, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
      "only these cards (such as flooding), not all of her set", NULL},
     {OF_WHY, "all", 0, OPTION_FLAG, AT(all), NULL, "explain every card", NULL},
+    {OF_WHY, "sign-off", 0, OPTION_FLAG, AT(sign_off), NULL,
+     "sheets by which a qualified person approves the procedures", NULL},
     {OF_WHY, "figure", 0, OPTION_TEXT, AT(figure), "FIGURE",
      "one figure (such as beat_pumps), or all", NULL},
 
@@ -334,6 +338,10 @@ const struct option_row *option_at(size_t index)
 #define APART_MOST 11
 static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
+    {"sign-off", "all", NULL},
+    {"sign-off", "figure", NULL},
+    {"sign-off", "boat", NULL},
+    {"sign-off", "draft", NULL},
     {"hull", "like", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", "pan-pan", "securite", "receipt",
      "cancel-beacon", NULL},

@@ -111,6 +111,13 @@ enum exit_status report_of_short(const struct fleet *fleet)
     return status;
 }
 
+enum exit_status report_of_run_and_base(const struct fleet *fleet)
+{
+    struct problems *all = fleet_problems_of_no_boat(fleet);
+    problems_print(all, is_for_cards, fleet->arena);
+    return status_of(all, SEVERITY_HELD);
+}
+
 enum exit_status report_of_run(const struct fleet *fleet)
 {
     problems_print(fleet->problems, is_any, fleet->arena);

@@ -97,7 +97,7 @@ cp "$MAYDECK" "$tool/out/maydeck"
 chmod -R u+w "$tool"
 cat >"$tool/procedures/lock_gate.yaml" <<'LOGIC'
 procedure: lock_gate
-number: 75
+number: 55
 symbol: flood
 stripe: warning
 seen_as: boat
@@ -161,6 +161,6 @@ done
 $WRAP "$tool/out/maydeck" check "$scratch/fleet" --date "$print_date" >"$scratch/stdout" \
     2>"$scratch/stderr" </dev/null
 line=$(grep -n 'leave_out' "$scratch/fleet/base.yaml" | sed 's/:.*//')
-expect_equal index-check "samphire, tamarisk: no card 75 LOCK GATE: left out by $scratch/fleet/base.yaml, line $line" \
+expect_equal index-check "samphire, tamarisk: no card 55 LOCK GATE: left out by $scratch/fleet/base.yaml, line $line" \
     "$(grep '^[a-z, ]*: no card 75' "$scratch/stdout")"
 exit $failures

@@ -1,6 +1,7 @@
 /* main.c - proves the procedures of a folder for all boats that a record can express, part by
- * part: prove FOLDER [--card KEY] [--part STEP] [--without ROW] [--count]
- * [--stop], which stops at the first failure. A part is a step, `decision` or `call`. Status 1:
+ * part: prove FOLDER [BASE] [--card KEY] [--part STEP] [--without ROW] [--count]
+ * [--stop], which stops at the first failure. BASE: a base's folder, whose own procedures take the
+ * place of those of their key. A part is a step, `decision` or `call`. Status 1:
  * something leads into its own hazard, a case is never taken, or a card has no words for some
  * boat; 2: the procedures cannot be read. */
 #include "states.h"
@@ -18,7 +19,7 @@
 #define HOUSE_FILE ((size_t)256 * 1024)
 #define PROCEDURES_OF_HOUSE 60
 
-struct asked_for { const char *folder, *card, *part, *without; bool count, stop; };
+struct asked_for { const char *folder, *base, *card, *part, *without; bool count, stop; };
 
 /* ---- the house ---- */
 
@@ -56,17 +57,33 @@ static const struct procedure *house_procedure(struct house *house, const char *
     return procedure_read(&files, house->authorities, house->arena, problems);
 }
 
+static const char *file_name(const char *path)
+{
+    const char *last = strrchr(path, '/');
+    return last == NULL ? path : last + 1;
+}
+
 static int number_compare(const void *first, const void *second)
 {
     const struct procedure *const *a = first, *const *b = second;
     return ((*a)->number.milli > (*b)->number.milli) - ((*a)->number.milli < (*b)->number.milli);
 }
 
-static void procedures_open(struct house *house, const char *name, struct problems *problems)
+/* The row of that file name's procedure; one behind the last where there is none. */
+static size_t row_of(const struct procedure *const *rows, size_t count, const char *file)
 {
-    const struct procedure **rows = arena_array(house->arena, PROCEDURES_OF_HOUSE, sizeof *rows);
+    size_t row = 0;
+    while (row < count && !text_equal(file_name(rows[row]->source->name), file))
+        row++;
+    return row;
+}
+
+/* Adds what the folder holds to the rows, or puts it in the place of one of the same file name;
+ * gives how many there are then. */
+static size_t folder_open(struct house *house, const char *name, const struct procedure **rows,
+                          size_t count, struct problems *problems)
+{
     DIR *folder = opendir(name);
-    size_t count = 0;
     if (folder == NULL) {
         fprintf(stderr, "%s is no folder\n", name);
         exit(2);
@@ -74,14 +91,50 @@ static void procedures_open(struct house *house, const char *name, struct proble
     for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
         if (!text_ends(entry->d_name, ".yaml") || text_equal(entry->d_name, "sources.yaml"))
             continue;
-        promise(count < PROCEDURES_OF_HOUSE);
-        rows[count] = house_procedure(house, name, entry->d_name, problems);
+        size_t row = row_of(rows, count, entry->d_name);
+        promise(row < PROCEDURES_OF_HOUSE);
+        rows[row] = house_procedure(house, name, entry->d_name, problems);
         must_be_right(house, problems);
-        count++;
+        count += row == count ? 1 : 0;
     }
     closedir(folder);
+    return count;
+}
+
+static void procedures_open(struct house *house, const struct asked_for *asked,
+                            struct problems *problems)
+{
+    const struct procedure **rows = arena_array(house->arena, PROCEDURES_OF_HOUSE, sizeof *rows);
+    size_t count = folder_open(house, asked->folder, rows, 0, problems);
+    if (asked->base != NULL)
+        count = folder_open(house, text_format(house->arena, "%s/procedures", asked->base), rows,
+                            count, problems);
     qsort(rows, count, sizeof *rows, number_compare);
     house->procedures = (struct procedure_set){rows, count};
+}
+
+/* The program's, and those of the base. */
+static const struct authorities *sources_open(struct house *house, const struct asked_for *asked,
+                                              struct problems *problems)
+{
+    const struct authorities *ours = authorities_read(
+        house_file(house, text_format(house->arena, "%s/sources.yaml", asked->folder)),
+        house->arena, problems);
+    const char *name = asked->base == NULL
+                           ? NULL
+                           : text_format(house->arena, "%s/procedures/sources.yaml", asked->base);
+    struct source *source = NULL;
+    if (ours == NULL || name == NULL ||
+        source_read(house->arena, name, HOUSE_FILE, &source) != SOURCE_READ)
+        return ours;
+    const struct authorities *own = authorities_read(source, house->arena, problems);
+    must_be_right(house, problems);
+    struct authorities *all = arena_alloc(house->arena, sizeof *all);
+    struct authority *rows = arena_array(house->arena, ours->count + own->count, sizeof *rows);
+    memcpy(rows, ours->rows, ours->count * sizeof *rows);
+    memcpy(rows + ours->count, own->rows, own->count * sizeof *rows);
+    *all = (struct authorities){rows, ours->count + own->count};
+    return all;
 }
 
 /* The base, what is asked for of a base being recorded. */
@@ -98,20 +151,19 @@ static const struct base_record *base_whole(const struct base_record *base, stru
     return whole;
 }
 
-static void house_open(struct house *house, const char *folder)
+static void house_open(struct house *house, const struct asked_for *asked)
 {
+    const char *folder = asked->folder;
     bool sound = false;
     house->arena = arena_new(HOUSE_ARENA);
     struct problems *problems = problems_new(house->arena);
     house->words = words_read(
         house_file(house, text_format(house->arena, "%s/words/en/words.yaml", folder)), "en",
         house->arena, problems);
-    house->authorities = authorities_read(
-        house_file(house, text_format(house->arena, "%s/sources.yaml", folder)), house->arena,
-        problems);
+    house->authorities = sources_open(house, asked, problems);
     house->base = base_whole(base_read(house_file(house, "tests/fleet/base.yaml"), house->arena,
                                        problems, &sound), house->arena);
-    procedures_open(house, folder, problems);
+    procedures_open(house, asked, problems);
     must_be_right(house, problems);
     house->taken = arena_array(house->arena, case_number(house, NULL) + 1, sizeof *house->taken);
 }
@@ -226,6 +278,8 @@ static struct asked_for arguments(int count, char **words)
             asked.count = true;
         else if (strcmp(words[i], "--stop") == 0)
             asked.stop = true;
+        else if (i == 2 && !text_begins(words[i], "--"))
+            asked.base = words[i];
         else if (strcmp(words[i], "--card") == 0 && i + 1 < count)
             asked.card = words[++i];
         else if (strcmp(words[i], "--part") == 0 && i + 1 < count)
@@ -251,7 +305,7 @@ int main(int argument_count, char **words)
     struct tally whole = {0};
     size_t untaken = 0;
     memory_keep();
-    house_open(&house, asked.folder);
+    house_open(&house, &asked);
     house.forbids = forbids_less(&house, asked.without);
     house.stop = asked.stop;
     for (size_t i = 0; i < house.procedures.count; i++) {
