@@ -130,6 +130,7 @@ void forms_print(const struct options *options, struct fleet *fleet,
     struct options own = form_options(options, fleet);
     struct form_printing printing = {&own, fleet, form};
     struct job job = job_of_kind(&own, fleet, &form->kind);
+    job.walk = form->walk;
     folder_sweep(own.output, fleet->arena);
     job_run(&job, &use, &printing);
 }
