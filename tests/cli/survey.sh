@@ -126,6 +126,16 @@ wrong no-boats "$scratch/bare"
 wrong no-base "$scratch/absent"
 wrong no-language "$base" --lang xx
 
+# A boat called as the sheet of another would be keeps her file.
+cp -R "$base" "$scratch/alike"
+rm "$scratch/alike/boats/smew.yaml"
+mv "$scratch/alike/boats/dotterel.yaml" "$scratch/alike/boats/whinchat-survey.yaml"
+maydeck survey "$scratch/alike" --date "$print_date" -o "$scratch/alike_out"
+expect_status survey-alike 1
+expect_equal survey-alike-files whinchat-survey-survey.pdf "$(folder_list "$scratch/alike_out")"
+grep -q 'whinchat-survey.pdf would be the file of this sheet and of the boat whinchat-survey' "$scratch/stderr" ||
+    not_ok survey-alike-told "$(cat "$scratch/stderr")"
+
 # ---- a sister ship that nobody walked round since her model was written ----
 
 cp -R tests/islands "$scratch/sisters"
