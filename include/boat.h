@@ -150,6 +150,7 @@ struct likeness {
     struct walk walk;
     struct place walk_place;          /* of `walked`, else of `like` */
     const char *unwalked;             /* what does not count: "C4, C7, radio"; NULL: nothing */
+    bool supposed;                    /* some of it counts though nobody walked: WALK_SUPPOSED */
     const enum item_key *items;       /* of the gear among it */
     size_t item_count;
     struct list_value tags;           /* tags of the model that are on none of her gear */
@@ -221,6 +222,12 @@ struct boat_input {
 };
 const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
                                   struct problems *problems, bool *sound);
+
+/* Is it asked whether somebody walked round her since her model was changed? Who is to walk
+ * round her next has all of it before him: then it is supposed. */
+enum walk_rule { WALK_ASKED, WALK_SUPPOSED };
+const struct boat *boat_read_by(const struct boat_input *input, enum walk_rule rule,
+                                struct arena *arena, struct problems *problems, bool *sound);
 
 /* What a boat has otherwise than her model. What is each boat's own, such as dates, and what
  * does not count since nobody has walked, is none. */

@@ -46,6 +46,7 @@
     X(SURVEY_PLACE, survey_place, PLAIN, "") \
     X(SURVEY_BOAT, survey_boat, PLAIN, "") \
     X(SURVEY_BOAT_NOTE, survey_boat_note, PLAIN, "") \
+    X(SURVEY_MODEL_NOTE, survey_model_note, PLAIN, "") \
     X(SURVEY_RECORDED, survey_recorded, PLAIN, "") \
     X(SURVEY_RIGHT, survey_right, PLAIN, "") \
     X(SURVEY_ELSE, survey_else, PLAIN, "") \

@@ -22,7 +22,8 @@ void boat_open(struct boat_job *boat)
     problems_about(boat->problems, boat->key, "record");
     problems_know(boat->problems, &boat->job->fleet->known);
     if (input.source != NULL)
-        boat->boat = boat_read_like(&input, boat->arena, boat->problems, &boat->sound);
+        boat->boat = boat_read_by(&input, boat->job->walk, boat->arena, boat->problems,
+                                  &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;
     if (boat->boat != NULL && fleet->procedures_sound)
         boat->sound = boat_cards_check(boat->boat, fleet->base, &fleet->procedures, boat->arena,

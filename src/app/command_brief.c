@@ -28,7 +28,7 @@ static struct options options_with_paper(const struct options *options,
 enum exit_status command_brief(const struct options *options)
 {
     static const struct form_kind form = {{WORD_DOCUMENT_BRIEF, SET_OF_FORMS, brief_sheets},
-                                          "brief", NULL};
+                                          "brief", WALK_ASKED, NULL};
     struct fleet fleet;
     bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
     bool hired = hire_read(options, &fleet);

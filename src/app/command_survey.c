@@ -5,7 +5,8 @@
 #include "survey.h"
 
 static const struct form_kind survey_form = {
-    .kind = {WORD_DOCUMENT_SURVEY, SET_OF_FORMS, survey_compose}, .file = "survey"};
+    .kind = {WORD_DOCUMENT_SURVEY, SET_OF_FORMS, survey_compose}, .file = "survey",
+    .walk = WALK_SUPPOSED};
 
 static bool is_of_new_boat(const struct options *options)
 {

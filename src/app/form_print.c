@@ -4,6 +4,7 @@
 #include "draw.h"
 
 #include <stdio.h>
+#include <string.h>
 
 struct form_printing {
     const struct options *options;
@@ -83,6 +84,19 @@ static void form_dump(const struct form_printing *printing, const struct sheets 
     }
 }
 
+/* Has the base a boat called as this file would be, such as tamarisk-survey? Her cards would be
+ * written over. */
+static bool form_name_taken(const struct form_printing *printing, const struct boat_job *boat,
+                            const char *name)
+{
+    const char *other = arena_copy(boat->arena, name, strlen(name) - strlen(".pdf"));
+    if (!names_hold(&printing->fleet->base_keys, other))
+        return false;
+    problem_add(boat->problems, SEVERITY_ERROR, NO_PLACE, "give that boat's file another name",
+                "%s would be the file of this sheet and of the boat %s", name, other);
+    return true;
+}
+
 static void form_write(const struct form_printing *printing, const struct sheets *sheets,
                        const struct page *const *pages)
 {
@@ -98,7 +112,8 @@ static void form_write(const struct form_printing *printing, const struct sheets
     const char *name = text_format(boat->arena, "%s-%s%s.pdf", boat->key, printing->form->file,
                                    form_ending(sheets));
     struct bytes bytes;
-    if (pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
+    if (!form_name_taken(printing, boat, name) &&
+        pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
         file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
         printf("%s/%s: %zu page%s\n", printing->options->output, name, sheets->page_count,
                sheets->page_count == 1 ? "" : "s");
@@ -136,6 +151,7 @@ void forms_print(const struct options *options, struct fleet *fleet,
         return;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
+    job.walk = form->walk;
     folder_sweep(own.output, fleet->arena);
     job_run(&job, &use, &printing);
 }

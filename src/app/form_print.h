@@ -8,6 +8,7 @@
 struct form_kind {
     struct set_kind kind;
     const char *file;              /* what the file is called behind the boat's key: survey */
+    enum walk_rule walk;           /* of boats that are like a model */
     const struct paper *paper;     /* NULL: that of options and base */
 };
 

@@ -29,6 +29,7 @@ struct job {
     struct languages languages;
     struct paper papers[PAPER_COUNT];
     size_t paper_count;
+    enum walk_rule walk;           /* of boats that are like a model */
 };
 
 /* One part of what is made for a boat: indices into the lists of the job. */

@@ -72,7 +72,7 @@ void stickers_print(const struct options *options, struct fleet *fleet)
     struct paper paper = paper_of_labels(key, &labels,
                                          options->mono ? PALETTE_MONO : PALETTE_COLOUR);
     const struct form_kind stickers = {
-        {WORD_DOCUMENT_STICKERS, SET_OF_FORMS, stickers_compose}, "stickers", &paper};
+        {WORD_DOCUMENT_STICKERS, SET_OF_FORMS, stickers_compose}, "stickers", WALK_ASKED, &paper};
     if (labels_stand(fleet, &paper))
         forms_print(options, fleet, &stickers);
 }

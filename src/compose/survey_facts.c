@@ -153,6 +153,15 @@ static void cards_line_add(struct survey *survey)
     form_line_add(&survey->writer, cells, FORM_PLAIN, survey_boat(survey)->place);
 }
 
+/* What the model of a sister ship says was not yet seen on her. */
+static const char *facts_note(struct survey *survey)
+{
+    if (survey_is_new(survey))
+        return "";
+    return survey_word(survey, survey_boat(survey)->likeness.supposed ? WORD_SURVEY_MODEL_NOTE
+                                                                      : WORD_SURVEY_BOAT_NOTE);
+}
+
 /* What is recorded has columns of its own. */
 static void facts_section_begin(struct survey *survey)
 {
@@ -172,8 +181,7 @@ static void facts_section_begin(struct survey *survey)
     form_section_add(&survey->writer,
                      &(struct form_section){
                          .title = survey_word(survey, WORD_SURVEY_BOAT),
-                         .note = survey_is_new(survey)
-                                     ? "" : survey_word(survey, WORD_SURVEY_BOAT_NOTE),
+                         .note = facts_note(survey),
                          .columns = columns, .column_count = count});
 }
 

@@ -198,11 +198,12 @@ static const struct asked_item *asked_row_of(const struct survey *survey, enum i
     return NULL;
 }
 
+/* The call sign is not on the set: it is asked with the papers. */
 static void facts_of_radio_ask(struct survey *survey, const struct radio_facts *radio,
                                enum lacks_said *said)
 {
     for (enum radio_fact fact = RADIO_FACT_NONE + 1; fact < RADIO_FACT_COUNT; fact++) {
-        if (survey_radio_word(survey, fact) == NULL ||
+        if (fact == RADIO_call_sign || survey_radio_word(survey, fact) == NULL ||
             field_place(radio_fact_row(fact), radio).line > 0)
             continue;
         survey_lacks_say(survey, said);
@@ -271,6 +272,7 @@ static const char *unrecorded_said(struct survey *survey, const struct survey_un
 static void all_facts_ask(struct survey *survey, const struct survey_unrecorded *line)
 {
     const struct asked_item *asked = line->asked;
+    enum lacks_said said = LACKS_SAID;
     survey_ask_handling(survey, asked->kind, NULL);
     for (size_t i = 0; i < asked->fact_count; i++) {
         bool idle = asked->facts[i] == GEAR_serves ||
@@ -278,9 +280,8 @@ static void all_facts_ask(struct survey *survey, const struct survey_unrecorded 
         if (!idle)
             survey_ask_gear(survey, asked->facts[i]);
     }
-    for (enum radio_fact fact = RADIO_FACT_NONE + 1; fact < RADIO_FACT_COUNT; fact++)
-        if (asked->kind->item == ITEM_vhf_dsc && survey_radio_word(survey, fact) != NULL)
-            survey_ask_radio(survey, fact);
+    if (asked->kind->item == ITEM_vhf_dsc)
+        facts_of_radio_ask(survey, &survey_boat(survey)->radio, &said);
 }
 
 void survey_unrecorded_add(struct survey *survey, const struct survey_unrecorded *line)

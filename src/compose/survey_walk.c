@@ -99,26 +99,11 @@ size_t survey_spaces_unrecorded(const struct survey *survey, const struct item_k
     return boat_fitted(boat, kind->item) == ANSWER_NOT_RECORDED ? 1 : 0;
 }
 
-/* A line for each engine that lacks it; gives how many. */
-static size_t unrecorded_lines_add(struct survey *survey, struct survey_unrecorded line)
+/* Where it is looked for: of an engine in that engine's space, if most boats have it in one. */
+static const struct zone *home_of(const struct asked_item *asked, enum zone_key space)
 {
-    enum zone_key spaces[SURVEY_SPACES_MOST];
-    size_t count = survey_spaces_unrecorded(survey, line.asked->kind, spaces, SURVEY_SPACES_MOST);
-    for (size_t i = 0; i < count; i++) {
-        line.space = spaces[i];
-        survey_unrecorded_add(survey, &line);
-    }
-    return count;
-}
-
-/* What most boats have in that zone, behind what she has there. */
-static void unrecorded_here_add(struct survey *survey, const struct zone *zone)
-{
-    for (size_t i = 0; i < survey->asked.count; i++)
-        if (survey->asked.rows[i].usual == zone)
-            unrecorded_lines_add(survey, (struct survey_unrecorded){
-                                             .asked = &survey->asked.rows[i], .tag = "",
-                                             .ticked = TICKED_BELOW});
+    bool in_space = space != ZONE_NONE && asked->usual->family == ZONE_engine_space;
+    return in_space ? zone_of(space) : asked->usual;
 }
 
 static bool has_gear_in(const struct boat *boat, const struct zone *zone)
@@ -129,33 +114,52 @@ static bool has_gear_in(const struct boat *boat, const struct zone *zone)
     return false;
 }
 
-static bool is_nowhere(const struct survey *survey, const struct asked_item *asked)
+/* What most boats have in that zone, behind what she has there. */
+static void unrecorded_here_add(struct survey *survey, const struct zone *zone)
 {
-    enum zone_key spaces[SURVEY_SPACES_MOST];
-    return !has_gear_in(survey_boat(survey), asked->usual) &&
-           survey_spaces_unrecorded(survey, asked->kind, spaces, SURVEY_SPACES_MOST) > 0;
+    for (size_t i = 0; i < survey->asked.count; i++) {
+        const struct asked_item *asked = &survey->asked.rows[i];
+        enum zone_key spaces[SURVEY_SPACES_MOST];
+        size_t count = survey_spaces_unrecorded(survey, asked->kind, spaces, SURVEY_SPACES_MOST);
+        for (size_t k = 0; k < count; k++)
+            if (home_of(asked, spaces[k]) == zone)
+                survey_unrecorded_add(survey, &(struct survey_unrecorded){
+                                                  .asked = asked, .space = spaces[k],
+                                                  .tag = "", .ticked = TICKED_BELOW});
+    }
+}
+
+/* ---- gear that has no place on the way ---- */
+
+static void unplaced_begin(struct survey *survey)
+{
+    struct survey_columns columns = survey_unrecorded_columns(survey);
+    form_section_add(&survey->writer,
+                     &(struct form_section){.title = survey_word(survey, WORD_SURVEY_LOST),
+                                            .note = survey_word(survey, WORD_SURVEY_LOST_NOTE),
+                                            .columns = columns.at,
+                                            .column_count = columns.count});
 }
 
 /* Its section begins with its first line. */
 static void unplaced_add(struct survey *survey)
 {
-    struct survey_columns columns = survey_unrecorded_columns(survey);
     struct arena *arena = survey_composing(survey)->arena;
-    bool begun = false;
+    size_t added = 0;
     for (size_t i = 0; i < survey->asked.count; i++) {
         const struct asked_item *asked = &survey->asked.rows[i];
-        if (!is_nowhere(survey, asked))
-            continue;
-        if (!begun)
-            form_section_add(&survey->writer,
-                             &(struct form_section){
-                                 .title = survey_word(survey, WORD_SURVEY_LOST),
-                                 .note = survey_word(survey, WORD_SURVEY_LOST_NOTE),
-                                 .columns = columns.at, .column_count = columns.count});
-        begun = true;
-        unrecorded_lines_add(survey, (struct survey_unrecorded){
-                                         .asked = asked, .tag = "", .ticked = TICKED_IN_COLUMNS,
-                                         .place = phrase_zone(arena, asked->usual)});
+        enum zone_key spaces[SURVEY_SPACES_MOST];
+        size_t count = survey_spaces_unrecorded(survey, asked->kind, spaces, SURVEY_SPACES_MOST);
+        for (size_t k = 0; k < count; k++) {
+            if (has_gear_in(survey_boat(survey), home_of(asked, spaces[k])))
+                continue;
+            if (added++ == 0)
+                unplaced_begin(survey);
+            survey_unrecorded_add(survey, &(struct survey_unrecorded){
+                                              .asked = asked, .space = spaces[k], .tag = "",
+                                              .ticked = TICKED_IN_COLUMNS,
+                                              .place = phrase_zone(arena, asked->usual)});
+        }
     }
 }
 

@@ -323,18 +323,25 @@ static void file_read_in(struct boat_file *file, const struct boat_input *input,
         model_inherit(file, input, arena, problems);
 }
 
-const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
-                                  struct problems *all, bool *sound)
+const struct boat *boat_read_by(const struct boat_input *input, enum walk_rule rule,
+                                struct arena *arena, struct problems *all, bool *sound)
 {
     struct problems *problems = problems_part(all);
     struct boat_file *file = arena_alloc(arena, sizeof *file);
     const struct boat *boat = NULL;
+    file->walk_rule = rule;
     file_read_in(file, input, arena, problems);
     boat_begin(file, input->source, input->key, arena);
     if (file->boat.given && file->fitness != FITNESS_NOT_READ)
         boat = boat_take(file, arena, problems);
     *sound = problems_settle(all, problems) && boat != NULL && file->fitness == FITNESS_WHOLE;
     return boat;
+}
+
+const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
+                                  struct problems *problems, bool *sound)
+{
+    return boat_read_by(input, WALK_ASKED, arena, problems, sound);
 }
 
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,

@@ -19,9 +19,13 @@ static bool walk_follows(const struct walk *walk, const struct date_value *chang
 bool is_walked(const struct inheriting *inheriting, const struct date_value *changed)
 {
     const struct walk *walk = &inheriting->file->walk;
-    return !inheriting->model->sound ||
-           (walk->date.given && walk_follows(walk, &inheriting->model->file.changed) &&
-            (changed == NULL || walk_follows(walk, changed)));
+    bool walked = !inheriting->model->sound ||
+                  (walk->date.given && walk_follows(walk, &inheriting->model->file.changed) &&
+                   (changed == NULL || walk_follows(walk, changed)));
+    if (walked || inheriting->file->walk_rule == WALK_ASKED)
+        return walked;
+    *inheriting->supposed = true;
+    return true;
 }
 
 void unwalked_add(struct inheriting *inheriting, const char *words, enum item_key item)
@@ -191,6 +195,7 @@ static void likeness_keep(struct inheriting *inheriting)
 {
     struct likeness *likeness = &inheriting->file->record.likeness;
     likeness->unwalked = inheriting->unwalked.length == 0 ? NULL : inheriting->unwalked.at;
+    likeness->supposed = *inheriting->supposed;
     likeness->gear = inheriting->file->equipment;
     likeness->items = inheriting->items;
     likeness->item_count = inheriting->item_count;
@@ -267,7 +272,9 @@ void model_inherit(struct boat_file *file, const struct boat_input *input, struc
                     "there is no model \"%s\"", file->like.text);
         return;
     }
+    bool supposed = false;
     model_take(&(struct inheriting){.file = file, .model = model, .arena = arena,
+                                    .supposed = &supposed,
                                     .problems = problems,
                                     .own_boat = file->boat,
                                     .own_gear = file->equipment,

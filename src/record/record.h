@@ -31,6 +31,7 @@ struct boat_file {
     struct list_value not_here;       /* tags of the model's gear that she has not */
     struct date_value changed;        /* of a model's file */
     enum fitness fitness;             /* beside what was told of it */
+    enum walk_rule walk_rule;
 };
 
 /* ---- model_read.c ---- */
@@ -68,6 +69,7 @@ struct inheriting {
     struct entries_value own_gear, own_absences, own_unsurveyed;   /* as her own file has them */
     struct section_value own_boat;    /* the same */
     struct text_builder unwalked;     /* what does not count, with commas between */
+    bool *supposed;                   /* something counts though nobody walked round her for it */
     enum item_key *items;             /* of the gear among it */
     size_t item_count, item_room;
     struct text_value *tags;          /* of the model, on none of her gear */

@@ -126,7 +126,41 @@ wrong no-boats "$scratch/bare"
 wrong no-base "$scratch/absent"
 wrong no-language "$base" --lang xx
 
+# A boat called as the sheet of another would be keeps her file.
+cp -R "$base" "$scratch/alike"
+rm "$scratch/alike/boats/smew.yaml"
+mv "$scratch/alike/boats/dotterel.yaml" "$scratch/alike/boats/whinchat-survey.yaml"
+maydeck survey "$scratch/alike" --date "$print_date" -o "$scratch/alike_out"
+expect_status survey-alike 1
+expect_equal survey-alike-files whinchat-survey-survey.pdf "$(folder_list "$scratch/alike_out")"
+grep -q 'whinchat-survey.pdf would be the file of this sheet and of the boat whinchat-survey' "$scratch/stderr" ||
+    not_ok survey-alike-told "$(cat "$scratch/stderr")"
+
+# ---- a sister ship that nobody walked round since her model was written ----
+
+cp -R tests/islands "$scratch/sisters"
+sed -i '/^walked:/d' "$scratch/sisters/boats/campion.yaml"
+! cmp -s tests/islands/boats/campion.yaml "$scratch/sisters/boats/campion.yaml" || not_ok survey-sister-changed
+maydeck check "$scratch/sisters" --boat campion --date "$print_date"
+grep -q 'held: nobody has walked round her yet' "$scratch/stdout" || not_ok survey-sister-held "$(cat "$scratch/stdout")"
+told=
+for fleet in islands sisters; do
+    [ $fleet = islands ] && folder=tests/islands || folder=$scratch/sisters
+    maydeck survey "$folder" --boat campion --date "$print_date" -o "$scratch/walk_$fleet"
+    expect_status "survey-of-$fleet" 0
+    words_of "$scratch/walk_$fleet/campion-survey.pdf" >"$scratch/$fleet.words"
+    grep -q 'not yet seen on this boat' "$scratch/$fleet.words" && told="$told$fleet "
+done
+expect_equal survey-sister-told 'sisters ' "$told"
+expect_empty survey-sister-all "$(grep -v 'not yet seen\|Hold the record\|Hold all' "$scratch/islands.words" >"$scratch/islands.rest"
+    grep -v 'not yet seen\|Hold the record\|Hold all' "$scratch/sisters.words" | diff - "$scratch/islands.rest")"
+
 # ---- every boat that there is ----
+
+"$BUILD/boats" 5 40 "$scratch/generated"
+maydeck survey "$scratch/generated" --date "$print_date" -o "$scratch/of_generated"
+expect_status survey-generated 0
+expect_equal survey-generated-all 40 "$(folder_list "$scratch/of_generated" | wc -l)"
 
 for fleet in fleet islands unusual hazard; do
     for paper in a4 letter; do

@@ -186,7 +186,11 @@ static void dates_and_identities_are_read_on_the_thing(void **state)
     assert_int_equal(asked_in(line, "runs to 2029-11:")->room, FORM_SHORT);
     assert_int_equal(asked_in(line, "beacon identity 9908D 74A71 034D1:")->choice_count, 1);
     asked_in(line, "serial number 12 345 678:");
-    asked_in(lacking_line(ITEM_vhf_dsc), "MMSI 200 014 730:");
+    line = lacking_line(ITEM_vhf_dsc);
+    asked_in(line, "MMSI 200 014 730:");
+    asked_in(line, "second handset");
+    asked_in(line, "keys for an urgency call");
+    assert_false(asks(line, "call sign") || asks(line, "keys for the nature"));
 }
 
 /* Spent, sent or flooded by a trial. */

@@ -57,6 +57,32 @@ static void what_nobody_surveyed_is_asked_for(void **state)
             assert_true(asks(lines.at[i], "place, side"));
 }
 
+#define TWIN \
+    "boat: {name: Twin, hull: catamaran, rig: sail, loa_m: 12, beam_m: 6, persons_max: 8}\n" \
+    "equipment:\n" \
+    "  - {item: engine_extinguisher, tag: F1, zone: engine_space_port,\n" \
+    "     serves: [engine_space_port]}\n" \
+    "  - {item: torch, tag: C1, zone: engine_space_port}\n" \
+    "  - {item: torch, tag: C2, zone: engine_space_starboard}\n"
+
+/* Gear of one engine, recorded of the other alone, is looked for in its own space. */
+static void gear_of_an_engine_is_looked_for_in_its_space(void **state)
+{
+    (void)state;
+    case_boat(&test, TWIN);
+    struct gear_lines lines = lines_of(survey_of(test.boat));
+    size_t twin = line_of(&lines, gear_of_tag(test.boat, "C2")), found = 0;
+    for (size_t i = 0; i < lines.count; i++) {
+        const struct item_kind *kind = lines.at[i]->cells[1].kind;
+        if (zone_of(kind->usual_zone)->family != ZONE_engine_space || !kind->by_engine ||
+            strstr(lines.at[i]->cells[2].text, "starboard") == NULL)
+            continue;
+        assert_ptr_equal(lines.sections[i], lines.sections[twin]);
+        found++;
+    }
+    assert_true(found > 0);
+}
+
 static bool is_ticked_somewhere(const struct form_facts *form, const char *words)
 {
     for (size_t i = 0; i < form->count; i++)
@@ -160,6 +186,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(each_kind_of_gear_is_accounted_for),
         TEST(what_nobody_surveyed_is_asked_for),
+        TEST(gear_of_an_engine_is_looked_for_in_its_space),
         TEST(what_is_not_fitted_is_listed_to_be_ticked),
         TEST(a_new_boat_is_asked_for_what_a_new_file_asks),
         TEST(a_motor_boat_is_asked_for_no_sails),
