@@ -51,7 +51,7 @@ struct option_row {
 
 /* NULL after the last. */
 const struct option_row *option_at(size_t index);
-enum { OPTIONS_MOST = 96 };     /* rows there may be */
+enum { OPTIONS_MOST = 128 };     /* rows there may be */
 
 /* Options that exclude each other, ended by NULL; NULL after the last set. */
 const char *const *options_apart(size_t index);
