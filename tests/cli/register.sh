@@ -98,6 +98,8 @@ tells old-told stderr ': its last print is old: it has code '
 tells old-others stdout 'whimbrel: '
 moved=$(grep -c 'its last print is old' "$scratch/stderr")
 expect_equal register-old-rest "$((22 - moved))" "$(rows hung)"
+maydeck renew "$base" --date "$day" --boat whimbrel
+expect_equal register-old-again "$moved" "$(grep -c '^  PRINT AGAIN .*, printed 2027-03-10 and never hung; now ' "$scratch/stdout")"
 sed '/tag: C4,/d' "$scratch/whimbrel" >"$base/boats/whimbrel.yaml"
 hung --boat whimbrel --card flooding,aground
 expect_status register-held 1

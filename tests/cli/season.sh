@@ -110,8 +110,17 @@ expect_empty season-moved-only "$(grep -v '^sandpiper ' "$scratch/replaced")"
 
 # ---- the raft of one runs out, and is serviced ----
 
+clean raft-to-come 2027-09-10
+cp "$scratch/stdout" "$scratch/to-come"
+maydeck renew "$base" --date 2027-09-10 --by 2027-09-30
+expect_status season-raft-not-by 0
+maydeck renew "$base" --date 2027-09-10 --by 2027-10-01
+expect_status season-raft-by 1
+expect_empty season-raft-by-same "$(diff "$scratch/to-come" "$scratch/stdout")"
 renewed 2027-10-01
 expect_status season-raft 1
+expect_equal season-raft-foreseen "$(sed -n 's/^  CHANGES BY ITSELF \([0-9]*\) .* on 2027-10-01$/turnstone \1/p' "$scratch/to-come" | sort)" \
+    "$(cat "$scratch/replaced")"
 expect_equal season-raft-reason \
     'Raft E13: its date has passed, it was good until 2027-09-30' "$(cat "$scratch/reasons")"
 expect_empty season-raft-only "$(grep -v '^turnstone ' "$scratch/replaced")"

@@ -120,6 +120,19 @@ static void test_each_day(void **state)
     }
 }
 
+/* A month counts from its last day; years have leap days. */
+static void test_days_later(void **state)
+{
+    (void)state;
+    date_is(date_days_later((struct date){2027, 12, 31}, 1), 2028, 1, 1);
+    date_is(date_days_later((struct date){2028, 2, 28}, 1), 2028, 2, 29);
+    date_is(date_days_later((struct date){2027, 2, 28}, 1), 2027, 3, 1);
+    date_is(date_days_later((struct date){.year = 2027, .month = 4}, 1), 2027, 5, 1);
+    date_is(date_days_later((struct date){2027, 3, 1}, -1), 2027, 2, 28);
+    date_is(date_days_later((struct date){2027, 3, 1}, 366), 2028, 3, 1);
+    date_is(date_days_later((struct date){2027, 3, 1}, 0), 2027, 3, 1);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -130,6 +143,7 @@ int main(void)
         cmocka_unit_test(test_text),
         cmocka_unit_test(test_from_seconds),
         cmocka_unit_test(test_each_day),
+        cmocka_unit_test(test_days_later),
     };
 
     return cmocka_run_group_tests_name("date", tests, NULL, NULL) != 0;

@@ -285,6 +285,22 @@ static void test_settle(void **state)
     assert_string_equal(all[1].check, "record");
 }
 
+static void test_from(void **state)
+{
+    size_t count;
+    struct arena *arena = *state;
+    struct problems *whole = problems_new(arena);
+    problem_add(whole, SEVERITY_NOTE, (struct place){0}, NULL, "told elsewhere");
+    problem_add(whole, SEVERITY_FAILURE, (struct place){0}, "make room", "no room");
+    problem_add(whole, SEVERITY_USE, (struct place){0}, NULL, "no such card");
+    const struct problem *kept =
+        problems_sorted(problems_from(whole, SEVERITY_USE, arena), &count);
+    assert_int_equal(count, 2);
+    for (size_t i = 0; i < count; i++)
+        assert_true(kept[i].severity >= SEVERITY_USE);
+    assert_int_equal(problems_count(whole, SEVERITY_NOTE), 1);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -300,6 +316,7 @@ int main(void)
         cmocka_unit_test(test_error_at),
         cmocka_unit_test(test_join),
         cmocka_unit_test(test_settle),
+        cmocka_unit_test(test_from),
     };
 
     return cmocka_run_group_tests_name("problem", tests, arena_set_up, arena_tear_down) != 0;
