@@ -173,8 +173,6 @@ static bool fact_asked(const struct asking *asking, enum item_key item, enum gea
 {
     if (field == GEAR_serves)
         return item_kind_of(item)->by_engine && asking->hull == HULL_CATAMARAN;
-    if (field == GEAR_reach_inverted && asking->hull == HULL_MONOHULL)
-        return false;    /* she rights herself: no check asks */
     return !is_place(field) && (asking->items[item].facts[field] ||
                                 item_field(item, field) >= BELONGS_ASKED);
 }

@@ -519,18 +519,21 @@ quiet beacon_other_country birch 's/flag: HR/flag: "NO"/'
 says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DCD0/9DAD0/'
 says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
 
+# the boat says nothing of three facts that cards go without, which each run tells
+unsaid='case_fact_unrecorded note
+record error'
 # a key misspelt: that, and not that its field is missing too
 for key in boat radio equipment not_fitted persons_max hull call_sign mmsi power_switch hex_id \
     expires painter inside; do
     change cedar "s/\b$key:/${key}x:/"
     told "$bad" >/dev/null
-    expect_equal "each-misspelt-$key" 'record error' "$(sed -n \
+    expect_equal "each-misspelt-$key" "$unsaid" "$(sed -n \
         's/^ *{"check": "\([a-z0-9_]*\)", "severity": "\([a-z]*\)".*/\1 \2/p' "$scratch/stdout" | sort -u)"
     grep '"check": "record"' "$scratch/stdout" | grep -qv 'has no key' && not_ok "each-misspelt-$key-else" "$(cat "$scratch/stdout")"
 done
 for key in item tag zone; do
     change cedar "/item: epirb,/s/$key:/${key}x:/"
-    expect_equal "each-misspelt-$key" 'record error' "$(told "$bad")"
+    expect_equal "each-misspelt-$key" "$unsaid" "$(told "$bad")"
 done
 
 # people and things are whole

@@ -18,8 +18,8 @@ boat() {
 }
 
 # What the last run told, but for figures that find no room on their cards and facts on none, and
-# for four notes that her record gives whatever her identities are: two of card 20, which is full,
-# and two of gear whose how was recorded for one state alone.
+# for notes that her record gives whatever her identities are: two of card 20, which is full,
+# two of gear whose how was recorded for one state alone, and three of facts that cards go without.
 told() {
     cat >"$scratch/known" <<'NOTES'
 : note: radio position_read_at finds no room on the card 20 SWIMMER, DINGHY$
@@ -28,6 +28,9 @@ told() {
 : note: how of C3 does not tell how it comes to be on: cards print the state alone$
 : note: the figure .* finds no room on the card
 : note: facts that are recorded and stand on no card of hers
+: note: draught_m of the boat is not recorded: 
+: note: lay_down_place of the boat is not recorded: 
+: note: reach_inverted is not recorded of E3, E4, E5: 
 NOTES
     grep ': [a-z]*: ' "$scratch/problems" | grep -v -f "$scratch/known"
 }

@@ -69,7 +69,7 @@ for of in fleet islands unusual hazard; do
     unusual) back=$few'
 22 STEERING GONE' ;;
     *) back=$few'
-20 SWIMMER, DINGHY' ;;
+21 ANCHOR DRAGS' ;;
     esac
     expect_equal "$of-stands-on-one-side-of-a4" "$back" "$(two_sided "tests/$of" a4 |
         sed 's/^the card \(.*\) has no room .*/\1/' | sort -n -u)"
