@@ -202,11 +202,11 @@ diff tests/fleet/boats/tamarisk.yaml "$fleet/boats/tamarisk.yaml" |
     sed -n 's/^\([0-9,]*\)c.*/\1/p' | awk -F, '{ for (i = $1; i <= ($2 ? $2 : $1); i++) print i }' >"$scratch/lines"
 sed -n 's,.*/tamarisk\.yaml:\([0-9]*\):[0-9]*: error: .*,\1,p' "$scratch/problems" >"$scratch/told"
 expect_equal check-many-lines "$(cat "$scratch/lines")" "$(cat "$scratch/told")"
-# nothing that only follows from them; of the pieces without a side and of the charger the
-# whole record tells too
+# nothing that only follows from them; of the pieces without a side, of the charger and of what awaits
+# approval the whole record tells too
 expect_empty check-many-alone "$(grep ': \(held\|deficiency\|note\): ' "$scratch/problems" |
-    grep -v ': note: side is not recorded\|: note: vhf_handheld E4 stands in its charger: ')"
-expect_equal check-many-remedies 28 "$(grep -c '^  remedy: ' "$scratch/problems")"
+    grep -v ': note: side is not recorded\|: note: vhf_handheld E4 stands in its charger: \|await the approval')"
+expect_equal check-many-remedies 29 "$(grep -c '^  remedy: ' "$scratch/problems")"
 
 # ---- JSON ----
 

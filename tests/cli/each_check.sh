@@ -519,18 +519,22 @@ quiet beacon_other_country birch 's/flag: HR/flag: "NO"/'
 says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DCD0/9DAD0/'
 says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
 
+# told_but_unsaid: all that is told of the changed base, but for notes on what a boat leaves unsaid
+# and cards go without.
+told_but_unsaid() {
+    told "$bad" | grep -v '^case_fact_unrecorded note$'
+}
+
 # a key misspelt: that, and not that its field is missing too
 for key in boat radio equipment not_fitted persons_max hull call_sign mmsi power_switch hex_id \
     expires painter inside; do
     change cedar "s/\b$key:/${key}x:/"
-    told "$bad" >/dev/null
-    expect_equal "each-misspelt-$key" 'record error' "$(sed -n \
-        's/^ *{"check": "\([a-z0-9_]*\)", "severity": "\([a-z]*\)".*/\1 \2/p' "$scratch/stdout" | sort -u)"
+    expect_equal "each-misspelt-$key" 'record error' "$(told_but_unsaid)"
     grep '"check": "record"' "$scratch/stdout" | grep -qv 'has no key' && not_ok "each-misspelt-$key-else" "$(cat "$scratch/stdout")"
 done
 for key in item tag zone; do
     change cedar "/item: epirb,/s/$key:/${key}x:/"
-    expect_equal "each-misspelt-$key" 'record error' "$(told "$bad")"
+    expect_equal "each-misspelt-$key" 'record error' "$(told_but_unsaid)"
 done
 
 # people and things are whole
