@@ -9,6 +9,7 @@ struct form_printing {
     const struct options *options;
     struct fleet *fleet;
     const struct form_kind *form;
+    bool lacking;                  /* a form told what its boat lacks */
 };
 
 /* NULL: a page could not be made, and so there is no form. */
@@ -63,8 +64,10 @@ static void form_write(const struct form_printing *printing, const struct sheets
 
 static void form_sheets_print(void *run, struct sheets *sheets)
 {
-    const struct form_printing *printing = run;
+    struct form_printing *printing = run;
     const struct page *const *pages = form_pages(sheets);
+    printing->lacking = printing->lacking ||
+                        problems_reach(sheets->problems, SEVERITY_DEFICIENCY);
     if (pages == NULL)
         return;
     if (printing->options->dump)
@@ -73,14 +76,15 @@ static void form_sheets_print(void *run, struct sheets *sheets)
         form_write(printing, sheets, pages);
 }
 
-void forms_print(const struct options *options, struct fleet *fleet,
+bool forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form)
 {
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
-    struct form_printing printing = {options, fleet, form};
+    struct form_printing printing = {options, fleet, form, false};
     struct job job = job_of_kind(options, fleet, &form->kind);
     if (!folder_ready(options->output, fleet->arena, fleet->problems))
-        return;
+        return false;
     folder_sweep(options->output, fleet->arena);
     job_run(&job, &use, &printing);
+    return printing.lacking;
 }
