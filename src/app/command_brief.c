@@ -33,9 +33,10 @@ enum exit_status command_brief(const struct options *options)
     bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
     bool hired = hire_read(options, &fleet);
     const struct options own = options_with_paper(options, &fleet);
-    if (opened && hired)
-        forms_print(&own, &fleet, &form);
-    enum exit_status status = report_of_short(&fleet);
+    bool stopped = opened && hired && forms_print(&own, &fleet, &form);
+    enum exit_status status = report_of_cards(&fleet);
+    if (stopped && status == EXIT_GOOD)
+        status = EXIT_FOUND;
     fleet_close(&fleet);
     return status;
 }

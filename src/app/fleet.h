@@ -196,9 +196,6 @@ void report_refusals(const struct fleet *fleet);
  * to look at, and `check` tells the rest. What is held back counts. */
 enum exit_status report_of_cards(const struct fleet *fleet);
 
-/* The same where sheets tell what a boat is short of, which counts too. */
-enum exit_status report_of_short(const struct fleet *fleet);
-
 /* What the run has to say of no boat: of itself and of the base. */
 struct problems *fleet_problems_of_no_boat(const struct fleet *fleet);
 

@@ -10,6 +10,7 @@ struct form_printing {
     const struct options *options;
     struct fleet *fleet;
     const struct form_kind *form;
+    bool lacking;                  /* a form told what its boat lacks */
 };
 
 /* NULL: a page could not be made, and so there is no form. */
@@ -121,8 +122,10 @@ static void form_write(const struct form_printing *printing, const struct sheets
 
 static void form_sheets_print(void *run, struct sheets *sheets)
 {
-    const struct form_printing *printing = run;
+    struct form_printing *printing = run;
     const struct page *const *pages = form_pages(sheets);
+    printing->lacking = printing->lacking ||
+                        problems_reach(sheets->problems, SEVERITY_DEFICIENCY);
     if (pages == NULL)
         return;
     if (printing->options->dump)
@@ -140,27 +143,28 @@ static struct options form_options(const struct options *options, const struct f
     return own;
 }
 
-void forms_print(const struct options *options, struct fleet *fleet,
+bool forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form)
 {
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
     struct options own = form_options(options, fleet);
-    struct form_printing printing = {&own, fleet, form};
+    struct form_printing printing = {&own, fleet, form, false};
     struct job job = job_of_kind(&own, fleet, &form->kind);
     if (!folder_ready(own.output, fleet->arena, fleet->problems))
-        return;
+        return false;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
     job.walk = form->walk;
     folder_sweep(own.output, fleet->arena);
     job_run(&job, &use, &printing);
+    return printing.lacking;
 }
 
 void form_print_one(const struct options *options, struct fleet *fleet,
                     const struct form_kind *form, const struct boat *boat)
 {
     struct options own = form_options(options, fleet);
-    struct form_printing printing = {&own, fleet, form};
+    struct form_printing printing = {&own, fleet, form, false};
     struct job job = job_of_kind(&own, fleet, &form->kind);
     struct boat_job alone = {.job = &job, .key = boat->key, .arena = fleet->arena,
                              .problems = fleet->problems, .boat = boat, .sound = true};

@@ -15,8 +15,9 @@ struct form_kind {
 /* Composes, lays out, proofreads and writes the form of each boat of the fleet as
  * BOAT-FILE.pdf, or BOAT-FILE.LANG.PAPER.pdf where these are not the base's, in the folder of
  * the options, or with --dump its pages as text; and tells of each file on standard output. What
- * went wrong is in the lists of problems of the fleet. */
-void forms_print(const struct options *options, struct fleet *fleet,
+ * went wrong is in the lists of problems of the fleet. True where composing one told a
+ * deficiency: a boat lacks what the form is about. */
+bool forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form);
 
 /* The same of that boat alone, who has no file in the base. */

@@ -99,18 +99,6 @@ enum exit_status report_of_cards(const struct fleet *fleet)
     return status_of(all, SEVERITY_HELD);
 }
 
-enum exit_status report_of_short(const struct fleet *fleet)
-{
-    struct problems *all = fleet_problems(fleet);
-    enum exit_status status = report_of_cards(fleet);
-    size_t count;
-    const struct problem *list = problems_sorted(all, &count);
-    for (size_t i = 0; i < count && status == EXIT_GOOD; i++)
-        if (is_for_cards(&list[i]) && list[i].severity >= SEVERITY_DEFICIENCY)
-            status = EXIT_FOUND;
-    return status;
-}
-
 enum exit_status report_of_run_and_base(const struct fleet *fleet)
 {
     struct problems *all = fleet_problems_of_no_boat(fleet);

@@ -188,6 +188,14 @@ maydeck brief tests/fleet --boat tamarisk --from 2026-12-01 --to 2026-12-08 --pe
 cmp -s "$scratch/good/tamarisk-brief.pdf" "$scratch/again/tamarisk-brief.pdf" &&
     ok brief-same-bytes || not_ok brief-same-bytes
 
+# What else lies in the base's folder stops nobody.
+cp -R tests/fleet "$scratch/stray"
+cp "$scratch/stray/boats/tamarisk.yaml" "$scratch/stray/boats/tamarisk.yml"
+maydeck brief "$scratch/stray" --boat tamarisk --from 2026-12-01 --to 2026-12-08 --people 8 \
+    --date "$print_date" -o "$scratch/stray_out"
+expect_status brief-stray 0
+told brief-stray-told tamarisk.yml
+
 # All boats of a base, on another paper; a boat whose file is wrong has no sheet and stops no other.
 cp -R tests/fleet "$scratch/fleet"
 sed -i 's/^  mmsi: "200014730"/  mmsi: "20001473"/' "$scratch/fleet/boats/tamarisk.yaml"
