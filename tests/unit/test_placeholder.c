@@ -148,8 +148,10 @@ static void bases_are_refused(void **state)
                  "record the number that is answered day and night");
     expect_error(2, "name is \"...\", " STANDS, "record its name");
     expect_error(2, "phone is \"???\", " STANDS, "record its telephone number" LEAVE_OUT);
-    expect_error(5, "say is \"to be filled in\", " STANDS, "record what the card says, in few words");
-    expect_error(5, "source is \"unbekannt\", " STANDS, "record whose word it is, such as base or harbour office");
+    expect_error(5, "say is \"to be filled in\", " STANDS,
+                 "record what the card says, in few words");
+    expect_error(5, "source is \"unbekannt\", " STANDS,
+                 "record whose word it is, such as base or harbour office");
 }
 
 int main(void)
