@@ -49,8 +49,9 @@ static const char *quoted_take(struct line_reading *line, const char *at,
 
 static bool parts_cells(const struct line_reading *line, char sign)
 {
-    return line->delimiter == '\0' ? strchr(CSV_DELIMITERS, sign) != NULL
-                                   : sign == line->delimiter;
+    if (line->delimiter != '\0')
+        return sign == line->delimiter;
+    return sign != '\0' && strchr(CSV_DELIMITERS, sign) != NULL;
 }
 
 /* Reads one cell and the sign behind it; `*at` is then behind that. */

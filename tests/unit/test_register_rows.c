@@ -117,6 +117,29 @@ static void a_damaged_row_is_told_and_hides_no_other(void **state)
     }
 }
 
+/* Whatever bytes stand in the file, whole rows before and behind them are read. */
+static void strange_bytes_hide_no_row(void **state)
+{
+    static const char *const bytes[] = {"\0", "\0\0\0,\0", "\"", "\"\"\"", ",,,,", "\xFF\xFE", ";",
+                                        "printed", "printed,", "hung,\"", "\t\t|"};
+    (void)state;
+    struct register_row row = row_of(EVENT_HUNG, "flooding", sound_code("a"), "p");
+    const char *one = lines_of(&row, 1), *line = strchr(one, '\n') + 1;
+    for (size_t i = 0; i < sizeof bytes / sizeof *bytes; i++) {
+        struct text_builder out = text_builder_in(test.arena);
+        text_add(&out, one);
+        text_add_bytes(&out, bytes[i], i == 0 ? 1 : i == 1 ? 5 : strlen(bytes[i]));
+        text_add_format(&out, "\n%s", line);
+        test.problems = problems_new(test.arena);
+        struct register_rows read = register_read(
+            source_from(test.arena, "register.csv", out.at, out.length), test.arena,
+            test.problems);
+        expect_errors(1);
+        assert_int_equal(read.count, 2);
+        assert_int_equal(read.rows[1].at.line, 4);
+    }
+}
+
 static void a_slip_in_a_code_is_found(void **state)
 {
     (void)state;
@@ -281,6 +304,7 @@ int main(void)
         TEST(what_is_written_is_read),
         TEST(other_spreadsheets_and_later_columns_are_read),
         TEST(a_damaged_row_is_told_and_hides_no_other),
+        TEST(strange_bytes_hide_no_row),
         TEST(a_slip_in_a_code_is_found),
         TEST(torn_rows_are_mended),
         TEST(a_torn_rest_is_told_once),
