@@ -80,7 +80,15 @@ happened() {
 maydeck start "$base" --boat sandpiper
 expect_status season-start 0
 grep -q "register.csv: begun" "$scratch/stdout" || not_ok season-start-register
+maydeck survey "$base" --hull monohull --rig motor --date 2027-03-01 -o "$scratch/sheets"
+[ -s "$scratch/sheets/new-monohull-motor-survey.pdf" ] || not_ok season-survey-new "$(cat "$scratch/problems")"
 season_lay "$base"
+maydeck survey "$base" --date 2027-03-02 -o "$scratch/sheets"
+expect_status season-survey 0
+expect_equal season-survey-each 4 "$(folder_list "$scratch/sheets" | wc -l)"
+maydeck brief "$base" --boat whimbrel --from 2027-03-15 --to 2027-03-20 --people 5 \
+    --date 2027-03-10 -o "$scratch/sheets"
+[ -s "$scratch/sheets/whimbrel-brief.pdf" ] || not_ok season-brief "$(cat "$scratch/problems")"
 maydeck check "$base" --date 2027-03-10
 expect_empty season-check "$(grep ': error: \|: held: ' "$scratch/problems")"
 maydeck renew "$base" --date 2027-03-10
@@ -160,6 +168,23 @@ expect_empty season-swapped-only "$(grep '^whimbrel ' "$scratch/replaced")"
 sed -i 's/"+999 00 000 711"/"+999 00 000 717"/' "$base/base.yaml"
 happened phone 2027-11-02 \
     "base: rescue centre's phone changed from \"+999 00 000 711\" to \"+999 00 000 717\""
+
+# ---- a torch moves, by way of a spreadsheet ----
+
+maydeck table "$base" -o "$scratch/gear.csv"
+expect_status season-table 0
+cp "$base/boats/whimbrel.yaml" "$scratch/whimbrel"
+maydeck take "$base" "$scratch/gear.csv" --write --date 2027-11-02
+cmp -s "$scratch/whimbrel" "$base/boats/whimbrel.yaml" || not_ok season-taken-unchanged
+sed -i '/^whimbrel,C6,/s/grey pocket/under the seat/' "$scratch/gear.csv"
+maydeck take "$base" "$scratch/gear.csv" --date 2027-11-02
+cmp -s "$scratch/whimbrel" "$base/boats/whimbrel.yaml" || not_ok season-taken-without-write
+maydeck take "$base" "$scratch/gear.csv" --write --date 2027-11-02
+expect_status season-take 0
+expect_equal season-taken-lines 2 "$(diff "$scratch/whimbrel" "$base/boats/whimbrel.yaml" | grep -c '^[<>]')"
+happened typed 2027-11-02 \
+    'Torch C6 moved from Cockpit, port, grey pocket to Cockpit, port, under the seat'
+expect_empty season-typed-only "$(grep -v '^whimbrel ' "$scratch/replaced")"
 
 # ---- cards in a second language hang beside ----
 
