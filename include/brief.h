@@ -6,6 +6,12 @@
 #include "compose.h"
 #include "gear_date.h"
 
+struct register_rows;    /* register.h */
+
+/* What a card of hers says otherwise than when she was last handed over, in the words of the
+ * register; "" where these are not kept. */
+struct hire_change { const char *number, *reason; };
+
 /* A charter that a skipper is briefed for. */
 struct hire {
     struct charter days;
@@ -13,6 +19,10 @@ struct hire {
     size_t children;
     const int *kg;                   /* their body masses, one each; NULL: not told */
     struct date since;               /* when the boat was last handed over; year 0: not told */
+    const struct register_rows *hung;    /* what hung then; NULL: no register tells. Composing reads
+                                        but what follows from it: */
+    const struct hire_change *changes;   /* of the boat that is briefed for */
+    size_t change_count;
 };
 
 /* The form, about the boat and the `hire` of the input. `cards` is her set as it would be printed:

@@ -168,6 +168,9 @@
     X(BRIEF_SINCE_ASK, brief_since_ask, PLAIN, "") \
     X(BRIEF_SINCE_DAY, brief_since_day, PLAIN, "date") \
     X(BRIEF_METRES, brief_metres, PLAIN, "metres") \
+    X(BRIEF_SINCE_CARDS, brief_since_cards, PLAIN, "") \
+    X(BRIEF_SINCE_CHANGE, brief_since_change, PLAIN, "number reason") \
+    X(BRIEF_SINCE_CARD, brief_since_card, PLAIN, "number") \
     X(BRIEF_SINCE_RECORD, brief_since_record, PLAIN, "") \
     X(BRIEF_SINCE_NOTHING, brief_since_nothing, PLAIN, "") \
     X(BRIEF_SINCE_BLANK, brief_since_blank, PLAIN, "") \

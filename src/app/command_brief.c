@@ -1,6 +1,7 @@
 /* command_brief.c - the skipper's sheet of each boat for a charter (room: app). It is written also
  * where something stops the boat: then page one says so, and the status does. */
 #include "brief.h"
+#include "brief_changes.h"
 #include "form_print.h"
 #include "prove.h"
 
@@ -12,7 +13,9 @@ static const struct sheet_set *brief_sheets(const struct compose_input *input,
     struct problems *of_cards = problems_new(arena);
     const struct sheet_set *cards = compose_set(input, arena, of_cards);
     cards = hazards_judge(input, cards, arena, of_cards);
-    return brief_compose(input, cards, arena, problems);
+    struct compose_input own = *input;
+    own.hire = hire_with_changes(input, cards, arena);
+    return brief_compose(&own, cards, arena, problems);
 }
 
 /* Page one has no room on paper that small: then the sheet is on A4. */
@@ -32,6 +35,7 @@ enum exit_status command_brief(const struct options *options)
     struct fleet fleet;
     bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
     bool hired = hire_read(options, &fleet);
+    hire_register_take(options, &fleet);
     const struct options own = options_with_paper(options, &fleet);
     bool stopped = opened && hired && forms_print(&own, &fleet, &form);
     enum exit_status status = report_of_cards(&fleet);

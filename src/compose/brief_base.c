@@ -62,6 +62,51 @@ static void record_since_add(struct briefing *briefing)
     form_line_add(&briefing->writer, cells, FORM_PLAIN, boat->place);
 }
 
+/* Words that a line of a form may have at most, less those that stand before them. */
+#define REASON_WORDS_MOST 16
+
+static size_t reason_words(const char *text)
+{
+    size_t count = text_empty(text) ? 0 : 1;
+    for (; *text != '\0'; text++)
+        count += *text == ' ' ? 1 : 0;
+    return count;
+}
+
+/* A reason that is long, or not known, sends people to the card. */
+static void change_add(struct briefing *briefing, const struct hire_change *change)
+{
+    struct arena *arena = briefing->writer.composing.arena;
+    bool told = !text_empty(change->reason) &&
+                reason_words(change->reason) <= REASON_WORDS_MOST;
+    const struct phrase *number = phrase_verbatim(arena, change->number);
+    brief_text_add(briefing,
+                   told ? phrase_word(arena, WORD_BRIEF_SINCE_CHANGE, "number", number, "reason",
+                                      phrase_verbatim(arena, change->reason), NULL)
+                        : phrase_word(arena, WORD_BRIEF_SINCE_CARD, "number", number, NULL),
+                   briefing->writer.composing.in->boat->place);
+}
+
+/* By the register, where the base has one: what her cards say otherwise than those that hung. */
+static void cards_since_add(struct briefing *briefing)
+{
+    const struct hire *hire = briefing->hire;
+    if (hire->hung == NULL)
+        return;
+    brief_section_add(briefing,
+                      &(struct brief_section){
+                          .title = WORD_BRIEF_SINCE_CARDS,
+                          .note = phrase_word(briefing->writer.composing.arena,
+                                              WORD_BRIEF_SINCE_DAY, "date",
+                                              brief_day(briefing, hire->since), NULL),
+                          .columns = brief_text_column, .column_count = 1});
+    for (size_t i = 0; i < hire->change_count; i++)
+        change_add(briefing, &hire->changes[i]);
+    if (hire->change_count == 0)
+        brief_text_add(briefing, brief_word(briefing, WORD_BRIEF_SINCE_NOTHING),
+                       briefing->writer.composing.in->boat->place);
+}
+
 static const struct phrase *cards_named(struct briefing *briefing)
 {
     struct arena *arena = briefing->writer.composing.arena;
@@ -80,6 +125,7 @@ void brief_since_add(struct briefing *briefing)
 {
     const struct phrase *cards = cards_named(briefing);
     record_since_add(briefing);
+    cards_since_add(briefing);
     brief_section_add(briefing, &(struct brief_section){
                                     .title = WORD_BRIEF_SINCE,
                                     .note = brief_word(briefing, WORD_BRIEF_SINCE_ASK),

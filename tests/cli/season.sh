@@ -186,6 +186,20 @@ happened typed 2027-11-02 \
     'Torch C6 moved from Cockpit, port, grey pocket to Cockpit, port, under the seat'
 expect_empty season-typed-only "$(grep -v '^whimbrel ' "$scratch/replaced")"
 
+# the next skipper reads of it, and not who was handed the boat over since
+briefed() {
+    maydeck brief "$base" --boat whimbrel --from 2027-11-06 --to 2027-11-13 --people 4 \
+        --date 2027-11-04 --since "$1" -o "$scratch/sheets"
+    pdftotext -layout "$scratch/sheets/whimbrel-brief.pdf" - |
+        sed -n '/CHANGED ON HER CARDS/,/CHANGED SINCE/p' >"$scratch/changed"
+}
+briefed 2027-11-01
+grep -q 'Torch C6 moved from Cockpit, port, grey pocket to Cockpit, port, under the seat\.' \
+    "$scratch/changed" && ok season-briefed || not_ok season-briefed "$(cat "$scratch/changed")"
+briefed 2027-11-03
+grep -q 'Nothing is recorded' "$scratch/changed" && ok season-briefed-none ||
+    not_ok season-briefed-none "$(cat "$scratch/changed")"
+
 # ---- cards in a second language hang beside ----
 
 mkdir "$tool/procedures/words/qps"
