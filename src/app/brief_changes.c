@@ -1,5 +1,5 @@
-/* brief_changes.c - what her cards say otherwise than those that hung when she was last handed over,
- * by the register of the base (room: app). It judges no card: `renew` does. */
+/* brief_changes.c - what her cards say otherwise than those that hung when she was last handed
+ * over, by the register of the base (room: app). It judges no card: `renew` does. */
 #include "brief_changes.h"
 
 #include "register_file.h"
