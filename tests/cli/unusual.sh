@@ -154,7 +154,7 @@ printed albatross 34
 sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/
     s/^  looks: .*/  looks: White sailing yacht, blue stripe, red deckhouse, grey sails/' \
     tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
-printed wide 49
+printed wide 47
 pdftotext -raw "$out/wide.pdf" "$scratch/text"
 grep -q '^Card 7 front$' "$scratch/text" && ok unusual-name-two-sides ||
     not_ok unusual-name-two-sides 'card 7 has one side'
