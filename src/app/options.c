@@ -223,7 +223,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "each", 0, OPTION_FLAG, AT(each), NULL,
      "also write one file a card (BOAT-CARD.pdf)", NULL},
     {OF_PRINT, "proof", 0, OPTION_FLAG, AT(proof), NULL,
-     "also all cards small on one page, with their codes (BOAT-proof.pdf)", NULL},
+     "also all cards small on one page, with codes (BOAT-proof.pdf)", NULL},
     {OF_PRINT, "stickers", 0, OPTION_FLAG, AT(stickers), NULL,
      "stickers for the gear in the place of cards (BOAT-stickers.pdf)", NULL},
     {OF_PRINT, "label", 0, OPTION_TEXT, AT(label), "WxH",

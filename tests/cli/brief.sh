@@ -21,8 +21,8 @@ clocks:
   - {offset: -2:30, from: 2027-06-11, to: 2027-12-31}
 languages: [en]
 approvals: []
-local_rules:
-  - {card: anchor_drags, rule: "No anchor in the weed beds.", source: Harbour order 3 (specimen), does: []}
+lines:
+  - {card: anchor_drags, say: "No anchor in the weed beds.", source: Harbour order 3 (specimen), does: []}
 ashore: {fire_phone: "+999 44"}
 YAML
 

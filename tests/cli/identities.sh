@@ -29,6 +29,7 @@ told() {
 : note: the figure .* finds no room on the card
 : note: facts that are recorded and stand on no card of hers
 : note: draught_m of the boat is not recorded: 
+: note: 29 procedures in the language en await the approval of a qualified person: 
 : note: lay_down_place of the boat is not recorded: 
 : note: reach_inverted is not recorded of E3, E4, E5: 
 NOTES
