@@ -110,8 +110,9 @@ static bool is_whole_on_next(const struct form_pages *pages, const struct laid_f
 /* May a section go on on another page? */
 enum together { PARTED, ON_ONE_PAGE };
 
-/* A section on this page and those after it. One that must stand with those before it does, in
- * whatever room there is: the page then is too full, which is told when it is placed. */
+/* A section on this page and those after it, one part of it a page. One that must stand with those
+ * before it does, and on the last page all that is left, in whatever room there is: the page then
+ * is too full, which is told when it is placed. */
 static void section_flow(struct form_pages *pages, const struct form_section *section,
                          enum together together)
 {
@@ -130,7 +131,8 @@ static void section_flow(struct form_pages *pages, const struct form_section *se
             end = first;
             continue;
         }
-        end = nothing || together == ON_ONE_PAGE ? section->line_count : end;
+        bool rest = nothing || together == ON_ONE_PAGE || pages->page + 1 == SHEET_PAGES_MOST;
+        end = rest ? section->line_count : end;
         section_part_add(pages, section, first, end);
         pages->used += height;
         if (end == section->line_count)

@@ -340,7 +340,7 @@ awk '/"boat": "/ { split($0, part, "\""); boat = substr(part[4], 2) }
         check = part[4]
         what = $0
         sub(/^.*"what": "/, "", what)
-        if (check !~ /^cards$|^case_fact_unrecorded$|_twice$/) print boat, check, what
+        if (check !~ /^cards$|^case_fact_unrecorded$|^approval_awaited$|_twice$/) print boat, check, what
     }' "$scratch/stdout" >"$scratch/told"
 
 number=1000
