@@ -191,7 +191,7 @@ briefed() {
     maydeck brief "$base" --boat whimbrel --from 2027-11-06 --to 2027-11-13 --people 4 \
         --date 2027-11-04 --since "$1" -o "$scratch/sheets"
     pdftotext -layout "$scratch/sheets/whimbrel-brief.pdf" - |
-        sed -n '/CHANGED ON HER CARDS/,/CHANGED SINCE/p' >"$scratch/changed"
+        sed -n '/CHANGED ON THE CARDS/,/CHANGED SINCE/p' >"$scratch/changed"
 }
 briefed 2027-11-01
 grep -q 'Torch C6 moved from Cockpit, port, grey pocket to Cockpit, port, under the seat\.' \
