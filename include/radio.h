@@ -185,6 +185,10 @@ const struct script *script_timed(const struct script *script, const char *digit
 /* "____ MILES ____ OF ____": what is said in place of latitude and longitude. */
 const struct script *script_landmark(struct arena *arena);
 
+/* The words of a choice, of which one is said: "NORTH SOUTH" as "NORTH / SOUTH". */
+struct text_builder;
+void script_choice_add(struct text_builder *out, const char *words);
+
 /* The script as plain lines of text, blanks as "____ (name)". */
 const char *script_text(const struct script *script, struct arena *arena);
 

@@ -18,16 +18,6 @@ static const struct sheet_set *brief_sheets(const struct compose_input *input,
     return brief_compose(&own, cards, arena, problems);
 }
 
-/* Page one has no room on paper that small: then the sheet is on A4. */
-static struct options options_with_paper(const struct options *options,
-                                         const struct fleet *fleet)
-{
-    struct options own = *options;
-    if (own.paper == PAPER_NONE && base_paper(fleet) == PAPER_A5)
-        own.paper = PAPER_A4;
-    return own;
-}
-
 enum exit_status command_brief(const struct options *options)
 {
     static const struct form_kind form = {{WORD_DOCUMENT_BRIEF, SET_OF_FORMS, brief_sheets},
@@ -36,8 +26,8 @@ enum exit_status command_brief(const struct options *options)
     bool opened = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet);
     bool hired = hire_read(options, &fleet);
     hire_register_take(options, &fleet);
-    const struct options own = options_with_paper(options, &fleet);
-    bool stopped = opened && hired && forms_print(&own, &fleet, &form);
+    bool sound = form_paper_sound(options, &fleet) && opened && hired;
+    bool stopped = sound && forms_print(options, &fleet, &form);
     enum exit_status status = report_of_cards(&fleet);
     if (stopped && status == EXIT_GOOD)
         status = EXIT_FOUND;

@@ -45,6 +45,11 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
+static const char *cards_ending(const struct sheets *sheets)
+{
+    return sheets_ending(sheets, base_paper(sheets->boat->job->fleet));
+}
+
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
 {
     const struct boat_job *boat = sheets->boat;
@@ -53,7 +58,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
-                             sheets_ending(sheets)),
+                             cards_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -65,7 +70,7 @@ static const char *file_name(const struct sheets *sheets, const char *card)
     const struct boat_job *boat = sheets->boat;
     return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
-                       sheets_ending(sheets));
+                       cards_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -193,7 +198,7 @@ static void each_card_tell(const struct options *options, const struct sheets *s
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", sheets_ending(sheets), written);
+               options->draft ? "-draft" : "", cards_ending(sheets), written);
 }
 
 /* Of the pages from `first` on, those of the same sheet. */

@@ -54,18 +54,12 @@ bool form_paper_sound(const struct options *options, const struct fleet *fleet)
     return false;
 }
 
-/* ".de.letter" in a language that is not the base's first, on a paper that is not its own. */
-static const char *form_ending(const struct sheets *sheets)
+/* Stickers stand on the paper of the base whatever it is. */
+static const char *form_ending(const struct form_printing *printing, const struct sheets *sheets)
 {
-    const struct job *job = sheets->boat->job;
-    const struct paper *paper = &job->papers[sheets->part.paper];
-    struct text_builder out = text_builder_in(sheets->boat->arena);
-    text_add(&out, "");
-    if (sheets->input.words != job->fleet->first_language)
-        text_add_format(&out, ".%s", words_language(sheets->input.words));
-    if (!text_equal(paper->key, paper_of(form_base_paper(job->fleet))->key))
-        text_add_format(&out, ".%s", paper->key);
-    return out.at;
+    return sheets_ending(sheets, printing->form->paper != NULL
+                                     ? base_paper(printing->fleet)
+                                     : form_base_paper(printing->fleet));
 }
 
 /* ---- files ---- */
@@ -79,7 +73,7 @@ static void form_dump(const struct form_printing *printing, const struct sheets 
         page_dump(pages[i], &out);
         file_put(printing->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, pages[i]->id,
-                             form_ending(sheets)),
+                             form_ending(printing, sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -111,7 +105,7 @@ static void form_write(const struct form_printing *printing, const struct sheets
         .language = words_language(words),
         .pages = pages, .count = sheets->page_count};
     const char *name = text_format(boat->arena, "%s-%s%s.pdf", boat->key, printing->form->file,
-                                   form_ending(sheets));
+                                   form_ending(printing, sheets));
     struct bytes bytes;
     if (!form_name_taken(printing, boat, name) &&
         pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&

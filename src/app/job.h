@@ -118,10 +118,10 @@ void sheets_prove(struct sheets *sheets);
 struct compose_input compose_input_of(const struct boat_job *boat, const struct words *words);
 
 /* What the name of their file ends in before .pdf: ".de" of sheets in a language that is not the
- * base's first, ".letter" on a paper that is not the base's, ".mono" without colour; in that
- * order. */
+ * base's first, ".letter" on a paper that is not the usual one of such sheets, ".mono" without
+ * colour; in that order. */
 #define MONO_ENDING ".mono"
-const char *sheets_ending(const struct sheets *sheets);
+const char *sheets_ending(const struct sheets *sheets, enum paper_key usual);
 
 /* Is this a card that --card asks for? */
 bool card_wanted(const struct options *options, const struct sheet *sheet);

@@ -81,14 +81,13 @@ bool sheets_are_first_of_kind(const struct sheets *sheets)
     return sheets->part.language == 0 && sheets->part.paper == 0;
 }
 
-const char *sheets_ending(const struct sheets *sheets)
+const char *sheets_ending(const struct sheets *sheets, enum paper_key usual)
 {
-    const struct job *job = sheets->boat->job;
     struct text_builder out = text_builder_in(sheets->boat->arena);
-    const struct paper *paper = &job->papers[sheets->part.paper];
-    if (sheets->input.words != job->fleet->first_language)
+    const struct paper *paper = &sheets->boat->job->papers[sheets->part.paper];
+    if (sheets->input.words != sheets->boat->job->fleet->first_language)
         text_add_format(&out, ".%s", words_language(sheets->input.words));
-    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
+    if (!text_equal(paper->key, paper_of(usual)->key))
         text_add_format(&out, ".%s", paper->key);
     if (paper->palette == PALETTE_MONO)
         text_add(&out, MONO_ENDING);

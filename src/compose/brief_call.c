@@ -82,11 +82,7 @@ static void spoken_piece_add(struct text_builder *out, const struct script_piece
         text_add(out, "…");
         return;
     case PIECE_CHOICE:
-        for (const char *at = piece->text; *at != '\0'; at++)
-            if (*at == ' ')
-                text_add(out, " / ");
-            else
-                text_add_bytes(out, at, 1);
+        script_choice_add(out, piece->text);
         return;
     }
 }

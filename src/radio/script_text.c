@@ -4,6 +4,15 @@
 
 #include "text.h"
 
+void script_choice_add(struct text_builder *out, const char *words)
+{
+    for (const char *at = words; *at != '\0'; at++)
+        if (*at == ' ')
+            text_add(out, " / ");
+        else
+            text_add_bytes(out, at, 1);
+}
+
 static void add_piece(struct text_builder *out, const struct script_piece *piece)
 {
     switch (piece->kind) {
@@ -15,11 +24,7 @@ static void add_piece(struct text_builder *out, const struct script_piece *piece
         text_add_format(out, "____ (%s)", piece->text);
         break;
     case PIECE_CHOICE:
-        for (const char *at = piece->text; *at != '\0'; at++)
-            if (*at == ' ')
-                text_add(out, " / ");
-            else
-                text_add_bytes(out, at, 1);
+        script_choice_add(out, piece->text);
         break;
     }
 }

@@ -229,6 +229,7 @@ refused brief-children-many '5 children of 4 people' $days --people 4 --children
 refused brief-children-word '--children does not take "two"' $days --people 4 --children two
 refused brief-masses-count '--masses has 2 body masses for 4 people' $days --people 4 --masses 80,75
 refused brief-masses-word '--masses does not take "80;75"' $days --people 2 --masses '80;75'
+refused brief-narrow '--paper a5 is too narrow for a sheet to write upon' $days --people 2 --paper a5
 refused brief-since-late '--since lies after --from' $days --people 2 --since 2027-06-02
 }
 refused brief-no-days 'brief needs --from and --to' --boat whimbrel

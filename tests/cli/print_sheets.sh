@@ -57,6 +57,7 @@ expect_equal stickers-hers "$(wc -l <"$scratch/stuck")" \
 # another size, on Letter, without colour
 printed --stickers --label 90x50 --label-gap 3x2 --label-at 12x10 --paper letter --mono
 expect_status stickers-sized 0
+expect_equal stickers-sized-files yarrow-stickers.letter.mono.pdf "$(cd "$out" && echo *)"
 # what cannot be
 printed --stickers --label 90
 expect_status stickers-no-size 2
