@@ -65,16 +65,17 @@ bool rules_check_base(const struct rules_input *input, struct arena *arena,
                       struct problems *problems);
 
 /* What only shows across the fleet: one identity on two boats. The identities live in
- * the arena; the sources must live as long. `key` names the boat and must live as long. */
+ * the arena. `key` names the boat and must live as long. */
 struct identities;
 struct identities *identities_new(struct arena *arena);
 
-/* Keeps those of one boat's file. False: the file gives no tree, and only its lines
- * were looked through. */
+/* Keeps those of one boat's file, which may be gone afterwards. False: the file gives no tree,
+ * and only its lines were looked through. */
 bool identities_add(struct identities *all, const struct source *source, const char *key);
 
 /* False, and an error at each of her lines, when another boat's file has the same. Every
- * boat of the base must have been added. */
-bool identities_own(const struct identities *all, const char *key, struct problems *problems);
+ * boat of the base must have been added; `source` is her file as it was added then. */
+bool identities_own(const struct identities *all, const char *key, const struct source *source,
+                    struct problems *problems);
 
 #endif

@@ -80,28 +80,31 @@ bool boats_list(const struct options *options, struct fleet *fleet)
 
 /* ---- what they hold ---- */
 
-/* The boat among those that were asked for; NULL: she is not. */
-static struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key)
+/* Larger than any file of a boat, with what reading its identities takes. */
+#define FILE_ARENA_LIMIT ((size_t)64 * 1024 * 1024)
+
+uint64_t source_hash(const struct source *source)
 {
-    for (size_t i = 0; i < fleet->boat_count; i++)
-        if (text_equal(fleet->boats[i].key, key))
-            return &fleet->boats[i];
-    return NULL;
+    return bytes_hash_fast(BYTES_HASH_START, source->bytes, source->length);
 }
 
 /* A boat that was not asked for is read for her identities alone. */
 static void other_read(const struct fleet *fleet, const char *path, const char *key)
 {
+    struct arena *own = arena_new(FILE_ARENA_LIMIT);
     const struct source *source = file_read(
         path, (struct file_absent){SEVERITY_ERROR, "move it away: her identities cannot be held "
                                                    "against those of the others"},
-        fleet->arena, fleet->problems);
+        own, fleet->problems);
     if (source != NULL && !identities_add(fleet->identities, source, key))
-        problem_add(fleet->problems, SEVERITY_DEFICIENCY, source_whole(source),
-                    text_format(fleet->arena, "look at it with --boat %s and mend it", key),
+        problem_add(fleet->problems, SEVERITY_DEFICIENCY,
+                    source_whole(source_from(fleet->arena, path, "", 0)),
+                    text_format(own, "look at it with --boat %s and mend it", key),
                     "the file has errors: only its lines were searched for identities");
+    arena_free(own);
 }
 
+/* What was read lives as long as the run. */
 static void asked_read(const struct fleet *fleet, const char *path, struct boat_asked *boat)
 {
     struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
@@ -110,16 +113,34 @@ static void asked_read(const struct fleet *fleet, const char *path, struct boat_
         identities_add(fleet->identities, boat->source, boat->key);
 }
 
-void boats_read(const struct options *options, struct fleet *fleet)
+static void asked_identities_read(const struct fleet *fleet, const char *path,
+                                  struct boat_asked *boat)
+{
+    struct arena *own = arena_new(FILE_ARENA_LIMIT);
+    struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
+    const struct source *source = file_read(path, absent, own, boat->problems);
+    if (source != NULL) {
+        identities_add(fleet->identities, source, boat->key);
+        boat->path = arena_copy(fleet->arena, path, strlen(path));
+        boat->hash = source_hash(source);
+    }
+    arena_free(own);
+}
+
+void boats_read(const struct options *options, unsigned needs, struct fleet *fleet)
 {
     const char *folder = boats_folder(options, fleet);
+    size_t next = 0;    /* of those that were asked for, which are in the same order */
     for (size_t i = 0; i < fleet->base_keys.count; i++) {
         const char *key = fleet->base_keys.at[i];
-        const char *path = text_format(fleet->arena, "%s/%s.yaml", folder, key);
-        struct boat_asked *asked = boat_asked_find(fleet, key);
-        if (asked == NULL)
+        struct arena *own = arena_new(FILE_ARENA_LIMIT);
+        const char *path = text_format(own, "%s/%s.yaml", folder, key);
+        bool asked = next < fleet->boat_count && text_equal(fleet->boats[next].key, key);
+        if (!asked)
             other_read(fleet, path, key);
         else
-            asked_read(fleet, path, asked);
+            ((needs & NEED_BOATS_LATER) != 0 ? asked_identities_read : asked_read)(
+                fleet, path, &fleet->boats[next++]);
+        arena_free(own);
     }
 }

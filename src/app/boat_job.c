@@ -14,12 +14,27 @@ struct boat_job boat_begin(const struct job *job, size_t index)
                              .arena = arena, .problems = problems_new(arena)};
 }
 
-/* A file that could not be read was told when the fleet was opened. */
+/* Her file. One that could not be read was told when the fleet was opened. */
+static const struct source *boat_source(const struct boat_job *boat)
+{
+    const struct boat_asked *asked = &boat->job->fleet->boats[boat->index];
+    if (asked->source != NULL || asked->path == NULL)
+        return asked->source;
+    struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
+    const struct source *source = file_read(asked->path, absent, boat->arena, boat->problems);
+    if (source == NULL || source_hash(source) == asked->hash)
+        return source;
+    problem_add(boat->problems, SEVERITY_ERROR, source_whole(source), "do it again",
+                "the file was changed while this run was at work");
+    return NULL;
+}
+
 void boat_open(struct boat_job *boat)
 {
     const struct fleet *fleet = boat->job->fleet;
-    struct boat_input input = {fleet->boats[boat->index].source, boat->key, &fleet->models};
     problems_about(boat->problems, boat->key, "record");
+    boat->source = boat_source(boat);
+    struct boat_input input = {boat->source, boat->key, &fleet->models};
     problems_know(boat->problems, &boat->job->fleet->known);
     if (input.source != NULL)
         boat->boat = boat_read_by(&input, boat->job->walk, boat->arena, boat->problems,
@@ -42,7 +57,8 @@ void boat_judge(struct boat_job *boat)
         struct rules_input input = rules_input_of(boat->job->options, fleet, boat->boat);
         boat->sound = rules_check(&input, boat->arena, boat->problems) && boat->sound;
     }
-    boat->sound = identities_own(fleet->identities, boat->key, boat->problems) && boat->sound;
+    boat->sound = identities_own(fleet->identities, boat->key, boat->source, boat->problems) &&
+                  boat->sound;
     boat->sound = boat->sound && fleet->ready;
     problems_about(boat->problems, boat->key, "run");
 }

@@ -107,7 +107,7 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
         return false;
     if (boats) {
         models_read(options, fleet);
-        boats_read(options, fleet);
+        boats_read(options, needs, fleet);
     }
     return true;
 }

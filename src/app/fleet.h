@@ -2,6 +2,8 @@
 #ifndef MAYDECK_FLEET_H
 #define MAYDECK_FLEET_H
 
+#include <stdint.h>
+
 #include "app.h"
 #include "boat.h"
 #include "face.h"
@@ -16,12 +18,16 @@ enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
     NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
+    NEED_BOATS_LATER = 1 << 3,    /* what a boat's file holds is kept no longer than her turn takes */
 };
 
 /* One boat that was asked for. */
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
-    const struct source *source;   /* her file; NULL: it could not be read */
+    const struct source *source;   /* her file; NULL: it could not be read, or is read later */
+    const char *path;              /* of her file, where it could be read and is read again in her
+                                      turn; else NULL */
+    uint64_t hash;                 /* of the file at `path` as it was read for her identities */
     const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
@@ -118,9 +124,12 @@ void base_strays_tell(const struct fleet *fleet, const char *base);
  * is told. */
 bool boats_list(const struct options *options, struct fleet *fleet);
 
-/* Reads the files of those asked for, and of all others their identities. What cannot be
- * read is told, and stops no other boat. */
-void boats_read(const struct options *options, struct fleet *fleet);
+/* Reads the files of those asked for, and of all others their identities; with NEED_BOATS_LATER of
+ * all their identities. What cannot be read is told, and stops no other boat. */
+void boats_read(const struct options *options, unsigned needs, struct fleet *fleet);
+
+/* Of all bytes of the file: for one that is read twice in a run. */
+uint64_t source_hash(const struct source *source);
 
 /* ---- model_files.c ---- */
 

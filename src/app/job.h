@@ -60,6 +60,7 @@ struct boat_job {
     const char *key;
     struct arena *arena;           /* hers: what is made for her dies with it */
     struct problems *problems;     /* hers; boat_close hands them over to the fleet */
+    const struct source *source;   /* her file; NULL: it could not be read */
     const struct boat *boat;       /* NULL: her file could not be used */
     bool sound;                    /* nothing found so far keeps her sheets from being made */
     size_t parts_made;             /* parts of the job that were composed */

@@ -12,6 +12,8 @@
 struct names {
     const char **at;
     size_t count, room;
+    const char **slots;      /* the same hashed, once there are many; never looked at by others */
+    size_t slot_count, slotted;
 };
 
 /* Adds a copy. */

@@ -32,7 +32,7 @@ static struct problems *file_judged(const struct take_judging *judging, size_t i
         struct rules_input rules = rules_input_of(judging->options, fleet, boat);
         rules_check(&rules, fleet->arena, told);
     }
-    identities_own(identities, key, told);
+    identities_own(identities, key, source, told);
     return told;
 }
 
@@ -92,23 +92,18 @@ static const struct source *source_changed(const struct take_judging *judging, s
                                         edited->length);
 }
 
-static size_t take_boat_index(const struct table_boats *boats, const char *key)
-{
-    size_t index = 0;
-    while (index < boats->count && !text_equal(boats->rows[index].key, key))
-        index++;
-    return index;
-}
-
 static void identities_gather(struct take_judging *judging)
 {
     const struct fleet *fleet = judging->fleet;
+    size_t next = 0;    /* both lists are in the order of the base */
     judging->identities = identities_new(fleet->arena);
     for (size_t i = 0; i < fleet->boat_count; i++) {
         const struct source *source = fleet->boats[i].source;
-        size_t index = take_boat_index(judging->boats, fleet->boats[i].key);
-        if (index < judging->boats->count && judging->sources[index] != NULL)
-            source = judging->sources[index];
+        bool taken = next < judging->boats->count &&
+                     text_equal(judging->boats->rows[next].key, fleet->boats[i].key);
+        if (taken && judging->sources[next] != NULL)
+            source = judging->sources[next];
+        next += taken ? 1 : 0;
         if (source != NULL)
             identities_add(judging->identities, source, fleet->boats[i].key);
     }

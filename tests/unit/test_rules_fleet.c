@@ -16,8 +16,9 @@ static bool second_owns(const char *first, const char *second)
 {
     struct identities *all = identities_new(test.arena);
     assert_true(identities_add(all, file_of("ana.yaml", first), "ana"));
-    assert_true(identities_add(all, file_of("ida.yaml", second), "ida"));
-    return identities_own(all, "ida", test.problems);
+    const struct source *hers = file_of("ida.yaml", second);
+    assert_true(identities_add(all, hers, "ida"));
+    return identities_own(all, "ida", hers, test.problems);
 }
 
 static void each_identity_told_of_two(void **state)
