@@ -109,6 +109,11 @@ const struct register_row *print_last(const struct register_rows *rows,
 const struct register_row *print_of(const struct register_rows *rows,
                                     const struct register_row *card, const char *paper);
 
+/* The rows of each boat side by side, in the order of the file; and of rows in that order, those of
+ * one boat. Where they stand in the text is not kept. */
+struct register_rows rows_by_boat(const struct register_rows *rows, struct arena *arena);
+struct register_rows rows_of_boat(const struct register_rows *by_boat, const char *boat);
+
 /* Does the card of that row still hang, as it was hung then? Only of rows that hang. */
 bool hangs_still(const struct register_rows *rows, size_t index);
 

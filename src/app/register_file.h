@@ -31,19 +31,29 @@ bool register_take(const struct options *options, const struct fleet *fleet,
 
 /* ---- register_print.c: what `print` records ---- */
 
-/* Rows of the boat that is being printed. */
-struct print_record {
-    struct register_row *rows;
-    size_t count, room;
+/* Rows of what is to be printed, a line a sheet that is registered; of sheets that follow each
+ * other several may be one. "": none is. */
+const char *register_lines(const struct sheets *sheets, const struct sheet *const *list,
+                           size_t count);
+
+/* Rows that wait to be written: a register is read as a whole before any is added. */
+struct register_writing {
+    const char *path;
+    struct arena *arena;
+    struct text_builder lines;
+    struct names boats;
 };
 
-/* Takes note that a file with a page of each of these sheets stands, of which several behind each
- * other may be one; none of a draft, which is not to be hung, or of what is only listed. */
-void record_sheets(struct print_record *record, const struct sheets *sheets,
-                   const struct sheet *const *list, size_t count);
+struct register_writing register_writing_begin(const char *path);
 
-/* Adds those to the register that it has not yet, and forgets them. Printing a
- * specimen makes no register where there is none. */
-void record_write(struct print_record *record, struct boat_job *boat);
+/* Takes the lines of files of that boat that stand now. Those of one boat come one after the
+ * other. */
+void register_writing_add(struct register_writing *writing, const char *boat, const char *lines);
+
+/* Adds those that wait to the register, but for prints that it has already. Where it cannot be
+ * written, each boat is told. The second does so only once enough of them wait. */
+void register_writing_flush(struct register_writing *writing, struct problems *problems);
+void register_writing_flush_large(struct register_writing *writing, struct problems *problems);
+void register_writing_end(struct register_writing *writing, struct problems *problems);
 
 #endif

@@ -3,6 +3,7 @@
 #include "csv.h"
 #include "register_room.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 const char *const register_event_words[] = {REGISTER_EVENT_LIST(CHOICE_WORD) NULL};
@@ -148,4 +149,49 @@ const char *content_of(const struct register_rows *rows, const struct register_r
             return row->content;
     }
     return NULL;
+}
+
+/* ---- by boat ---- */
+
+static int boat_compare(const void *left, const void *right)
+{
+    const struct register_row *const *a = left, *const *b = right;
+    int boats = strcmp((*a)->boat, (*b)->boat);
+    return boats != 0 ? boats : (*a > *b) - (*a < *b);    /* of one array: the order of the file */
+}
+
+struct register_rows rows_by_boat(const struct register_rows *rows, struct arena *arena)
+{
+    const struct register_row **order = arena_array(arena, rows->count, sizeof *order);
+    struct register_row *sorted = arena_array(arena, rows->count, sizeof *sorted);
+    for (size_t i = 0; i < rows->count; i++)
+        order[i] = &rows->rows[i];
+    if (rows->count > 0)
+        qsort(order, rows->count, sizeof *order, boat_compare);
+    for (size_t i = 0; i < rows->count; i++)
+        sorted[i] = *order[i];
+    return (struct register_rows){.rows = sorted, .count = rows->count};
+}
+
+/* How many rows are of a boat whose key, compared with that one, comes out below the limit: 0 for
+ * those before her, 1 for hers too. */
+static size_t rows_before(const struct register_rows *by_boat, const char *boat, int limit)
+{
+    size_t low = 0, high = by_boat->count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if (strcmp(by_boat->rows[middle].boat, boat) < limit)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return low;
+}
+
+struct register_rows rows_of_boat(const struct register_rows *by_boat, const char *boat)
+{
+    size_t first = rows_before(by_boat, boat, 0), end = rows_before(by_boat, boat, 1);
+    if (first == end)
+        return (struct register_rows){0};
+    return (struct register_rows){.rows = by_boat->rows + first, .count = end - first};
 }

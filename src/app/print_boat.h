@@ -1,0 +1,22 @@
+/* print_boat.h - the printing of one boat, in whatever process does it (room: app). Private to
+ * src/app. */
+#ifndef MAYDECK_PRINT_BOAT_H
+#define MAYDECK_PRINT_BOAT_H
+
+#include "job.h"
+#include "print_made.h"
+
+/* What all boats of a run share; nothing changes it while boats are printed. */
+struct print_run {
+    const struct options *options;
+    const struct fleet *fleet;
+    const struct job *job;
+    bool registered;               /* there is a register */
+    const struct printed_list *listed;    /* what lies in the folder by its list */
+};
+
+/* Prints the boat of that index: see many_use. What is made of her goes into `out`, as
+ * print_made_pack writes it. */
+void boat_print(void *run, size_t index, struct text_builder *out);
+
+#endif
