@@ -65,15 +65,16 @@ bool files_put(const char *folder, const struct file_content *files, size_t coun
                struct arena *arena, struct problems *problems);
 
 /* Keeps other runs that ask for it off the folder until folder_release; waits for one that holds
- * it. -1, which may be released too: the file system knows no such locks. */
-int folder_hold(const char *folder);
+ * it, then sweeps the folder. -1, which may be released too: the file system knows no such
+ * locks. */
+int folder_hold(const char *folder, struct arena *arena);
 void folder_release(int hold);
 
 /* Removes a file that this run has put there and that is good for nothing now. */
 void file_withdraw(const char *folder, const char *name, struct arena *arena);
 
 /* Removes the temporary files that killed runs left in the folder, and none of a run
- * that is still at work. */
+ * that is still at work; nothing while some run has the folder for itself. */
 void folder_sweep(const char *folder, struct arena *arena);
 
 /* The smallest side at which a sign may be drawn: 7 mm. The side includes the

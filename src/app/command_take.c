@@ -146,8 +146,7 @@ static void take_files_write(struct take_writing *writing)
     const struct fleet *fleet = writing->fleet;
     bool good = true;
     size_t put = 0, kept = 0;
-    int hold = folder_hold(writing->folder);
-    folder_sweep(writing->folder, fleet->arena);
+    int hold = folder_hold(writing->folder, fleet->arena);
     for (size_t i = 0; i < writing->count; i++)
         good = file_is_as_read(fleet, writing->old[i]) && good;
     for (; good && kept < writing->count; kept++)

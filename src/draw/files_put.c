@@ -1,9 +1,7 @@
 /* files_put.c - several files at once in the place of those that are there (room: draw). It does
  * not know what it writes. */
 #include <errno.h>
-#include <fcntl.h>
 #include <stdio.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -113,19 +111,4 @@ bool files_put(const char *folder, const struct file_content *files, size_t coun
 void file_withdraw(const char *folder, const char *name, struct arena *arena)
 {
     unlink(text_format(arena, "%s/%s", folder, name));
-}
-
-int folder_hold(const char *folder)
-{
-    int hold = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    while (hold >= 0 && flock(hold, LOCK_EX) != 0 && errno == EINTR)
-        continue;
-    return hold;
-}
-
-/* A lock ends with the file that holds it. */
-void folder_release(int hold)
-{
-    if (hold >= 0)
-        (void)close(hold);
 }

@@ -1,6 +1,5 @@
 /* output.c - bytes to files (room: draw). A file appears whole or not at all, and
  * nothing but a regular file is ever replaced. It does not know what it writes. */
-#include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
@@ -8,18 +7,34 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "draw.h"
+#include "drafts.h"
 #include "temporary.h"
 
 /* The temporary file that stands on disk just now, or NULL. A global because the
  * handler of arena exhaustion is given no context. */
 static const char *unfinished;
 
-static void unfinished_remove(void)
+void temporary_discard(void)
 {
     if (unfinished != NULL)
         unlink(unfinished);
     unfinished = NULL;
+}
+
+void temporary_keep(void)
+{
+    unfinished = NULL;
+}
+
+static void temporaries_remove(void)
+{
+    temporary_discard();
+    guarded_remove();
+}
+
+void temporaries_watch(void)
+{
+    arena_on_exhaustion(temporaries_remove);
 }
 
 /* How to mend what the system refused. */
@@ -49,54 +64,6 @@ bool system_refused(struct problems *problems, const char *what, const char *pat
     problem_add(problems, SEVERITY_FAILURE, (struct place){0}, refusal_remedy(error),
                 "%s %s: %s", what, path, strerror(error));
     return false;
-}
-
-static bool use_refused(struct problems *problems, const char *path, const char *why,
-                        const char *remedy)
-{
-    problem_add(problems, SEVERITY_USE, (struct place){0}, remedy, "%s %s", path, why);
-    return false;
-}
-
-/* ---- folders ---- */
-
-/* Makes that one folder unless it is there. */
-static bool level_ready(const char *folder, struct problems *problems)
-{
-    struct stat status;
-    int refusal = mkdir(folder, 0777) == 0 ? 0 : errno;
-
-    if (refusal == 0)
-        return true;
-    if (stat(folder, &status) != 0)
-        return system_refused(problems, "cannot make the folder", folder, refusal);
-    if (!S_ISDIR(status.st_mode))
-        return use_refused(problems, folder, "is not a folder",
-                           "name a folder, or one that is yet to be made");
-    return true;
-}
-
-/* Those above it first: of a/b/c, a and a/b. What was made stays where the next cannot be. */
-static bool levels_ready(const char *folder, struct arena *arena, struct problems *problems)
-{
-    for (const char *slash = strchr(folder + 1, '/'); slash != NULL;
-         slash = strchr(slash + 1, '/'))
-        if (slash[-1] != '/' &&
-            !level_ready(arena_copy(arena, folder, (size_t)(slash - folder)), problems))
-            return false;
-    return level_ready(folder, problems);
-}
-
-bool folder_ready(const char *folder, struct arena *arena, struct problems *problems)
-{
-    if (text_empty(folder))
-        return use_refused(problems, "\"\"", "is not the name of a folder",
-                           "name a folder, such as cards, or . for this one");
-    if (!levels_ready(folder, arena, problems))
-        return false;
-    if (access(folder, W_OK | X_OK) != 0)
-        return system_refused(problems, "cannot write into the folder", folder, errno);
-    return true;
 }
 
 /* A device, folder or link in the file's place is left as it is. */
@@ -139,7 +106,7 @@ bool bytes_write(int file, struct bytes content)
 
 #define TEMPORARY_START ".maydeck-"
 #define TEMPORARY_END ".tmp"
-#define TRIES 1000
+#define TRIES 100
 
 /* Keeps the sweeping of other runs off. Where the disk knows no locks nothing is ever
  * swept. False: another run sweeps it just now. */
@@ -150,15 +117,22 @@ static bool lock_take(int file)
     return fcntl(file, F_SETLK, &lock) == 0 || (errno != EACCES && errno != EAGAIN);
 }
 
-/* Opens a new file; false with errno. The process id only makes names rarely meet: what
- * keeps two runs apart, on two machines too, is O_EXCL. */
+bool is_temporary(const char *name)
+{
+    return text_begins(name, TEMPORARY_START) && text_ends(name, TEMPORARY_END);
+}
+
+/* Opens a new file; false with errno. Nobody can have planted something under its name; what keeps
+ * two runs apart, on two machines too, is O_EXCL. */
 bool temporary_open(const char *folder, struct arena *arena, struct temporary *out)
 {
+    char name[UNFORETOLD_TEXT];
     struct stat status;
 
     for (int i = 0; i < TRIES; i++) {
-        out->path = text_format(arena, "%s/" TEMPORARY_START "%ld-%d" TEMPORARY_END, folder,
-                                (long)getpid(), i);
+        if (!unforetold_make(name))
+            return false;
+        out->path = text_format(arena, "%s/" TEMPORARY_START "%s" TEMPORARY_END, folder, name);
         out->file = open(out->path, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
         if (out->file < 0 && errno == EEXIST)
             continue;
@@ -222,49 +196,12 @@ static bool whole_write(const char *folder, const char *path, struct bytes conte
     return false;
 }
 
-/* A killed run's file is locked by nobody. */
-static void stale_remove(const char *path)
-{
-    struct flock lock = {.l_type = F_WRLCK, .l_whence = SEEK_SET};
-    int file = open(path, O_WRONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
-
-    if (file < 0)
-        return;
-    if (fcntl(file, F_SETLK, &lock) == 0)
-        unlink(path);
-    (void)close(file);
-}
-
-void folder_sweep(const char *folder, struct arena *arena)
-{
-    DIR *stream = opendir(folder);
-
-    for (const struct dirent *entry; stream != NULL && (entry = readdir(stream)) != NULL;)
-        if (text_begins(entry->d_name, TEMPORARY_START) &&
-            text_ends(entry->d_name, TEMPORARY_END))
-            stale_remove(text_format(arena, "%s/%s", folder, entry->d_name));
-    if (stream != NULL)
-        closedir(stream);
-}
-
 /* ---- files ---- */
 
-/* Makes the new name last. Some file systems cannot do that for a folder and say
- * EINVAL; there is nothing else to be done on them. */
-bool folder_sync(const char *folder)
+bool file_name_sound(const char *name, struct problems *problems)
 {
-    int file = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    bool good;
-    int error;
-
-    if (file < 0)
-        return false;
-    good = fsync(file) == 0 || errno == EINVAL;
-    error = errno;
-    if (close(file) != 0 && good)
-        return false;
-    errno = error;
-    return good;
+    return (!text_empty(name) && strchr(name, '/') == NULL) ||
+           use_refused(problems, name, "is not the name of a file", "name it without a slash");
 }
 
 bool file_put(const char *folder, const char *name, struct bytes content, struct arena *arena,
@@ -273,19 +210,18 @@ bool file_put(const char *folder, const char *name, struct bytes content, struct
     const char *path;
     int error;
 
-    if (text_empty(name) || strchr(name, '/'))
-        return use_refused(problems, name, "is not the name of a file",
-                           "name it without a slash");
+    if (!file_name_sound(name, problems))
+        return false;
     path = text_format(arena, "%s/%s", folder, name);
     if (!target_replaceable(path, problems))
         return false;
-    arena_on_exhaustion(unfinished_remove);
+    temporaries_watch();
     if (!whole_write(folder, path, content, arena)) {
         error = errno;
-        unfinished_remove();
+        temporary_discard();
         return system_refused(problems, "cannot write", path, error);
     }
-    unfinished = NULL;
+    temporary_keep();
     if (!folder_sync(folder))
         return system_refused(problems, "cannot make sure of the folder", folder, errno);
     return true;

@@ -23,11 +23,31 @@ bool temporary_open(const char *folder, struct arena *arena, struct temporary *o
 /* Gives it its name; false with errno. */
 bool temporary_rename(const struct temporary *temporary, const char *path);
 
+/* Is it such a file, by its name? */
+bool is_temporary(const char *name);
+
+/* From now on what is unfinished is removed when memory runs out: the temporary file that was
+ * opened last, and drafts that are guarded. */
+void temporaries_watch(void);
+
+/* The temporary file that was opened last is no longer unfinished; it is removed. */
+void temporary_keep(void);
+void temporary_discard(void);
+
+/* drafts.c: removes those that are guarded; takes no memory. */
+void guarded_remove(void);
+
 bool bytes_write(int file, struct bytes content);
 bool folder_sync(const char *folder);
 
 /* May something be put there? False, with a problem, where what is there is no regular file. */
 bool target_replaceable(const char *path, struct problems *problems);
+
+/* Does it name a file of the folder? False, with a problem, where it leads out of it. */
+bool file_name_sound(const char *name, struct problems *problems);
+
+/* Tells that the command was used wrongly. Always false. */
+bool use_refused(struct problems *problems, const char *path, const char *why, const char *remedy);
 
 /* Tells that the system refused. Always false. */
 bool system_refused(struct problems *problems, const char *what, const char *path, int error);
