@@ -124,6 +124,14 @@ app_flags = -DMAYDECK_VERSION='"$(version)"' -DMAYDECK_DATA_FOLDER='"$(data_fold
 .PHONY: all
 all: $(program) out/fonts/.copied ## Build the program (VARIANT=release, san, debug or coverage)
 
+# One sum of all sources: what was printed by another program is another print.
+$(build)/sources_sum.h: $(sources) $(headers)
+	@mkdir -p $(@D)
+	@printf '/* made by the Makefile */\n#define MAYDECK_SOURCES "%s"\n' \
+	    "$$(cat $(sort $(sources) $(headers)) | sha256sum | cut -d ' ' -f 1)" >$@
+$(build)/src/app/print_inputs.o: $(build)/sources_sum.h
+$(build)/src/app/print_inputs.o: room_flags = $(app_flags) -I$(build)
+
 # Changed flags rebuild everything: objects depend on a file that holds them.
 $(build)/flags: FORCE
 	@mkdir -p $(@D)

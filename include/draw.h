@@ -33,6 +33,9 @@ struct bytes { const unsigned char *at; size_t length; };
 bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,
               struct bytes *out, struct problems *problems);
 
+/* The libraries by whose versions the bytes of a PDF follow, in one line. */
+const char *draw_libraries(struct arena *arena);
+
 /* The page as stable text, what golden tests compare. Lengths in thousandths of a
  * point; a missing block or glyph is "-"; texts are quoted, with \" \\ and \xNN.
  *     page CARD LANGUAGE WIDTHxHEIGHT "TITLE"

@@ -31,6 +31,12 @@ struct faces;
  * of the known ones, is a SEVERITY_FAILURE that names the file, its package and
  * the version to install; then NULL. The faces belong to faces_close. */
 struct faces *faces_open(const char *folder, struct arena *arena, struct problems *problems);
+
+/* The file of the folder that lists the faces with their sums. */
+const char *faces_list_path(const char *folder, struct arena *arena);
+
+/* The libraries by whose versions shapes and subsets follow, in one line. */
+const char *face_libraries(struct arena *arena);
 void faces_close(struct faces *faces);
 
 struct glyph {

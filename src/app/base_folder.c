@@ -16,7 +16,10 @@ static const char *folder_inside(const struct base_folder *base, const char *nam
 static const struct source *card_file_read(const struct base_folder *base, const char *path)
 {
     struct file_absent absent = {SEVERITY_ERROR, "put the file there"};
-    return file_read(path, absent, base->fleet->arena, base->fleet->base_problems);
+    const struct source *source = file_read(path, absent, base->fleet->arena,
+                                            base->fleet->base_problems);
+    fleet_input_add(base->fleet, source);
+    return source;
 }
 
 static const struct procedure *program_procedure(const struct base_folder *base, const char *key)

@@ -14,10 +14,12 @@ struct boat_job boat_begin(const struct job *job, size_t index)
                              .arena = arena, .problems = problems_new(arena)};
 }
 
-/* Her file. One that could not be read was told when the fleet was opened. */
-static const struct source *boat_source(const struct boat_job *boat)
+/* One that could not be read was told when the fleet was opened. */
+const struct source *boat_source(const struct boat_job *boat)
 {
     const struct boat_asked *asked = &boat->job->fleet->boats[boat->index];
+    if (boat->source != NULL)
+        return boat->source;
     if (asked->source != NULL || asked->path == NULL)
         return asked->source;
     struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};

@@ -163,6 +163,9 @@ static bool option_take(struct reading *reading, size_t index)
     if (reading->given[index]++ > 0 && row->kind != OPTION_LIST)
         return refuse(reading, "give it once",
                       text_format(reading->arena, "--%s is given twice", row->name));
+    if (option_is_of_pages(row))
+        text_add_format(&reading->options->pages_by, "--%s=%s\n", row->name,
+                        row->argument == NULL ? "" : optarg);
     return value_take(reading, row);
 }
 
@@ -293,6 +296,7 @@ static bool command_line(struct reading *reading, int argc, char **argv)
     if (reading->command == NULL)
         return false;
     reading->options->output = "cards";
+    reading->options->pages_by = text_builder_in(reading->arena);
     if (!today_default(&reading->options->today))
         return refuse(reading, "give seconds since 1970, or unset it",
                       "SOURCE_DATE_EPOCH is no time");

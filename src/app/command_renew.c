@@ -63,11 +63,6 @@ static enum exit_status reprints_print(const struct renewing *renewing)
     return worst;
 }
 
-static enum exit_status status_worst(enum exit_status a, enum exit_status b)
-{
-    return a > b ? a : b;
-}
-
 enum exit_status command_renew(const struct options *options)
 {
     struct fleet fleet;

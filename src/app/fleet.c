@@ -2,6 +2,7 @@
  * boats there are (room: app). Each part says by itself whether boats can be looked at. */
 #include "compose.h"
 #include "fleet.h"
+#include "sha256.h"
 
 #include <string.h>
 
@@ -52,6 +53,7 @@ static enum base_state record_read(struct fleet *fleet, const char *path)
     struct file_absent absent = {SEVERITY_USE, "name the folder that holds base.yaml and boats/"};
     bool sound = false;
     const struct source *source = file_read(path, absent, fleet->arena, fleet->problems);
+    fleet_input_add(fleet, source);
     if (source != NULL)
         fleet->base = base_read(source, fleet->arena, fleet->base_problems, &sound);
     return fleet->base != NULL && sound ? BASE_SOUND : BASE_WRONG;
@@ -89,6 +91,15 @@ static bool base_judge(const struct options *options, struct fleet *fleet)
 }
 
 /* ---- the whole ---- */
+
+void fleet_input_add(const struct fleet *fleet, const struct source *source)
+{
+    char sum[SHA256_TEXT];
+    if (source == NULL)
+        return;
+    sha256_text((const unsigned char *)source->bytes, source->length, sum);
+    text_add_format(fleet->inputs, "%s %s\n", sum, source->name);
+}
 
 bool fleet_open(const struct options *options, unsigned needs, struct fleet *fleet)
 {

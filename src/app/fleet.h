@@ -52,6 +52,8 @@ struct fleet {
     struct crew crew;              /* of --crew */
     const struct hire *hire;       /* the charter that sheets are made for; NULL: for none */
     struct identities *identities;     /* of every boat of the base */
+    struct text_builder *inputs;   /* names and sums of the files that cards of every boat may follow
+                                      from: the program's own and the base's, a line each */
     bool ready;                    /* what was needed and the base are sound: sheets can be made */
 };
 
@@ -186,6 +188,9 @@ struct file_absent {
 const struct source *file_read(const char *path, struct file_absent absent, struct arena *arena,
                                struct problems *problems);
 
+/* Takes note that cards of every boat may follow from what was read there; NULL: nothing was. */
+void fleet_input_add(const struct fleet *fleet, const struct source *source);
+
 /* ---- report.c ---- */
 
 /* The exit status that these problems ask for: 1 from `least` on. */
@@ -212,10 +217,24 @@ struct problems *fleet_problems_of_no_boat(const struct fleet *fleet);
  * exit status for that: whoever shows one boat's call has printed it already. */
 enum exit_status report_of_run(const struct fleet *fleet);
 
+/* Prints what was found after that, and the status for it. */
+enum exit_status report_late(const struct fleet *fleet, struct problems *late);
+
+/* The graver of two. */
+enum exit_status status_worst(enum exit_status a, enum exit_status b);
+
 /* The same, and what the base's own files say that holds cards back. */
 enum exit_status report_of_run_and_base(const struct fleet *fleet);
 
-/* How much that is, a line a boat, on standard output. */
+/* Is that told where cards are the point, or left to `check`? */
+bool is_told_with_cards(const struct problem *problem);
+
+/* How many deficiencies of a list are left to `check`; and a line on standard output that tells
+ * it of a boat, or of base.yaml, unless there is none. */
+size_t deficiencies_for_check(const struct problems *problems);
+void deficiencies_tell(const char *label, size_t count);
+
+/* That line of the base and of each boat. */
 void report_left_for_check(const struct fleet *fleet);
 
 /* ---- places.c: where the program's own files are ---- */

@@ -79,15 +79,20 @@ static void boat_run(const struct job_use *use, void *run, struct boat_job *boat
         part_run(use, run, boat, i);
 }
 
+void job_boat_run(const struct job_use *use, void *run, struct boat_job *boat)
+{
+    if (use->begin != NULL)
+        use->begin(run, boat);
+    boat_run(use, run, boat);
+    if (use->end != NULL)
+        use->end(run, boat);
+}
+
 void job_run(const struct job *job, const struct job_use *use, void *run)
 {
     for (size_t i = 0; i < job->fleet->boat_count; i++) {
         struct boat_job boat = boat_begin(job, i);
-        if (use->begin != NULL)
-            use->begin(run, &boat);
-        boat_run(use, run, &boat);
-        if (use->end != NULL)
-            use->end(run, &boat);
+        job_boat_run(use, run, &boat);
         boat_close(&boat);
     }
 }

@@ -69,6 +69,10 @@ struct boat_job {
 /* The boat of that index with her own arena and list of problems; nothing is read yet. */
 struct boat_job boat_begin(const struct job *job, size_t index);
 
+/* Her file, perhaps read just now; NULL: it cannot be read, or was changed since the run began,
+ * which is told. */
+const struct source *boat_source(const struct boat_job *boat);
+
 /* Her file into a record. */
 void boat_open(struct boat_job *boat);
 
@@ -153,6 +157,9 @@ struct job_use {
     void (*sheets)(void *run, struct sheets *sheets);  /* after the last step of each part */
     void (*end)(void *run, struct boat_job *boat);     /* before she is closed */
 };
+
+/* Takes that boat, which was begun, to the last step; closing her is left to the caller. */
+void job_boat_run(const struct job_use *use, void *run, struct boat_job *boat);
 
 /* Takes each boat in turn to the last step. One that is not sound has no sheets; she is
  * begun and ended all the same. */

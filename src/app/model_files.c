@@ -21,6 +21,7 @@ static const struct model *model_file_read(const struct fleet *fleet, const char
     const char *path = text_format(fleet->arena, "%s/%s", folder, name);
     const struct source *source = file_read(path, absent, fleet->arena, fleet->problems);
     const char *key = arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml"));
+    fleet_input_add(fleet, source);
     return source == NULL ? NULL : model_read(source, key, fleet->arena);
 }
 

@@ -232,6 +232,10 @@ static const struct option_row option_rows[] = {
      "with such gaps between them (default 0x0)", NULL},
     {OF_PRINT, "label-at", 0, OPTION_TEXT, AT(label_at), "WxH",
      "the first so far from the left and upper edge (default: centred)", NULL},
+    {OF_PRINT, "jobs", 'j', OPTION_TEXT, AT(processes), "N",
+     "print N boats at once (default: one a processor)", NULL},
+    {OF_PRINT, "again", 0, OPTION_FLAG, AT(again), NULL,
+     "also boats whose files stand as they would be printed", NULL},
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
@@ -378,6 +382,15 @@ static const struct option_need needs[] = {
     {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };
+
+bool option_is_of_pages(const struct option_row *row)
+{
+    static const char *const others[] = {"boat", "output", "quiet", "jobs", "again", "date"};
+    for (size_t i = 0; i < sizeof others / sizeof *others; i++)
+        if (text_equal(row->name, others[i]))
+            return false;
+    return true;
+}
 
 struct option_need option_need_at(size_t index)
 {

@@ -53,6 +53,10 @@ struct option_row {
 const struct option_row *option_at(size_t index);
 enum { OPTIONS_MOST = 128 };     /* rows there may be */
 
+/* May pages differ by what is given there? Any option counts so that is not known to be another;
+ * of the date the pages know by itself. */
+bool option_is_of_pages(const struct option_row *row);
+
 /* Options that exclude each other, ended by NULL; NULL after the last set. */
 const char *const *options_apart(size_t index);
 

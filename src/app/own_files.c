@@ -142,6 +142,7 @@ static struct manifest manifest_read(struct fleet *fleet)
     const struct source *source = own_file_read(
         &manifest, text_format(fleet->arena, "%s/" MANIFEST, manifest.folder));
     manifest.sound = source != NULL;
+    fleet_input_add(fleet, source);    /* with the sums of all others */
     if (source == NULL)
         return manifest;
     rows_read(&manifest, source);
@@ -202,8 +203,12 @@ static enum own_files texts_read(struct manifest *manifest)
 
 static bool fonts_read(struct fleet *fleet)
 {
-    fleet->faces = faces_open(program_folder(fleet->arena, "fonts"), fleet->arena,
-                              fleet->problems);
+    const char *folder = program_folder(fleet->arena, "fonts");
+    fleet->faces = faces_open(folder, fleet->arena, fleet->problems);
+    if (fleet->faces != NULL)    /* whose files are what their list says */
+        fleet_input_add(fleet, file_read(faces_list_path(folder, fleet->arena),
+                                         (struct file_absent){SEVERITY_FAILURE, OFFICIAL},
+                                         fleet->arena, fleet->problems));
     return fleet->faces != NULL;
 }
 
@@ -222,6 +227,8 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
 {
     *fleet = (struct fleet){.arena = arena_new(FLEET_ARENA_LIMIT)};
     fleet->identities = identities_new(fleet->arena);
+    fleet->inputs = arena_alloc(fleet->arena, sizeof *fleet->inputs);
+    *fleet->inputs = text_builder_in(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
     fleet->base_problems = problems_new(fleet->arena);
     problems_about(fleet->base_problems, NULL, "base");

@@ -101,7 +101,7 @@ static struct print_event *file_make(struct boat_printing *printing, const struc
     struct print_event *event = print_event_add(&printing->made, PRINT_FILE, text);
     event->file = (struct print_file){
         .name = name, .language = words_language(sheets->input.words),
-        .paper = boat->job->papers[sheets->part.paper].key, .cards = "", .rows = "",
+        .paper = boat->job->papers[sheets->part.paper].key, .rows = "",
         .written = !run->options->list, .draft = draft};
     return event;
 }
@@ -188,15 +188,16 @@ static void set_write(struct boat_printing *printing, const struct sheets *sheet
     struct document document = document_of(sheets, chosen,
                                            words_get(sheets->input.words, kind->title));
     const char *name = file_name(sheets, NULL);
-    const char *cards = text_format(arena, "%zu of %zu", chosen->count, sheets->page_count);
     const char *text = text_format(
-        arena, "%s/%s: %s cards%s\n", options->output, name, cards,
+        arena, "%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
+        sheets->page_count,
         options->draft ? "; a draft, not to be hung: the final set is left as it is" : "");
     struct print_event *event = file_make(printing, sheets, &document, name,
                                           told(printing, text));
     if (event == NULL)
         return;
-    event->file.cards = cards;
+    event->file.cards = chosen->count;
+    event->file.of_cards = sheets->page_count;
     event->file.rows = rows_of(printing, sheets, chosen);
 }
 
@@ -220,9 +221,9 @@ static void each_card_tell(struct boat_printing *printing, const struct sheets *
     if (options->quiet || options->list || options->cards.count > 0)
         return;
     print_event_add(&printing->made, PRINT_TALLY,
-                    text_format(sheets->boat->arena, "%s/%s-*%s%s.pdf: %%zu files, one a card\n",
-                                options->output, sheets->boat->key,
-                                options->draft ? "-draft" : "", cards_ending(sheets)));
+                    text_format(sheets->boat->arena, "%s/%s-*%s%s.pdf", options->output,
+                                sheets->boat->key, options->draft ? "-draft" : "",
+                                cards_ending(sheets)));
 }
 
 /* Of the pages from `first` on, those of the same sheet. */
@@ -249,7 +250,8 @@ static void cards_write(struct boat_printing *printing, const struct sheets *she
                                               card_text(printing, sheets, name));
         if (event == NULL)
             continue;
-        event->file.cards = "1";
+        event->file.cards = count;
+        event->file.of_cards = sheets->page_count;
         event->file.rows = rows_of(printing, sheets, &own);
     }
     each_card_tell(printing, sheets);
@@ -338,7 +340,8 @@ static void messages_take(struct print_made *made, const struct boat_job *boat)
         bool told = is_told_with_cards(&list[i]);
         if (told)
             problem_print(&list[i], &text);
-        print_message_add(made, &(struct print_message){list[i].severity, told, text.at});
+        bool shared = list[i].place.source == NULL || list[i].place.source != boat->source;
+        print_message_add(made, &(struct print_message){list[i].severity, told, shared, text.at});
     }
     made->deficiencies = deficiencies_for_check(all);
 }

@@ -5,6 +5,14 @@
 
 #include "job.h"
 #include "print_made.h"
+#include "printed.h"
+
+/* Rows of the list of the folder, those of each boat side by side in their order. */
+struct printed_by_boat {
+    const struct printed_list *list;   /* NULL: nothing is written there */
+    const struct printed_row **rows;
+    size_t count;
+};
 
 /* What all boats of a run share; nothing changes it while boats are printed. */
 struct print_run {
@@ -12,7 +20,8 @@ struct print_run {
     const struct fleet *fleet;
     const struct job *job;
     bool registered;               /* there is a register */
-    const struct printed_list *listed;    /* what lies in the folder by its list */
+    char id[UNFORETOLD_TEXT];      /* of the run, in the list of the folder */
+    struct printed_by_boat listed; /* what lies in the folder by its list */
 };
 
 /* Prints the boat of that index: see many_use. What is made of her goes into `out`, as

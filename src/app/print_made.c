@@ -28,7 +28,8 @@ static void file_pack(const struct print_file *file, struct text_builder *out)
     packet_put_text(out, file->name);
     packet_put_text(out, file->language);
     packet_put_text(out, file->paper);
-    packet_put_text(out, file->cards);
+    packet_put_number(out, file->cards);
+    packet_put_number(out, file->of_cards);
     packet_put_text(out, file->rows);
     packet_put_number(out, file->written ? 1 : 0);
     packet_put_bytes(out, &file->draft, sizeof file->draft);
@@ -47,6 +48,7 @@ void print_made_pack(const struct print_made *made, struct text_builder *out)
     for (size_t i = 0; i < made->message_count; i++) {
         packet_put_number(out, made->messages[i].severity);
         packet_put_number(out, made->messages[i].told ? 1 : 0);
+        packet_put_number(out, made->messages[i].shared ? 1 : 0);
         packet_put_text(out, made->messages[i].text);
     }
     packet_put_number(out, made->deficiencies);
@@ -62,7 +64,8 @@ static void file_unpack(struct packet *packet, struct arena *arena, struct print
     file->name = packet_text(packet, arena);
     file->language = packet_text(packet, arena);
     file->paper = packet_text(packet, arena);
-    file->cards = packet_text(packet, arena);
+    file->cards = (size_t)packet_number(packet);
+    file->of_cards = (size_t)packet_number(packet);
     file->rows = packet_text(packet, arena);
     file->written = packet_number(packet) != 0;
     packet_bytes(packet, &file->draft, sizeof file->draft);
@@ -90,10 +93,12 @@ static void messages_unpack(struct packet *packet, struct print_made *made)
     for (uint64_t i = 0; packet->whole && i < count; i++) {
         uint64_t severity = packet_number(packet);
         bool told = packet_number(packet) != 0;
+        bool shared = packet_number(packet) != 0;
         const char *text = packet_text(packet, made->arena);
         packet->whole = packet->whole && severity < SEVERITY_COUNT;
         if (packet->whole)
-            print_message_add(made, &(struct print_message){(enum severity)severity, told, text});
+            print_message_add(made, &(struct print_message){(enum severity)severity, told, shared,
+                                                               text});
     }
 }
 

@@ -12,7 +12,7 @@
 struct print_file {
     const char *name;
     const char *language, *paper;
-    const char *cards;             /* "38 of 38" */
+    size_t cards, of_cards;        /* how many of how many cards it holds */
     const char *rows;              /* of the register, a line a sheet in the file */
     bool written;                  /* false: only listed */
     struct file_draft draft;       /* of one that was written */
@@ -21,8 +21,8 @@ struct print_file {
 enum print_event_kind {
     PRINT_TOLD,        /* a text for standard output */
     PRINT_FILE,        /* a file, with the text that tells that it stands; "": none */
-    PRINT_TALLY,       /* tells how many files since the last one stand, where any does; its text
-                          holds %zu */
+    PRINT_TALLY,       /* tells how many files without a text of their own stand since the last
+                          tally, where any does; its text names them all */
 };
 
 struct print_event {
@@ -34,6 +34,7 @@ struct print_event {
 struct print_message {
     enum severity severity;
     bool told;                     /* false: it counts, but `check` tells it */
+    bool shared;                   /* it may be said of other boats in the same words */
     const char *text;
 };
 

@@ -8,6 +8,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#define NAMES_LIMIT ((size_t)256 * 1024 * 1024)
+
 /* What stands behind ".de" of a language that there is, or ".letter" of a paper; else all. */
 static const char *ending_skip(const char *ending, const char *word)
 {
@@ -30,40 +32,53 @@ static bool ends_a_set(const struct fleet *fleet, const char *ending)
 
 /* The boat that a file belongs to by its name: of tern and tern-two, tern-two has
  * tern-two-flooding.pdf. NULL: none. */
-static const char *owner_of(const struct fleet *fleet, const char *name)
+static const char *owner_of(const struct fleet *fleet, const char *name, struct arena *arena)
 {
-    const struct names *keys = &fleet->base_keys;
-    const char *owner = NULL;
-    for (size_t i = 0; i < keys->count; i++) {
-        size_t length = strlen(keys->at[i]);
-        if (text_begins(name, keys->at[i]) &&
-            (name[length] == '-' || ends_a_set(fleet, name + length)) &&
-            (owner == NULL || length > strlen(owner)))
-            owner = keys->at[i];
+    for (size_t length = strlen(name); length > 0; length--) {
+        const char *key = arena_copy(arena, name, length);
+        if ((name[length] == '-' || ends_a_set(fleet, name + length)) &&
+            names_hold(&fleet->base_keys, key))
+            return key;
     }
-    return owner;
+    return NULL;
 }
 
+/* Was that boat asked for? They stand in the order of their keys. */
 static bool is_printed_boat(const struct fleet *fleet, const char *key)
 {
-    for (size_t i = 0; i < fleet->boat_count; i++)
-        if (text_equal(fleet->boats[i].key, key))
+    size_t low = 0, high = fleet->boat_count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        int order = strcmp(fleet->boats[middle].key, key);
+        if (order == 0)
             return true;
+        low = order < 0 ? middle + 1 : low;
+        high = order < 0 ? high : middle;
+    }
     return false;
 }
 
-void older_tell(const struct fleet *fleet, const char *folder, const struct names *written)
+static bool is_older(const struct fleet *fleet, const char *folder, const char *name)
 {
+    struct arena *own = arena_new(NAMES_LIMIT);
+    const char *owner = owner_of(fleet, name, own);
+    bool older = owner != NULL && is_printed_boat(fleet, owner) &&
+                 is_plain_file(text_format(own, "%s/%s", folder, name));
+    arena_free(own);
+    return older;
+}
+
+void older_tell(const struct fleet *fleet, const char *folder, const struct names *written,
+                struct problems *problems)
+{
+    struct arena *own = arena_new(NAMES_LIMIT);
     struct names found;
-    int error = folder_names(fleet->arena, folder, &found);
+    int error = folder_names(own, folder, &found);
     if (error != 0)
-        folder_refused(fleet->problems, folder, error);
-    for (size_t i = 0; i < found.count; i++) {
-        const char *name = found.at[i];
-        const char *owner = owner_of(fleet, name);
-        if (owner != NULL && text_ends(name, ".pdf") && is_printed_boat(fleet, owner) &&
-            !names_hold(written, name) &&
-            is_plain_file(text_format(fleet->arena, "%s/%s", folder, name)))
-            printf("%s/%s: not of this run\n", folder, name);
-    }
+        folder_refused(problems, folder, error);
+    for (size_t i = 0; i < found.count; i++)
+        if (text_ends(found.at[i], ".pdf") && !names_hold(written, found.at[i]) &&
+            is_older(fleet, folder, found.at[i]))
+            printf("%s/%s: not of this run\n", folder, found.at[i]);
+    arena_free(own);
 }

@@ -87,7 +87,7 @@ static bool is_for_check(const struct problem *problem)
     return check != NULL && !check->family && problem->severity < SEVERITY_HELD;
 }
 
-static bool is_for_cards(const struct problem *problem)
+bool is_told_with_cards(const struct problem *problem)
 {
     return !is_for_check(problem);
 }
@@ -95,15 +95,26 @@ static bool is_for_cards(const struct problem *problem)
 enum exit_status report_of_cards(const struct fleet *fleet)
 {
     struct problems *all = fleet_problems(fleet);
-    problems_print(all, is_for_cards, fleet->arena);
+    problems_print(all, is_told_with_cards, fleet->arena);
     return status_of(all, SEVERITY_HELD);
 }
 
 enum exit_status report_of_run_and_base(const struct fleet *fleet)
 {
     struct problems *all = fleet_problems_of_no_boat(fleet);
-    problems_print(all, is_for_cards, fleet->arena);
+    problems_print(all, is_told_with_cards, fleet->arena);
     return status_of(all, SEVERITY_HELD);
+}
+
+enum exit_status report_late(const struct fleet *fleet, struct problems *late)
+{
+    problems_print(late, is_any, fleet->arena);
+    return status_of(late, SEVERITY_HELD);
+}
+
+enum exit_status status_worst(enum exit_status a, enum exit_status b)
+{
+    return a > b ? a : b;
 }
 
 enum exit_status report_of_run(const struct fleet *fleet)
@@ -112,23 +123,27 @@ enum exit_status report_of_run(const struct fleet *fleet)
     return status_of(fleet->problems, SEVERITY_HELD);
 }
 
-/* The deficiencies in a list. Notes are not counted here: those of the figures are known
- * to `check` alone. */
-static void left_count(const struct problems *problems, const char *label)
+/* Notes are not counted: those of the figures are known to `check` alone. */
+size_t deficiencies_for_check(const struct problems *problems)
 {
     size_t count, found = 0;
     const struct problem *list = problems_sorted(problems, &count);
     for (size_t i = 0; i < count; i++)
         if (list[i].severity == SEVERITY_DEFICIENCY && is_for_check(&list[i]))
             found++;
-    if (found > 0)
-        printf("%s: `maydeck check` tells of %zu deficienc%s\n", label, found,
-               found == 1 ? "y" : "ies");
+    return found;
+}
+
+void deficiencies_tell(const char *label, size_t count)
+{
+    if (count > 0)
+        printf("%s: `maydeck check` tells of %zu deficienc%s\n", label, count,
+               count == 1 ? "y" : "ies");
 }
 
 void report_left_for_check(const struct fleet *fleet)
 {
-    left_count(fleet->base_problems, "base.yaml");
+    deficiencies_tell("base.yaml", deficiencies_for_check(fleet->base_problems));
     for (size_t i = 0; i < fleet->boat_count; i++)
-        left_count(fleet->boats[i].problems, fleet->boats[i].key);
+        deficiencies_tell(fleet->boats[i].key, deficiencies_for_check(fleet->boats[i].problems));
 }

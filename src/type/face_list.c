@@ -133,10 +133,15 @@ static bool roles_complete(const struct face_line lines[FACE_COUNT], const struc
     return complete;
 }
 
+const char *faces_list_path(const char *folder, struct arena *arena)
+{
+    return text_format(arena, "%s/faces.txt", folder);
+}
+
 bool face_list_read(const char *folder, struct arena *arena, struct face_line lines[FACE_COUNT],
                     struct problems *problems)
 {
-    const char *path = text_format(arena, "%s/faces.txt", folder);
+    const char *path = faces_list_path(folder, arena);
     struct source *source = NULL;
     bool good = true;
 
