@@ -18,7 +18,8 @@ enum append_begun { APPEND_BEGUN, APPEND_ABSENT, APPEND_FAILED };
 struct appending {
     const char *path;
     int file;
-    const struct source *source;    /* all that stands in it */
+    const struct source *source;    /* all that stood in it */
+    size_t length;                  /* bytes of the file, with the mark that may stand before */
     struct arena *arena;
 };
 
@@ -36,6 +37,11 @@ enum append_begun append_begin(const char *path, enum append_where where, struct
  * cut or written. */
 bool append_end(struct appending *appending, size_t kept, struct bytes more,
                 struct problems *problems);
+
+/* The same as append_end, but others do not write yet: more may follow. Of what stood in the file
+ * `source` tells as before. */
+bool append_more(struct appending *appending, size_t kept, struct bytes more,
+                 struct problems *problems);
 
 /* Bytes of the file, with the mark that may stand before its text. */
 size_t append_length(const struct appending *appending);

@@ -1,5 +1,6 @@
 /* main.c - the program: read the command line, run the command (room: app). */
 #include "app.h"
+#include "stop.h"
 
 #include <stdio.h>
 
@@ -10,6 +11,7 @@ int main(int argc, char **argv)
 {
     struct options options = {0};
     enum exit_status status = EXIT_GOOD;
+    refusals_await();
     struct arena *arena = arena_new(ARGUMENTS_LIMIT);
     const struct command *command = options_read(argc, argv, arena, &options, &status);
     if (command != NULL)

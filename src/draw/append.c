@@ -137,8 +137,10 @@ enum append_begun append_begin(const char *path, enum append_where where, struct
         return APPEND_FAILED;
     }
     out->source = whole_read(out->file, path, arena);
-    if (out->source != NULL)
+    if (out->source != NULL) {
+        out->length = out->source->length + (out->source->marked ? MARK_LENGTH : 0);
         return APPEND_BEGUN;
+    }
     append_refused(problems, "read", path, errno);
     (void)close(out->file);
     return APPEND_FAILED;
@@ -146,7 +148,7 @@ enum append_begun append_begin(const char *path, enum append_where where, struct
 
 size_t append_length(const struct appending *appending)
 {
-    return appending->source->length + (appending->source->marked ? MARK_LENGTH : 0);
+    return appending->length;
 }
 
 /* ---- ending ---- */
@@ -200,13 +202,29 @@ static bool lines_write(const struct appending *appending, size_t kept, struct b
     return false;
 }
 
-bool append_end(struct appending *appending, size_t kept, struct bytes more,
-                struct problems *problems)
+/* False with errno. */
+static bool lines_put(struct appending *appending, size_t kept, struct bytes more)
 {
     bool touched = kept < append_length(appending) || more.length > 0;
     bool made = append_length(appending) == 0;
-    bool good = !touched || (lines_write(appending, kept, more) &&
-                             (!made || folder_of_sync(appending)));
+
+    if (touched && !lines_write(appending, kept, more))
+        return false;
+    appending->length = touched ? kept + more.length : appending->length;
+    return !touched || !made || folder_of_sync(appending);
+}
+
+bool append_more(struct appending *appending, size_t kept, struct bytes more,
+                 struct problems *problems)
+{
+    return lines_put(appending, kept, more) ||
+           append_refused(problems, "write into", appending->path, errno);
+}
+
+bool append_end(struct appending *appending, size_t kept, struct bytes more,
+                struct problems *problems)
+{
+    bool good = lines_put(appending, kept, more);
     int error = errno;
 
     if (close(appending->file) != 0 && good) {

@@ -111,6 +111,25 @@ static void what_is_no_regular_file_is_refused(void **state)
     assert_string_equal(case_file_content(test.arena, path_of("real.csv")), "one\ntwo\n");
 }
 
+/* Added in several goes, the first of which cuts; nobody else can begin in between. */
+static void more_can_follow(void **state)
+{
+    (void)state;
+    struct appending appending;
+    const char *path = path_of("more.csv");
+    case_file_make(folder, "more.csv", "\xEF\xBB\xBFold\ntorn");
+    assert_int_equal(append_begin(path, APPEND_MAKE, test.arena, test.problems, &appending),
+                     APPEND_BEGUN);
+    assert_true(append_more(&appending, 7, bytes_of("one\n"), test.problems));
+    assert_int_equal(append_length(&appending), 11);
+    assert_true(append_more(&appending, 11, bytes_of("two\n"), test.problems));
+    assert_true(append_more(&appending, 15, bytes_of(""), test.problems));
+    assert_true(append_end(&appending, append_length(&appending), bytes_of("three\n"),
+                           test.problems));
+    assert_string_equal(case_file_content(test.arena, path),
+                        "\xEF\xBB\xBFold\none\ntwo\nthree\n");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -118,6 +137,7 @@ int main(void)
         IN_FOLDER(what_is_torn_is_cut_off),
         IN_FOLDER(nothing_to_add_touches_nothing),
         IN_FOLDER(what_is_no_regular_file_is_refused),
+        IN_FOLDER(more_can_follow),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,0 +1,214 @@
+/* printed_file.c - opening, adding to and clearing the list of what was printed (room: app). A row
+ * that stands is taken out only when another is true or its file is gone. */
+#include "printed_file.h"
+
+#include "csv.h"
+#include "fleet.h"
+#include "sha256.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+#include <sys/stat.h>
+
+#define LIST_MEMORY_LIMIT ((size_t)1024 * 1024 * 1024)
+#define PDF_LIMIT ((size_t)256 * 1024 * 1024)
+#define DAMAGED_END ".damaged-"
+
+static struct bytes bytes_of_text(const struct text_builder *text)
+{
+    return (struct bytes){(const unsigned char *)text->at, text->length};
+}
+
+/* ---- beginning ---- */
+
+/* As it was, under a name that nothing has. */
+static bool damaged_keep(const struct printed_file *printed, struct problems *problems)
+{
+    const struct source *source = printed->appending.source;
+    struct text_builder bytes = text_builder_in(printed->scratch);
+    const char *name;
+
+    for (size_t number = 1;; number++) {
+        name = text_format(printed->scratch, PRINTED_NAME DAMAGED_END "%zu", number);
+        if (!is_there(text_format(printed->scratch, "%s/%s", printed->folder, name)))
+            break;
+    }
+    text_add(&bytes, source->marked ? CSV_MARK : "");
+    text_add_bytes(&bytes, source->bytes, source->length);
+    if (!file_put(printed->folder, name, bytes_of_text(&bytes), printed->scratch, problems))
+        return false;
+    problem_add(problems, SEVERITY_NOTE, NO_PLACE, NULL,
+                "the list of what was printed is begun anew; as it was, it is kept: %s/%s",
+                printed->folder, name);
+    return true;
+}
+
+/* All rows, one behind the other. */
+static void rows_add(const struct printed_list *list, struct text_builder *out)
+{
+    const struct printed_row *row;
+
+    printed_head_add(out);
+    for (size_t i = 0; (row = printed_at(list, i)) != NULL; i++)
+        printed_row_add(row, out);
+}
+
+static bool printed_open(struct printed_file *printed, struct problems *problems)
+{
+    bool sound = printed_read(printed->list, printed->appending.source, printed->scratch,
+                              problems);
+    struct text_builder out = text_builder_in(printed->scratch);
+
+    if (sound && append_length(&printed->appending) > 0)
+        return true;
+    if (!sound && !damaged_keep(printed, problems))
+        return false;
+    rows_add(printed->list, &out);
+    return append_more(&printed->appending, 0, bytes_of_text(&out), problems);
+}
+
+static void scratch_free(struct printed_file *printed)
+{
+    arena_free(printed->scratch);
+    printed->scratch = NULL;
+    printed->appending.source = NULL;
+}
+
+/* A link would lead into a file of which nobody knows what it is. */
+static bool is_own_file(const char *path, struct problems *problems)
+{
+    if (!is_there(path) || is_plain_file(path))
+        return true;
+    problem_add(problems, SEVERITY_FAILURE, NO_PLACE, "move it away, or name another folder",
+                "%s is there already and is not a regular file", path);
+    return false;
+}
+
+bool printed_begin(const char *folder, struct arena *arena, struct problems *problems,
+                   struct printed_file *out)
+{
+    const char *path = text_format(arena, "%s/" PRINTED_NAME, folder);
+
+    *out = (struct printed_file){.folder = folder, .arena = arena, .list = printed_list_new(arena)};
+    if (!is_own_file(path, problems))
+        return false;
+    out->scratch = arena_new(LIST_MEMORY_LIMIT);
+    bool good = append_begin(path, APPEND_MAKE, out->scratch, problems, &out->appending) ==
+                APPEND_BEGUN;
+    if (good && !printed_open(out, problems)) {
+        append_end(&out->appending, append_length(&out->appending), (struct bytes){0}, problems);
+        good = false;
+    }
+    out->appending.arena = arena;
+    scratch_free(out);
+    return good;
+}
+
+/* ---- adding ---- */
+
+bool printed_note(struct printed_file *printed, const struct printed_row *rows, size_t count,
+                  struct problems *problems)
+{
+    struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
+    struct text_builder out = text_builder_in(scratch);
+
+    for (size_t i = 0; i < count; i++) {
+        printed_row_add(&rows[i], &out);
+        printed_add(printed->list, &rows[i]);
+    }
+    bool good = append_more(&printed->appending, append_length(&printed->appending),
+                            bytes_of_text(&out), problems);
+    arena_free(scratch);
+    return good;
+}
+
+/* ---- ending ---- */
+
+/* The bytes of that file; -1: there is no such file. */
+static long long file_size(const char *path)
+{
+    struct stat status;
+
+    return lstat(path, &status) == 0 && S_ISREG(status.st_mode) ? (long long)status.st_size : -1;
+}
+
+/* The row that its file is as; NULL: none. */
+static const struct printed_row *row_that_is_so(const struct printed_row *row, const char *path)
+{
+    struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
+    struct source *source = NULL;
+    char sum[SHA256_TEXT] = "";
+    const char *mark = "";
+
+    if (source_read(scratch, path, PDF_LIMIT, &source) == SOURCE_READ)
+        sha256_text((const unsigned char *)source->bytes, source->length, sum);
+    if (source != NULL && source->marked)
+        mark = "marked";   /* no PDF begins so */
+    while (row != NULL && (mark[0] != '\0' || !text_equal(row->sum, sum)))
+        row = row->older;
+    arena_free(scratch);
+    return row;
+}
+
+/* What is kept of the rows of a file; NULL: nothing. */
+static const struct printed_row *row_to_keep(const struct printed_file *printed,
+                                             const struct printed_row *row, struct arena *scratch,
+                                             struct problems *problems)
+{
+    const char *path = text_format(scratch, "%s/%s", printed->folder, row->file);
+    long long size = file_size(path);
+    bool alone = row->older == NULL && size == (long long)row->bytes;
+    const struct printed_row *kept = size < 0             ? NULL
+                                     : row->vouched || alone ? row
+                                                             : row_that_is_so(row, path);
+
+    if (kept == NULL && size >= 0)
+        problem_add(problems, SEVERITY_NOTE, NO_PLACE, "print it again, or take it away",
+                    "%s is not as it was printed: the list of what was printed leaves it out",
+                    path);
+    return kept;
+}
+
+bool printed_end(struct printed_file *printed, struct problems *problems)
+{
+    struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
+    struct text_builder out = text_builder_in(scratch);
+    const struct printed_row *row;
+    bool other = false;
+
+    printed_head_add(&out);
+    for (size_t i = 0; (row = printed_at(printed->list, i)) != NULL; i++) {
+        bool last = printed_find(printed->list, row->file) == row;
+        const struct printed_row *kept = last ? row_to_keep(printed, row, scratch, problems) : NULL;
+        other = other || kept != row;
+        if (kept != NULL)
+            printed_row_add(kept, &out);
+    }
+    bool good = append_end(&printed->appending, append_length(&printed->appending),
+                           (struct bytes){0}, problems);
+    good = (!other || file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch,
+                               problems)) && good;
+    arena_free(scratch);
+    return good;
+}
+
+/* ---- looking ---- */
+
+bool printed_look(const char *folder, struct arena *arena, struct problems *problems,
+                  struct printed_list **list, bool *whole)
+{
+    const char *path = text_format(arena, "%s/" PRINTED_NAME, folder);
+    struct source *source = NULL;
+    enum source_result result = source_read(arena, path, PRINTED_LIMIT, &source);
+
+    *list = printed_list_new(arena);
+    *whole = false;
+    if (result == SOURCE_READ)
+        *whole = printed_read(*list, source, arena, problems);
+    else if (result != SOURCE_ABSENT)
+        problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
+                    "look at the file, its owner and its rights", "%s cannot be read: %s", path,
+                    result == SOURCE_FAILED ? strerror(errno) : "it is no file of such a size");
+    return result == SOURCE_READ;
+}

@@ -1,0 +1,40 @@
+/* printed_file.h - the list of what was printed, in the folder that is printed into. Private to
+ * src/app. */
+#ifndef MAYDECK_PRINTED_FILE_H
+#define MAYDECK_PRINTED_FILE_H
+
+#include "append.h"
+#include "printed.h"
+
+/* A list that this run adds to. */
+struct printed_file {
+    const char *folder;
+    struct arena *arena;
+    struct arena *scratch;         /* of what was read at the beginning */
+    struct appending appending;
+    struct printed_list *list;     /* with all rows that stood in it, and those that were added */
+};
+
+/* Opens the list of a folder that this run has claimed; begins one where there is none. A damaged
+ * one is told and begun anew with the rows that stand; as it was, it stays beside it. False, told:
+ * the system refuses, and nothing is to be printed. */
+bool printed_begin(const char *folder, struct arena *arena, struct problems *problems,
+                   struct printed_file *out);
+
+/* Adds rows and makes them last: before their files get their names. False, told: refused; those
+ * files do not get their names. */
+bool printed_note(struct printed_file *printed, const struct printed_row *rows, size_t count,
+                  struct problems *problems);
+
+/* Closes the list. What is in it besides the last row of each file that still lies there is taken
+ * out; of files that the run does not vouch for (printed_vouch) it is looked whether they are of
+ * that many bytes, and where they have several rows, which of them is true. False, told: refused;
+ * all rows stand then. */
+bool printed_end(struct printed_file *printed, struct problems *problems);
+
+/* The list of a folder, to be looked at. False: there is none, and `problems` has nothing of it;
+ * or, told, it cannot be read. What is damaged is told, *whole is false then. */
+bool printed_look(const char *folder, struct arena *arena, struct problems *problems,
+                  struct printed_list **list, bool *whole);
+
+#endif
