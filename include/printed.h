@@ -27,7 +27,8 @@
     X(PRINTED_BOAT, "boat") X(PRINTED_LANGUAGE, "language") X(PRINTED_PAPER, "paper") \
     X(PRINTED_CARDS, "cards") X(PRINTED_RECORD, "record") X(PRINTED_INPUTS, "inputs") \
     X(PRINTED_VERSION, "version") X(PRINTED_DATE, "date") X(PRINTED_RUN, "run") \
-    X(PRINTED_COMPLETE, "complete") X(PRINTED_DEFICIENCIES, "deficiencies")
+    X(PRINTED_COMPLETE, "complete") X(PRINTED_DEFICIENCIES, "deficiencies") \
+    X(PRINTED_FILES, "files")
 enum printed_column { PRINTED_NONE, PRINTED_COLUMN_LIST(CHOICE_NAME) PRINTED_COLUMN_COUNT };
 
 /* One PDF. No text but `inputs` and `record` may be empty. */
@@ -45,6 +46,7 @@ struct printed_row {
     const char *run;           /* the same of all files of a run, and of no other run */
     bool complete;             /* nothing of the boat was held back */
     size_t deficiencies;       /* that `check` tells of her */
+    size_t files;              /* how many of hers the run wrote, this one among them */
     bool vouched;              /* the run that has the list knows that its file is so */
     const struct printed_row *older;   /* the row before it of the same file; NULL: none */
 };

@@ -8,6 +8,7 @@
 #include "print_inputs.h"
 #include "print_older.h"
 #include "print_stickers.h"
+#include "stop.h"
 
 #include <errno.h>
 #include <string.h>
@@ -84,6 +85,7 @@ static enum exit_status boats_print(const struct print_run *run, struct printed_
     struct print_work work = {run, &commit};
     if (!options->quiet)
         commit.progress = progress_begin(fleet->boat_count);
+    stop_await();
     many_run(&use, &work, fleet->boat_count, processes);
     print_commit_end(&commit);
     if (list != NULL) {

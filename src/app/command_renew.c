@@ -71,6 +71,7 @@ enum exit_status command_renew(const struct options *options)
     bool begun = fleet_open(options, NEED_TEXTS, &fleet) &&
                  register_take(options, &fleet, &renewing.rows);
     if (begun) {
+        renewing.by_boat = rows_by_boat(&renewing.rows, fleet.arena);
         if (options->codes.count > 0)
             told = renew_codes(&renewing);
         else

@@ -25,6 +25,12 @@ bool is_there(const char *path)
     return lstat(path, &status) == 0;
 }
 
+size_t file_length(const char *path)
+{
+    struct stat status;
+    return stat(path, &status) == 0 && status.st_size > 0 ? (size_t)status.st_size : 0;
+}
+
 static int folder_names_read(struct arena *arena, DIR *stream, struct names *names)
 {
     for (;;) {

@@ -172,6 +172,8 @@ bool is_folder(const char *path);
 bool is_plain_file(const char *path);   /* and no link to one */
 bool is_there(const char *path);        /* of any kind, also a link that leads nowhere */
 
+size_t file_length(const char *path);   /* in bytes; 0 where there is none */
+
 /* What lies in the folder, hidden or not, in byte order. Gives errno where the system
  * refuses, also in the middle: then not all names are there. */
 int folder_names(struct arena *arena, const char *folder, struct names *names);

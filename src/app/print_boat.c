@@ -346,11 +346,10 @@ static void messages_take(struct print_made *made, const struct boat_job *boat)
     made->deficiencies = deficiencies_for_check(all);
 }
 
-void boat_print(void *of, size_t index, struct text_builder *out)
+void boat_print(const struct print_run *run, size_t index, struct text_builder *out)
 {
     static const struct job_use use = {.last = STEP_PROVE, .sheets = sheets_print,
                                        .end = boat_end_print};
-    const struct print_run *run = of;
     struct boat_job boat = boat_begin(run->job, index);
     struct boat_printing printing = {.run = run, .made = {.arena = boat.arena}};
     if (!files_stand(run, &boat, &printing.made)) {

@@ -24,8 +24,8 @@ struct print_run {
     struct printed_by_boat listed; /* what lies in the folder by its list */
 };
 
-/* Prints the boat of that index: see many_use. What is made of her goes into `out`, as
+/* Prints the boat of that index: the work of many_use. What is made of her goes into `out`, as
  * print_made_pack writes it. */
-void boat_print(void *run, size_t index, struct text_builder *out);
+void boat_print(const struct print_run *run, size_t index, struct text_builder *out);
 
 #endif

@@ -1,6 +1,7 @@
 /* print_commit.c - the files of a run get their names (room: app). Only here does a file of a print
  * appear: the list of the folder tells of it before, and its boat's lines are told after. */
 #include "print_commit.h"
+#include "stop.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -78,6 +79,15 @@ static bool is_whole(const struct print_made *made)
     return true;
 }
 
+/* Files of hers that were written and have a name of their own. */
+static size_t files_written(const struct print_made *made)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < made->event_count; i++)
+        count += made->events[i].kind == PRINT_FILE && made->events[i].file.written ? 1 : 0;
+    return count;
+}
+
 static struct printed_row row_of_file(const struct print_commit *commit,
                                       const struct print_waiting *boat,
                                       const struct print_file *file)
@@ -88,7 +98,8 @@ static struct printed_row row_of_file(const struct print_commit *commit,
         .cards = file->cards, .of_cards = file->of_cards, .record = boat->made.record,
         .inputs = boat->made.inputs, .version = MAYDECK_VERSION,
         .date = commit->run->options->today, .run = commit->run->id,
-        .complete = is_whole(&boat->made), .deficiencies = boat->made.deficiencies};
+        .complete = is_whole(&boat->made), .deficiencies = boat->made.deficiencies,
+        .files = files_written(&boat->made)};
 }
 
 /* ---- placing ---- */
@@ -228,7 +239,17 @@ bool print_commit_take(void *of, size_t index, struct many_result *result)
     progress_tell(&commit->progress, index, boat->key);
     if (commit->waiting_count == PRINT_WAITING_MOST)
         waiting_commit(commit);
-    return true;
+    return run_stopped() == NULL;
+}
+
+/* The boats that a signal left without a print. */
+static void stopped_tell(const struct print_commit *commit, struct problems *problems)
+{
+    const struct fleet *fleet = commit->run->fleet;
+    struct names remaining = {0};
+    for (size_t i = commit->begun; i < fleet->boat_count; i++)
+        names_add(&remaining, fleet->boats[i].key, fleet->arena);
+    stop_tell(commit->begun, &remaining, fleet->arena, problems);
 }
 
 void print_commit_end(struct print_commit *commit)
@@ -236,6 +257,7 @@ void print_commit_end(struct print_commit *commit)
     struct problems *problems = problems_new(commit->run->fleet->arena);
     waiting_commit(commit);
     register_writing_end(&commit->registered, problems);
+    stopped_tell(commit, problems);
     problems_tell(commit, problems);
     arena_free(commit->arena);
     commit->arena = NULL;

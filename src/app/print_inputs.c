@@ -99,6 +99,27 @@ static bool file_stands(const struct print_run *run, const struct printed_row *r
     return text_equal(sum, row->sum);
 }
 
+/* Was that written with the other, of one boat? */
+static bool is_of_run(const struct printed_row *row, const struct printed_row *other)
+{
+    return text_equal(row->boat, other->boat) && text_equal(row->run, other->run);
+}
+
+/* All files that the run wrote of her, none missing. */
+static bool all_stand(const struct print_run *run, const struct printed_row *one,
+                      struct arena *arena)
+{
+    size_t count = 0;
+    for (size_t i = first_of_boat(&run->listed, one->boat);
+         i < run->listed.count && text_equal(run->listed.rows[i]->boat, one->boat); i++) {
+        const struct printed_row *row = run->listed.rows[i];
+        if (is_of_run(row, one) && !file_stands(run, row, arena))
+            return false;
+        count += is_of_run(row, one) ? 1 : 0;
+    }
+    return count == one->files;
+}
+
 static void standing_tell(const struct print_run *run, const struct printed_row *row,
                           struct print_made *made, struct arena *arena)
 {
@@ -126,14 +147,11 @@ bool files_stand(const struct print_run *run, struct boat_job *boat, struct prin
     const struct printed_row *last = row_of_inputs(&run->listed, boat->key, inputs);
     if (last == NULL)
         return false;
+    if (!all_stand(run, last, boat->arena))
+        return false;
     for (size_t i = first_of_boat(&run->listed, boat->key);
          i < run->listed.count && text_equal(run->listed.rows[i]->boat, boat->key); i++)
-        if (text_equal(run->listed.rows[i]->run, last->run) &&
-            !file_stands(run, run->listed.rows[i], boat->arena))
-            return false;
-    for (size_t i = first_of_boat(&run->listed, boat->key);
-         i < run->listed.count && text_equal(run->listed.rows[i]->boat, boat->key); i++)
-        if (text_equal(run->listed.rows[i]->run, last->run))
+        if (is_of_run(run->listed.rows[i], last))
             standing_tell(run, run->listed.rows[i], made, boat->arena);
     made->stands = true;
     made->record = "";

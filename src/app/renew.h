@@ -15,7 +15,8 @@ struct reprint {
 struct renewing {
     const struct options *options;
     const struct fleet *fleet;
-    struct register_rows rows;
+    struct register_rows rows;     /* in the order of the register */
+    struct register_rows by_boat;  /* the same, those of each boat side by side */
     bool found;                    /* there is something to do */
     struct reprint *reprints;
     size_t reprint_count, reprint_room;

@@ -11,17 +11,6 @@
 
 /* ---- the boat ---- */
 
-static struct register_rows rows_of_boat(const struct register_rows *all, const char *key,
-                                         struct arena *arena)
-{
-    struct register_row *rows = arena_array(arena, all->count + 1, sizeof *rows);
-    struct register_rows own = {.rows = rows};
-    for (size_t i = 0; i < all->count; i++)
-        if (text_equal(all->rows[i].boat, key))
-            rows[own.count++] = all->rows[i];
-    return own;
-}
-
 void renew_begin(void *run, struct boat_job *boat)
 {
     struct renewing *renewing = run;
@@ -29,7 +18,7 @@ void renew_begin(void *run, struct boat_job *boat)
     renewing->out = text_builder_in(boat->arena);
     renewing->never = (struct names){0};
     renewing->right = renewing->sheets = 0;
-    renewing->own = rows_of_boat(&renewing->rows, boat->key, boat->arena);
+    renewing->own = rows_of_boat(&renewing->by_boat, boat->key);
     renewing->judged = arena_array(boat->arena, renewing->own.count + 1,
                                    sizeof *renewing->judged);
 }
@@ -307,7 +296,7 @@ void renew_gone_boats(struct renewing *renewing)
         if (names_hold(&fleet->base_keys, boat) || names_hold(&gone, boat))
             continue;
         names_add(&gone, boat, fleet->arena);
-        struct register_rows own = rows_of_boat(&renewing->rows, boat, fleet->arena);
+        struct register_rows own = rows_of_boat(&renewing->by_boat, boat);
         size_t count = hanging_count(&own);
         if (count == 0)
             continue;

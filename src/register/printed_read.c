@@ -143,7 +143,8 @@ static struct printed_row printed_take(struct row_taking *taking)
         .version = text_of_cell(taking, PRINTED_VERSION),
         .run = text_of_cell(taking, PRINTED_RUN),
         .complete = yes_of_cell(taking, PRINTED_COMPLETE),
-        .deficiencies = count_of_cell(taking, PRINTED_DEFICIENCIES)};
+        .deficiencies = count_of_cell(taking, PRINTED_DEFICIENCIES),
+        .files = count_of_cell(taking, PRINTED_FILES)};
 
     cards_of_cell(taking, &row);
     if (!hex_alone(row.run, RUN_LETTERS))

@@ -160,7 +160,8 @@ void printed_row_add(const struct printed_row *row, struct text_builder *out)
         [PRINTED_INPUTS - 1] = or_nothing(row->inputs), [PRINTED_VERSION - 1] = row->version,
         [PRINTED_DATE - 1] = date_text(arena, row->date), [PRINTED_RUN - 1] = row->run,
         [PRINTED_COMPLETE - 1] = row->complete ? PRINTED_YES : PRINTED_NO,
-        [PRINTED_DEFICIENCIES - 1] = text_format(arena, "%zu", row->deficiencies)};
+        [PRINTED_DEFICIENCIES - 1] = text_format(arena, "%zu", row->deficiencies),
+        [PRINTED_FILES - 1] = text_format(arena, "%zu", row->files)};
 
     csv_row_add(out, CSV_DELIMITERS[0], cells, PRINTED_COLUMN_COUNT - 1);
 }

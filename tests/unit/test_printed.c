@@ -39,7 +39,7 @@ static struct printed_row row_of(const char *file, const char *content, const ch
         .file = file, .sum = sum, .bytes = strlen(content), .boat = "tern", .language = "en",
         .paper = "a4", .cards = 37, .of_cards = 38, .record = SUM_OF_A, .inputs = NULL,
         .version = "1.0", .date = {2027, 4, 30}, .run = run, .complete = true,
-        .deficiencies = 12};
+        .deficiencies = 12, .files = 3};
 }
 
 #define FIRST_RUN "00000000000000aa"
@@ -87,6 +87,7 @@ static void rows_are_read_as_written(void **state)
         assert_string_equal(read->run, FIRST_RUN);
         assert_true(read->complete);
         assert_int_equal(read->deficiencies, 12);
+        assert_int_equal(read->files, 3);
         assert_null(read->older);
     }
 }
