@@ -10,8 +10,6 @@
 #include "print_stickers.h"
 #include "stop.h"
 
-#include <errno.h>
-#include <string.h>
 
 /* ---- how many at once ---- */
 
@@ -134,24 +132,16 @@ static void folder_end(const struct print_folder *folder)
         folder_release(folder->hold);
 }
 
-/* By the system's own chance. False, with a problem: it gives none. */
-static bool run_id_make(const struct fleet *fleet, struct print_run *run)
-{
-    if (unforetold_make(run->id))
-        return true;
-    problem_add(fleet->problems, SEVERITY_FAILURE, NO_PLACE, "do it again",
-                "the system gives no random numbers: %s", strerror(errno));
-    return false;
-}
-
 static struct print_run run_of(const struct options *options, const struct fleet *fleet,
                                const struct job *job, const struct print_folder *folder)
 {
     struct print_run run = {
         .options = options, .fleet = fleet, .job = job,
         .registered = is_plain_file(register_path(options, fleet->arena))};
-    if (folder->listed)
+    if (folder->listed) {
         run.listed = printed_by_boat(folder->list.list, fleet->arena);
+        run_name(&run);
+    }
     return run;
 }
 
@@ -164,7 +154,6 @@ static enum exit_status cards_print(const struct options *options, struct fleet 
     bool begun = processes_read(options, fleet, &processes) &&
                  folder_begin(options, fleet, &folder);
     struct print_run run = run_of(options, fleet, &job, &folder);
-    begun = begun && (!folder.listed || run_id_make(fleet, &run));
     enum exit_status status = begun ? report_of_run_and_base(fleet) : report_of_cards(fleet);
     struct problems *late = problems_new(fleet->arena);
     if (begun)

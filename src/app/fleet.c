@@ -97,8 +97,9 @@ void fleet_input_add(const struct fleet *fleet, const struct source *source)
     char sum[SHA256_TEXT];
     if (source == NULL)
         return;
+    const char *slash = strrchr(source->name, '/');
     sha256_text((const unsigned char *)source->bytes, source->length, sum);
-    text_add_format(fleet->inputs, "%s %s\n", sum, source->name);
+    text_add_format(fleet->inputs, "%s %s\n", sum, slash == NULL ? source->name : slash + 1);
 }
 
 bool fleet_open(const struct options *options, unsigned needs, struct fleet *fleet)

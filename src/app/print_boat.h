@@ -14,13 +14,16 @@ struct printed_by_boat {
     size_t count;
 };
 
+/* Hexadecimal digits of the name of a run. */
+#define PRINT_RUN_NAME 16
+
 /* What all boats of a run share; nothing changes it while boats are printed. */
 struct print_run {
     const struct options *options;
     const struct fleet *fleet;
     const struct job *job;
     bool registered;               /* there is a register */
-    char id[UNFORETOLD_TEXT];      /* of the run, in the list of the folder */
+    char id[PRINT_RUN_NAME + 1];   /* of the run, in the list of the folder */
     struct printed_by_boat listed; /* what lies in the folder by its list */
 };
 

@@ -2,11 +2,14 @@
  * (room: app). It trusts no date of a file: bytes are held against sums. */
 #include "print_inputs.h"
 
+#include <inttypes.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "sha256.h"
 #include "sources_sum.h"
+
+#define RUN_NAME_LIMIT ((size_t)256 * 1024 * 1024)
 
 /* ---- sums ---- */
 
@@ -22,17 +25,36 @@ const char *record_sum(const struct source *source, struct arena *arena)
     return bytes_sum(source->bytes, source->length, arena);
 }
 
-const char *inputs_sum(const struct print_run *run, const struct boat_job *boat)
+/* What pages of every boat follow from. */
+static struct text_builder inputs_of_all(const struct print_run *run, struct arena *arena)
 {
     const struct options *options = run->options;
-    struct text_builder all = text_builder_in(boat->arena);
+    struct text_builder all = text_builder_in(arena);
     text_add_format(&all, "%s %s\n%s\n%s\n", MAYDECK_VERSION, MAYDECK_SOURCES,
-                    draw_libraries(boat->arena), date_text(boat->arena, options->today));
+                    draw_libraries(arena), date_text(arena, options->today));
     if (options->pages_by.length > 0)
         text_add_bytes(&all, options->pages_by.at, options->pages_by.length);
     text_add_bytes(&all, run->fleet->inputs->at, run->fleet->inputs->length);
+    return all;
+}
+
+const char *inputs_sum(const struct print_run *run, const struct boat_job *boat)
+{
+    struct text_builder all = inputs_of_all(run, boat->arena);
     text_add(&all, record_sum(boat->source, boat->arena));
     return bytes_sum(all.at, all.length, boat->arena);
+}
+
+void run_name(struct print_run *run)
+{
+    const struct fleet *fleet = run->fleet;
+    struct arena *own = arena_new(RUN_NAME_LIMIT);
+    struct text_builder all = inputs_of_all(run, own);
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        text_add_format(&all, "%s %016" PRIx64 "\n", fleet->boats[i].key, fleet->boats[i].hash);
+    const char *sum = bytes_sum(all.at, all.length, own);
+    memcpy(run->id, sum, sizeof run->id - 1);
+    arena_free(own);
 }
 
 /* ---- rows of the list ---- */

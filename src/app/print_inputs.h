@@ -14,6 +14,10 @@ const char *record_sum(const struct source *source, struct arena *arena);
  * and faces, the base's files, hers, the options and the date. Of a boat whose file was read. */
 const char *inputs_sum(const struct print_run *run, const struct boat_job *boat);
 
+/* Gives the run its name in the list of the folder: by all that its files follow from, so that a
+ * run that is done again has the same name and writes the same list. */
+void run_name(struct print_run *run);
+
 /* Do the files of a whole earlier run still stand that was made of the same? Then `made` tells so,
  * and the boat need not be printed. Never with --again, nor where something keeps a card of hers
  * from being printed: that is told by each run. */
