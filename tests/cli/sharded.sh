@@ -1,7 +1,7 @@
 #!/bin/sh
-# The work of a large base is split by a build tool: one file a boat, no state but the register. What
-# several runs make side by side is what one run makes, a changed boat alone is made again, and no
-# row of the register is lost.
+# The work of a large base is split by a build tool: a folder a boat, no state that is shared but the
+# register. What several runs make side by side is what one run makes, a changed boat alone is made
+# again, and no row of the register is lost.
 . tests/tap.sh
 
 base=$scratch/base
@@ -28,20 +28,22 @@ expect_equal sharded-listed "$(cd "$base/boats" && ls | sed 's/\.yaml$//' | sort
 # A makefile as a base would keep one.
 cat >"$scratch/cards.mk" <<MAKE
 boats := $(tr '\n' ' ' <"$scratch/listed")
-all: \$(boats:%=$scratch/many/%.pdf)
-$scratch/many/%.pdf: $base/boats/%.yaml $base/base.yaml \$(wildcard $base/models/*.yaml)
+all: \$(boats:%=$scratch/many/%.done)
+$scratch/many/%.done: $base/boats/%.yaml $base/base.yaml \$(wildcard $base/models/*.yaml)
 	@echo made \$* >>$scratch/made
-	@$MAYDECK print $base --boat \$* --date $print_date --quiet -o $scratch/many 2>>$scratch/said
+	@$MAYDECK print $base --boat \$* --date $print_date --quiet -o $scratch/many/\$* 2>>$scratch/said
+	@touch \$@
 MAKE
 split() {
     : >"$scratch/made"
+    mkdir -p "$scratch/many"
     ${MAKE:-make} -s -f "$scratch/cards.mk" -j 4 all >"$scratch/stdout" 2>"$scratch/stderr"
 }
 unset MAKEFLAGS MFLAGS
 split
 expect_equal sharded-made "$(wc -l <"$scratch/listed")" "$(wc -l <"$scratch/made")"
 for boat in $(cat "$scratch/listed"); do
-    cmp -s "$scratch/one/$boat.pdf" "$scratch/many/$boat.pdf" && ok "sharded-same-$boat" ||
+    cmp -s "$scratch/one/$boat.pdf" "$scratch/many/$boat/$boat.pdf" && ok "sharded-same-$boat" ||
         not_ok "sharded-same-$boat" "$(cat "$scratch/stderr" "$scratch/said")"
 done
 grep -v '^event,\|^#' "$base/register.csv" | sort >"$scratch/rows-many"
