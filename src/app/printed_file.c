@@ -4,7 +4,6 @@
 
 #include "csv.h"
 #include "fleet.h"
-#include "sha256.h"
 
 #include <errno.h>
 #include <stdio.h>
@@ -194,6 +193,11 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
 }
 
 /* ---- looking ---- */
+
+void source_sum(const struct source *source, char out[SHA256_TEXT])
+{
+    sha256_text((const unsigned char *)source->bytes, source->length, out);
+}
 
 bool printed_look(const char *folder, struct arena *arena, struct problems *problems,
                   struct printed_list **list, bool *whole)

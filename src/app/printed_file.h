@@ -5,6 +5,7 @@
 
 #include "append.h"
 #include "printed.h"
+#include "sha256.h"
 
 /* A list that this run adds to. */
 struct printed_file {
@@ -31,6 +32,9 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
  * that many bytes, and where they have several rows, which of them is true. False, told: refused;
  * all rows stand then. */
 bool printed_end(struct printed_file *printed, struct problems *problems);
+
+/* The sum of a boat's file, as struct printed_row has it in `record`. */
+void source_sum(const struct source *source, char out[SHA256_TEXT]);
 
 /* The list of a folder, to be looked at. False: there is none, and `problems` has nothing of it;
  * or, told, it cannot be read. What is damaged is told, *whole is false then. */

@@ -261,7 +261,8 @@ static bool stream_look(struct looking *looking, size_t begin, size_t word, size
         return look_refuse(looking, "a stream in it is longer than it says");
     *behind = at + length;
     size_t filter = bytes_find(pdf, begin, word, "/Filter");
-    bool packed = filter != BYTES_NOWHERE &&
+    /* of a page that is left blank nothing is packed at all */
+    bool packed = length > 0 && filter != BYTES_NOWHERE &&
                   bytes_find(pdf, filter, word, "/FlateDecode") != BYTES_NOWHERE;
     return !packed || unpacks((struct bytes){pdf.at + at, length}) ||
            look_refuse(looking, "a stream in it cannot be unpacked");
