@@ -12,11 +12,12 @@ struct printed_file {
     const char *folder;
     struct arena *arena;
     struct arena *scratch;         /* of what was read at the beginning */
-    struct appending appending;
+    struct appending appending;    /* its file is -1 while there is no list */
     struct printed_list *list;     /* with all rows that stood in it, and those that were added */
 };
 
-/* Opens the list of a folder that this run has claimed; begins one where there is none. A damaged
+/* Opens the list of a folder that this run has claimed; where there is none, the first row that is
+ * added begins one. A damaged
  * one is told and begun anew with the rows that stand; as it was, it stays beside it. False, told:
  * the system refuses, and nothing is to be printed. */
 bool printed_begin(const char *folder, struct arena *arena, struct problems *problems,

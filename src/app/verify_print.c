@@ -109,6 +109,14 @@ static size_t good_count(const struct verifying *verifying)
     return good;
 }
 
+static size_t same_count(const struct verifying *verifying)
+{
+    size_t same = 0;
+    for (size_t i = 0; i < verifying->count; i++)
+        same += verifying->files[i].record == RECORD_SAME ? 1 : 0;
+    return same;
+}
+
 static void sum_tell(const struct verifying *verifying, struct text_builder *out)
 {
     size_t good = good_count(verifying);
@@ -118,10 +126,12 @@ static void sum_tell(const struct verifying *verifying, struct text_builder *out
     if (verifying->claimed)
         text_add_format(out, "%s: ANOTHER PRINT IS AT WORK HERE: verify again when it has ended\n",
                         verifying->folder);
-    text_add_format(out, "%zu of %zu file%s whole and as listed%s\n", good, verifying->count,
-                    verifying->count == 1 ? "" : "s",
-                    verifying->options->base == NULL || good == 0
-                        ? "" : ", with the record they were printed of");
+    text_add_format(out, "%zu of %zu file%s whole and as listed", good, verifying->count,
+                    verifying->count == 1 ? "" : "s");
+    if (verifying->options->base != NULL)
+        text_add_format(out, "; %zu printed of what %s records now", same_count(verifying),
+                        verifying->options->base);
+    text_add(out, "\n");
 }
 
 void verify_print(const struct verifying *verifying)
