@@ -1,5 +1,5 @@
-/* printed_put.h - PDFs into a folder that a run has for itself, each with its row in the list there.
- * Private to src/app. */
+/* printed_put.h - PDFs into a folder that a run has for itself, each with its row in the list
+ * there. Private to src/app. */
 #ifndef MAYDECK_PRINTED_PUT_H
 #define MAYDECK_PRINTED_PUT_H
 

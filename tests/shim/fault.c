@@ -3,8 +3,8 @@
  * Loaded into the tested program with LD_PRELOAD. It never touches calls outside
  * the folder it is told, and never allocates memory itself.
  *
- *   FAULT_CALL    open (for writing), read, write, fsync, close, rename, mkdir, unlink,
- *                 opendir, readdir,
+ *   FAULT_CALL    open (for writing), read, write, fsync, close (of what is open for writing),
+ *                 rename, mkdir, unlink, opendir, readdir,
  *                 or malloc (which stands for malloc, calloc and realloc)
  *   FAULT_AT      which of these calls fails, from 1; 0: none, only count
  *   FAULT_STAYS   if set, all later ones fail too
@@ -263,10 +263,12 @@ int fdatasync(int descriptor)
     return REAL(int (*)(int), fdatasync)(descriptor);
 }
 
-/* As Linux does, a close that fails has closed. */
+/* As Linux does, a close that fails has closed. What was only read cannot be lost by it. */
 int close(int descriptor)
 {
-    bool fails = descriptor_fails("close", descriptor);
+    int flags = call ? fcntl(descriptor, F_GETFL) : -1;
+    bool written = flags >= 0 && (flags & O_ACCMODE) != O_RDONLY;
+    bool fails = written && descriptor_fails("close", descriptor);
     int result = REAL(int (*)(int), close)(descriptor);
 
     if (!fails)
