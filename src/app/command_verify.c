@@ -8,6 +8,7 @@
 #include <string.h>
 
 #define PDF_END ".pdf"
+#define VERIFY_MEMORY_LIMIT ((size_t)1024 * 1024 * 1024)
 
 static bool is_pdf_name(const char *name)
 {
@@ -94,7 +95,7 @@ static bool base_sound(const struct options *options, struct problems *problems)
 
 enum exit_status command_verify(const struct options *options)
 {
-    struct arena *arena = arena_new((size_t)4 * 1024 * 1024 * 1024);
+    struct arena *arena = arena_new(VERIFY_MEMORY_LIMIT);
     struct fleet fleet = {.arena = arena, .problems = problems_new(arena),
                           .base_problems = problems_new(arena)};
     struct verifying verifying = {.options = options, .arena = arena,

@@ -20,7 +20,7 @@ struct looking {
     struct arena *arena;
     size_t table;                  /* byte of the table of objects */
     size_t *places;                /* of each object by its number; 0: there is none */
-    size_t count;
+    size_t count, room;
     size_t *sorted;                /* the same in their order in the file, and the table last */
     size_t sorted_count;
     struct pdf_look look;
@@ -139,6 +139,19 @@ static bool entry_take(struct looking *looking, size_t at, size_t number)
     return true;
 }
 
+/* Room is doubled, so that many small sections take no more than one. */
+static void places_grow(struct looking *looking, size_t count)
+{
+    if (count > looking->room) {
+        looking->room = count > 2 * looking->room ? count : 2 * looking->room;
+        size_t *places = arena_array(looking->arena, looking->room, sizeof *places);
+        for (size_t i = 0; i < looking->count; i++)
+            places[i] = looking->places[i];
+        looking->places = places;
+    }
+    looking->count = count > looking->count ? count : looking->count;
+}
+
 /* One section: the first number, how many, and so many entries. */
 static bool section_take(struct looking *looking, size_t *at)
 {
@@ -150,13 +163,7 @@ static bool section_take(struct looking *looking, size_t *at)
     if (!good || count > (looking->pdf.length - *at) / ENTRY_LENGTH || first >= OBJECTS_MOST ||
         first + count > OBJECTS_MOST)
         return look_refuse(looking, "the table of its objects is damaged");
-    if (first + count > looking->count) {
-        size_t *places = arena_array(looking->arena, first + count, sizeof *places);
-        for (size_t i = 0; i < looking->count; i++)
-            places[i] = looking->places[i];
-        looking->places = places;
-        looking->count = first + count;
-    }
+    places_grow(looking, first + count);
     for (size_t i = 0; i < count; i++, *at += ENTRY_LENGTH)
         if (!entry_take(looking, *at, first + i))
             return false;

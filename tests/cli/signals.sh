@@ -72,22 +72,37 @@ exec 3>&-
 wait "$holder"
 survey 2026-11-02 >/dev/null 2>&1 || not_ok signals-released 'the folder is still claimed'
 
-# Two at once: each ends well or is refused, and one of them ends well.
-found=
-for round in 1 2 3 4 5 6 7 8; do
-    survey "2026-11-0$round" >/dev/null 2>"$scratch/told-1" </dev/null &
+# Two at once on a slow disk: each ends well or is refused, and one of them ends well; in every second
+# pair one is killed on its way. PAIRS=100 before make tries so many.
+slow_survey() {
+    LD_PRELOAD=$SHIM FAULT_FOLDER=$out FAULT_SLOW_MS=2 exec "$MAYDECK" survey tests/fleet \
+        --boat bramble,tamarisk --date "$1" -o "$out" >/dev/null 2>&1 </dev/null
+}
+found= round=0
+while [ "$round" -lt "${PAIRS:-10}" ]; do
+    round=$((round + 1))
+    day=$(printf %02d $((round % 28 + 1)))
+    slow_survey "2026-11-$day" &
     first=$!
-    survey "2026-10-0$round" >/dev/null 2>"$scratch/told-2" </dev/null
-    second_status=$?
+    slow_survey "2026-10-$day" &
+    second=$!
+    if [ $((round % 2)) -eq 0 ]; then
+        sleep "0.$((round * 7 % 10))"
+        kill -9 "$first"
+    fi
     wait "$first"
     first_status=$?
-    case $first_status$second_status in
-    00 | 03 | 30) ;;
-    *) found="$found round $round: $first_status and $second_status" ;;
+    wait "$second"
+    case $((round % 2))-$first_status-$? in
+    1-0-0 | 1-0-3 | 1-3-0 | 0-137-0 | 0-137-3 | 0-3-0 | 0-0-0 | 0-0-3) ;;
+    *) found="$found round $round: $first_status and another" ;;
     esac
     maydeck verify "$out"
-    [ "$status" -eq 0 ] || found="$found round $round: $(cat "$scratch/stdout")"
-done
+    wrong=$(grep -E ': (DAMAGED|NOT AS LISTED|NOT LISTED|NOT READ|MISSING)' "$scratch/stdout"
+        cat "$scratch/stderr")
+    [ "$status" -eq 0 ] || [ "$first_status" -eq 137 ] || wrong="$wrong $(cat "$scratch/stdout")"
+    [ -z "$wrong" ] || found="$found round $round: $wrong"
+done 2>"$scratch/killed"
 expect_empty signals-two "$found"
 
 # ---- other writers ----

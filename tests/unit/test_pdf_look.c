@@ -138,6 +138,23 @@ static void what_is_no_pdf_is_told(void **state)
                                                strlen(texts[i])}).wrong);
 }
 
+/* A table in very many sections takes no more memory than one of as many objects. */
+static void many_sections_take_little(void **state)
+{
+    struct arena *small = arena_new((size_t)4 * 1024 * 1024);
+    struct text_builder text = text_builder_in(pdf_case.arena);
+    (void)state;
+    text_add(&text, "%PDF-1.7\nxref\n");
+    for (int i = 0; i < 20000; i++)
+        text_add_format(&text, "%d 1\n0000000000 65535 f \n", i);
+    text_add(&text, "trailer\n<</Root 1 0 R>>\nstartxref\n9\n%%EOF\n");
+    struct pdf_look look = pdf_look((struct bytes){(const unsigned char *)text.at, text.length},
+                                    small);
+    assert_null(look.wrong);
+    assert_int_equal(look.pages, 0);
+    arena_free(small);
+}
+
 /* What a terminal would obey is not told on. */
 static void signs_that_harm_are_not_told_on(void **state)
 {
@@ -162,6 +179,7 @@ int main(void)
         cmocka_unit_test(what_lacks_in_the_middle_is_seen),
         cmocka_unit_test(flipped_streams_are_seen),
         cmocka_unit_test(what_is_no_pdf_is_told),
+        cmocka_unit_test(many_sections_take_little),
         cmocka_unit_test(signs_that_harm_are_not_told_on),
     };
 
