@@ -127,6 +127,20 @@ out_renew
 sed "s/$(sum_of "$out/$file")/$(sum_of "$out/bramble-survey.pdf")/" "$whole/printed.csv" >"$out/printed.csv"
 verified verify-list-forged 1 "$out/$file: NOT AS LISTED" '2 of 3 files'
 
+# A run was stopped behind its row and before its file: the row before that is still true, and the
+# next run takes the other out.
+out_renew
+sed -n "s/^$file,../$file,00/p" "$whole/printed.csv" >>"$out/printed.csv"
+verified verify-stopped 1 "$out/$file: whole, and as it was before a print that was stopped" '2 of 3 files'
+maydeck survey tests/fleet --boat bramble --date "$print_date" -o "$out"
+verified verify-stopped-mended 0 '3 of 3 files'
+expect_equal verify-stopped-rows 4 "$(wc -l <"$out/printed.csv")"
+
+# What a terminal would obey in a name is told in other words.
+out_renew
+cp "$out/$file" "$out/$(printf 'red\033[31m').pdf"
+verified verify-names 1 "$out/red\\x1B[31m.pdf: NOT LISTED"
+
 # ---- the record ----
 
 out_renew
