@@ -27,6 +27,12 @@
  * a folder is refused a second time. */
 bool folder_claim(const char *folder, struct arena *arena, struct problems *problems, int *hold);
 
+/* Has a run claimed the folder, or does one hold it? Nothing is swept. */
+bool folder_is_claimed(const char *folder);
+
+/* Is that, by its name, a file that a run writes and has not given its name yet? */
+bool folder_is_temporary(const char *name);
+
 /* ---- names that nobody can foretell ---- */
 
 /* Sixteen hexadecimal digits and a NUL. */

@@ -75,7 +75,8 @@ struct options {
     bool begin_register;      /* start: a register for a base that has none */
     /* due */
     bool csv, ics;
-    const char *file;         /* due: where it goes, NULL: standard output; take: the table */
+    const char *file;         /* due: where it goes, NULL: standard output; take: the table;
+                                 verify: the folder, or a file in it */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */
@@ -117,5 +118,6 @@ enum exit_status command_renew(const struct options *options);
 enum exit_status command_due(const struct options *options);
 enum exit_status command_brief(const struct options *options);
 enum exit_status command_survey(const struct options *options);
+enum exit_status command_verify(const struct options *options);
 
 #endif

@@ -145,10 +145,28 @@ static bool file_take(struct reading *reading, int argc, char **argv)
     return true;
 }
 
+/* ---- what was printed ---- */
+
+static bool printed_operand_take(struct reading *reading, int argc, char **argv)
+{
+    const char *remedy = text_format(reading->arena, "name one folder that was printed into, or "
+                                     "one PDF, such as: maydeck %s cards", reading->command->name);
+    for (int i = optind; i < argc; i++)
+        if (dash_length(argv[i]) > 0)
+            return dash_refuse(reading, argv[i]);
+    if (optind + 1 != argc)
+        return refuse(reading, remedy, optind == argc ? "no folder was named"
+                                                      : "more than one folder was named");
+    reading->options->file = argv[optind];
+    return true;
+}
+
 bool operand_take(struct reading *reading, int argc, char **argv)
 {
     if ((reading->command->bit & OF_FILE) != 0)
         return file_take(reading, argc, argv);
+    if ((reading->command->bit & OF_PRINTED) != 0)
+        return printed_operand_take(reading, argc, argv);
     return reading->command->topics == NULL ? base_take(reading, argc, argv)
                                             : topic_take(reading, argc, argv);
 }

@@ -2,6 +2,7 @@
 #include "form_print.h"
 
 #include "draw.h"
+#include "printed_put.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -10,6 +11,7 @@ struct form_printing {
     const struct options *options;
     struct fleet *fleet;
     const struct form_kind *form;
+    struct printed_run run;        /* not begun where pages are dumped as text */
     bool lacking;                  /* a form told what its boat lacks */
 };
 
@@ -92,7 +94,7 @@ static bool form_name_taken(const struct form_printing *printing, const struct b
     return true;
 }
 
-static void form_write(const struct form_printing *printing, const struct sheets *sheets,
+static void form_write(struct form_printing *printing, const struct sheets *sheets,
                        const struct page *const *pages)
 {
     const struct boat_job *boat = sheets->boat;
@@ -109,7 +111,8 @@ static void form_write(const struct form_printing *printing, const struct sheets
     struct bytes bytes;
     if (!form_name_taken(printing, boat, name) &&
         pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
-        file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
+        printed_put(&printing->run, printed_row_of(&printing->run, sheets, name), bytes,
+                    boat->arena, boat->problems))
         printf("%s/%s: %zu page%s\n", printing->options->output, name, sheets->page_count,
                sheets->page_count == 1 ? "" : "s");
 }
@@ -137,20 +140,34 @@ static struct options form_options(const struct options *options, const struct f
     return own;
 }
 
+static bool forms_begin(struct form_printing *printing)
+{
+    const struct fleet *fleet = printing->fleet;
+    return printing->options->dump ||
+           printed_run_begin(printing->options->output, fleet->arena, fleet->problems,
+                             &printing->run);
+}
+
+static void forms_end(struct form_printing *printing)
+{
+    if (!printing->options->dump)
+        printed_run_end(&printing->run, printing->fleet->problems);
+}
+
 bool forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form)
 {
     static const struct job_use use = {.last = STEP_PROVE, .sheets = form_sheets_print};
     struct options own = form_options(options, fleet);
-    struct form_printing printing = {&own, fleet, form, false};
+    struct form_printing printing = {.options = &own, .fleet = fleet, .form = form};
     struct job job = job_of_kind(&own, fleet, &form->kind);
-    if (!folder_ready(own.output, fleet->arena, fleet->problems))
+    if (!folder_ready(own.output, fleet->arena, fleet->problems) || !forms_begin(&printing))
         return false;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
     job.walk = form->walk;
-    folder_sweep(own.output, fleet->arena);
     job_run(&job, &use, &printing);
+    forms_end(&printing);
     return printing.lacking;
 }
 
@@ -158,11 +175,12 @@ void form_print_one(const struct options *options, struct fleet *fleet,
                     const struct form_kind *form, const struct boat *boat)
 {
     struct options own = form_options(options, fleet);
-    struct form_printing printing = {&own, fleet, form, false};
+    struct form_printing printing = {.options = &own, .fleet = fleet, .form = form};
     struct job job = job_of_kind(&own, fleet, &form->kind);
     struct boat_job alone = {.job = &job, .key = boat->key, .arena = fleet->arena,
                              .problems = fleet->problems, .boat = boat, .sound = true};
-    folder_sweep(own.output, fleet->arena);
+    if (!forms_begin(&printing))
+        return;
     for (size_t i = 0; i < job_part_count(&job); i++) {
         struct sheets sheets = sheets_compose(&alone, job_part_at(&job, i));
         sheets_lay(&sheets);
@@ -170,4 +188,5 @@ void form_print_one(const struct options *options, struct fleet *fleet,
         sheets_prove(&sheets);
         form_sheets_print(&printing, &sheets);
     }
+    forms_end(&printing);
 }

@@ -35,6 +35,8 @@ static const char *operands_of(const struct command *command)
 {
     if ((command->bit & OF_FILE) != 0)
         return "BASE FILE";
+    if ((command->bit & OF_PRINTED) != 0)
+        return "DIR";
     return command->topics == NULL ? "BASE" : "TOPIC";
 }
 
@@ -42,7 +44,9 @@ static void usage_help(const struct command *command)
 {
     printf("Usage: maydeck %s [OPTION]... %s\n\n%s\n\n", command->name, operands_of(command),
            command->help);
-    if (command->topics == NULL)
+    if ((command->bit & OF_PRINTED) != 0)
+        puts("DIR is a folder that was printed into, or a PDF in one.\n\nOptions:");
+    else if (command->topics == NULL)
         puts("BASE is a folder with base.yaml and boats/*.yaml.\n\nOptions:");
     else
         puts("TOPIC is the first word of a line above.\n\nOptions:");

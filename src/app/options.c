@@ -116,6 +116,13 @@ const struct command commands[] = {
      "whether the boat sails. With --hull a blank one for a new boat of that kind. Of a\n"
      "boat whose file has errors there is no sheet, and they are told.",
      command_survey, NULL},
+    {"verify", OF_VERIFY, "tell whether printed files are whole, and of which print",
+     "Looks at each PDF in DIR, or at one: is it whole, and just what was printed, by the\n"
+     "list printed.csv beside it? Tells of which boat, record, version, print and date it\n"
+     "is, and the check codes of its cards; and names what is missing, not listed, or left\n"
+     "by a print that was stopped. With --base also whether the boat's file is still the\n"
+     "one that it was printed of. Exit 1 unless all is whole, listed and as listed.",
+     command_verify, NULL},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -239,7 +246,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
-    {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE | OF_TABLE | OF_TAKE), "dump", 0,
+    {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE | OF_TABLE | OF_TAKE | OF_VERIFY), "dump", 0,
      OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
     /* the call */
@@ -297,7 +304,10 @@ static const struct option_row option_rows[] = {
      "only how the boats of each model differ from it", NULL},
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
-    {OF_LIST, "json", 0, OPTION_FLAG, AT(json), NULL, "the same as JSON, on standard output", NULL},
+    {OF_LIST | OF_VERIFY, "json", 0, OPTION_FLAG, AT(json), NULL,
+     "the same as JSON, on standard output", NULL},
+    {OF_VERIFY, "base", 0, OPTION_TEXT, AT(base), "BASE",
+     "also hold each boat's file against the one of the print", NULL},
     {OF_CHECK, "list", 0, OPTION_ALONE, AT(list), NULL, "list every check; needs no BASE", NULL},
     {OF_CHECK, "schema", 0, OPTION_ALONE, AT(schema), NULL,
      "print the JSON Schema of --json; needs no BASE", NULL},

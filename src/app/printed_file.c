@@ -4,7 +4,6 @@
 
 #include "csv.h"
 #include "fleet.h"
-#include "sha256.h"
 
 #include <errno.h>
 #include <stdio.h>
@@ -18,6 +17,11 @@
 static struct bytes bytes_of_text(const struct text_builder *text)
 {
     return (struct bytes){(const unsigned char *)text->at, text->length};
+}
+
+void source_sum(const struct source *source, char out[SHA256_TEXT])
+{
+    sha256_text((const unsigned char *)source->bytes, source->length, out);
 }
 
 /* ---- beginning ---- */
@@ -94,9 +98,10 @@ bool printed_begin(const char *folder, struct arena *arena, struct problems *pro
     if (!is_own_file(path, problems))
         return false;
     out->scratch = arena_new(LIST_MEMORY_LIMIT);
-    bool good = append_begin(path, APPEND_MAKE, out->scratch, problems, &out->appending) ==
-                APPEND_BEGUN;
-    if (good && !printed_open(out, problems)) {
+    enum append_begun begun = append_begin(path, APPEND_IF_THERE, out->scratch, problems,
+                                           &out->appending);
+    bool good = begun != APPEND_FAILED;
+    if (begun == APPEND_BEGUN && !printed_open(out, problems)) {
         append_end(&out->appending, append_length(&out->appending), (struct bytes){0}, problems);
         good = false;
     }
@@ -107,18 +112,31 @@ bool printed_begin(const char *folder, struct arena *arena, struct problems *pro
 
 /* ---- adding ---- */
 
+/* Nobody but this run makes files in the folder. */
+static bool printed_make(struct printed_file *printed, struct text_builder *out,
+                         struct problems *problems)
+{
+    if (printed->appending.file >= 0)
+        return true;
+    printed_head_add(out);
+    return append_begin(text_format(printed->arena, "%s/" PRINTED_NAME, printed->folder),
+                        APPEND_MAKE, printed->arena, problems, &printed->appending) ==
+           APPEND_BEGUN;
+}
+
 bool printed_note(struct printed_file *printed, const struct printed_row *rows, size_t count,
                   struct problems *problems)
 {
     struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
     struct text_builder out = text_builder_in(scratch);
 
-    for (size_t i = 0; i < count; i++) {
+    bool good = printed_make(printed, &out, problems);
+    for (size_t i = 0; i < count; i++)
         printed_row_add(&rows[i], &out);
+    good = good && append_more(&printed->appending, append_length(&printed->appending),
+                               bytes_of_text(&out), problems);
+    for (size_t i = 0; good && i < count; i++)
         printed_add(printed->list, &rows[i]);
-    }
-    bool good = append_more(&printed->appending, append_length(&printed->appending),
-                            bytes_of_text(&out), problems);
     arena_free(scratch);
     return good;
 }
@@ -139,13 +157,10 @@ static const struct printed_row *row_that_is_so(const struct printed_row *row, c
     struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
     struct source *source = NULL;
     char sum[SHA256_TEXT] = "";
-    const char *mark = "";
 
-    if (source_read(scratch, path, PDF_LIMIT, &source) == SOURCE_READ)
-        sha256_text((const unsigned char *)source->bytes, source->length, sum);
-    if (source != NULL && source->marked)
-        mark = "marked";   /* no PDF begins so */
-    while (row != NULL && (mark[0] != '\0' || !text_equal(row->sum, sum)))
+    if (source_read(scratch, path, PDF_LIMIT, &source) == SOURCE_READ && !source->marked)
+        source_sum(source, sum);   /* no PDF begins with such a mark */
+    while (row != NULL && !text_equal(row->sum, sum))
         row = row->older;
     arena_free(scratch);
     return row;
@@ -170,8 +185,12 @@ static const struct printed_row *row_to_keep(const struct printed_file *printed,
     return kept;
 }
 
+/* Of a list that holds nothing any more the head stays. */
 bool printed_end(struct printed_file *printed, struct problems *problems)
 {
+    if (printed->appending.file < 0)
+        return true;
+
     struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
     struct text_builder out = text_builder_in(scratch);
     const struct printed_row *row;
@@ -187,6 +206,8 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
     }
     bool good = append_end(&printed->appending, append_length(&printed->appending),
                            (struct bytes){0}, problems);
+    if (append_length(&printed->appending) == 0)   /* not even the head had room */
+        file_withdraw(printed->folder, PRINTED_NAME, scratch);
     good = (!other || file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch,
                                problems)) && good;
     arena_free(scratch);

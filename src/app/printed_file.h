@@ -5,17 +5,19 @@
 
 #include "append.h"
 #include "printed.h"
+#include "sha256.h"
 
 /* A list that this run adds to. */
 struct printed_file {
     const char *folder;
     struct arena *arena;
     struct arena *scratch;         /* of what was read at the beginning */
-    struct appending appending;
+    struct appending appending;    /* its file is -1 while there is no list */
     struct printed_list *list;     /* with all rows that stood in it, and those that were added */
 };
 
-/* Opens the list of a folder that this run has claimed; begins one where there is none. A damaged
+/* Opens the list of a folder that this run has claimed; where there is none, the first row that is
+ * added begins one. A damaged
  * one is told and begun anew with the rows that stand; as it was, it stays beside it. False, told:
  * the system refuses, and nothing is to be printed. */
 bool printed_begin(const char *folder, struct arena *arena, struct problems *problems,
@@ -31,6 +33,9 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
  * that many bytes, and where they have several rows, which of them is true. False, told: refused;
  * all rows stand then. */
 bool printed_end(struct printed_file *printed, struct problems *problems);
+
+/* The sum of a boat's file, as struct printed_row has it in `record`. */
+void source_sum(const struct source *source, char out[SHA256_TEXT]);
 
 /* The list of a folder, to be looked at. False: there is none, and `problems` has nothing of it;
  * or, told, it cannot be read. What is damaged is told, *whole is false then. */

@@ -97,7 +97,7 @@ static void stale_all_remove(const char *folder, struct arena *arena)
     DIR *stream = opendir(folder);
 
     for (const struct dirent *entry; stream != NULL && (entry = readdir(stream)) != NULL;)
-        if (is_temporary(entry->d_name))
+        if (folder_is_temporary(entry->d_name))
             stale_remove(text_format(arena, "%s/%s", folder, entry->d_name));
     if (stream != NULL)
         closedir(stream);
@@ -147,6 +147,15 @@ bool folder_claim(const char *folder, struct arena *arena, struct problems *prob
                 "wait until it has ended, or name another folder with -o",
                 "another print is at work in %s: nothing was printed", folder);
     return false;
+}
+
+bool folder_is_claimed(const char *folder)
+{
+    int look = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    bool claimed = look >= 0 && flock(look, LOCK_SH | LOCK_NB) != 0 && errno == EWOULDBLOCK;
+
+    folder_release(look);
+    return claimed;
 }
 
 /* A lock ends with the file that holds it. */

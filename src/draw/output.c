@@ -117,7 +117,7 @@ static bool lock_take(int file)
     return fcntl(file, F_SETLK, &lock) == 0 || (errno != EACCES && errno != EAGAIN);
 }
 
-bool is_temporary(const char *name)
+bool folder_is_temporary(const char *name)
 {
     return text_begins(name, TEMPORARY_START) && text_ends(name, TEMPORARY_END);
 }

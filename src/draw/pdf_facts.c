@@ -2,6 +2,7 @@
  * language, how it is shown and printed, what its pages are called. No day and no machine is
  * in it, so that the same pages give the same bytes. */
 #include "pdf_private.h"
+#include "sheet.h"
 
 #include <string.h>
 
@@ -58,6 +59,28 @@ static void property_add(struct text_builder *out, const char *name, const char 
     text_add_format(out, "</rdf:li></rdf:Alt></dc:%s>\n", name);
 }
 
+/* The check code and the id of each card, as "0TJ8-GE2D flooding": by these a program finds which
+ * cards a file holds without looking at its pages. */
+static void codes_add(struct text_builder *out, const struct document *about)
+{
+    const struct sheet *last = NULL;
+    size_t count = 0;
+
+    for (size_t i = 0; i < about->count; i++) {
+        const struct sheet *sheet = about->pages[i]->sheet;
+        const char *code = sheet == NULL ? NULL : sheet_footer(sheet)->code;
+        if (text_empty(code) ||
+            (last != NULL && text_equal(sheet->id, last->id)))
+            continue;
+        text_add_format(out, "%s<rdf:li>%s ", count++ == 0 ? "<xmp:Identifier><rdf:Bag>" : "",
+                        code);
+        xml_add(out, sheet->id);
+        text_add(out, "</rdf:li>\n");
+        last = sheet;
+    }
+    text_add(out, count == 0 ? "" : "</rdf:Bag></xmp:Identifier>\n");
+}
+
 static const char *packet_make(const struct document *about, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
@@ -67,13 +90,15 @@ static const char *packet_make(const struct document *about, struct arena *arena
                    "<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
                    "<rdf:Description rdf:about=\"\""
                    " xmlns:dc=\"http://purl.org/dc/elements/1.1/\""
-                   " xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n"
+                   " xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\""
+                   " xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\">\n"
                    "<dc:format>application/pdf</dc:format>\n");
     property_add(&out, "title", about->title);
     if (!text_empty(about->subject))
         property_add(&out, "description", about->subject);
     text_add_format(&out, "<dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>\n"
                           "<pdf:Producer>" MAKER "</pdf:Producer>\n", about->language);
+    codes_add(&out, about);
     text_add(&out, "</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n");
     return out.at;
 }

@@ -23,9 +23,6 @@ bool temporary_open(const char *folder, struct arena *arena, struct temporary *o
 /* Gives it its name; false with errno. */
 bool temporary_rename(const struct temporary *temporary, const char *path);
 
-/* Is it such a file, by its name? */
-bool is_temporary(const char *name);
-
 /* From now on what is unfinished is removed when memory runs out: the temporary file that was
  * opened last, and drafts that are guarded. */
 void temporaries_watch(void);

@@ -43,7 +43,7 @@ expect_equal proof-ending-files 'yarrow-proof.letter.mono.pdf yarrow.letter.mono
 
 printed --stickers
 expect_status stickers 0
-expect_equal stickers-files yarrow-stickers.pdf "$(cd "$out" && echo *)"
+expect_equal stickers-files yarrow-stickers.pdf "$(folder_list "$out")"
 pdftotext -raw "$out/yarrow-stickers.pdf" "$scratch/stickers.txt"
 # each tag of her model and of her own, and of no other boat
 sed -n 's/^.*\btag: \([CEF][0-9]*\)\b.*/\1/p' "$base/models/"*.yaml "$base/boats/yarrow.yaml" |
@@ -57,7 +57,7 @@ expect_equal stickers-hers "$(wc -l <"$scratch/stuck")" \
 # another size, on Letter, without colour
 printed --stickers --label 90x50 --label-gap 3x2 --label-at 12x10 --paper letter --mono
 expect_status stickers-sized 0
-expect_equal stickers-sized-files yarrow-stickers.letter.mono.pdf "$(cd "$out" && echo *)"
+expect_equal stickers-sized-files yarrow-stickers.letter.mono.pdf "$(folder_list "$out")"
 # what cannot be
 printed --stickers --label 90
 expect_status stickers-no-size 2

@@ -3,14 +3,15 @@
  * Loaded into the tested program with LD_PRELOAD. It never touches calls outside
  * the folder it is told, and never allocates memory itself.
  *
- *   FAULT_CALL    open (for writing), read, write, fsync, close, rename, mkdir, unlink,
- *                 opendir, readdir,
+ *   FAULT_CALL    open (for writing), read, write, fsync, close (of what is open for writing),
+ *                 rename, mkdir, unlink, opendir, readdir,
  *                 or malloc (which stands for malloc, calloc and realloc)
  *   FAULT_AT      which of these calls fails, from 1; 0: none, only count
  *   FAULT_STAYS   if set, all later ones fail too
  *   FAULT_ERRNO   ENOSPC, EROFS, EACCES, EIO, EDQUOT, EINTR or ENOMEM; SHORT: a write
  *                 that takes only half of the bytes
  *   FAULT_FOLDER  only files in this folder count (absolute, without links)
+ *   FAULT_SLOW_MS each write takes half of the bytes, and so many milliseconds
  *   FAULT_SPARE   libraries, parted by colons, whose own allocations never fail
  *   FAULT_COUNT   a file that is given the number of calls seen at the end
  */
@@ -27,6 +28,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <time.h>
 #include <unistd.h>
 
 /* glibc's own names for its allocator: asking dlsym for them would allocate. */
@@ -40,7 +42,7 @@ extern void *__libc_realloc(void *old, size_t size);
 /* A preloaded library has no caller to keep state for it. */
 static atomic_long seen;
 static const char *call, *folder, *spare;
-static long fail_at;
+static long fail_at, slow_ms;
 static bool stays, cut_short;
 static int reason;
 
@@ -67,6 +69,9 @@ __attribute__((constructor)) static void orders_read(void)
     const char *at = getenv("FAULT_AT");
     const char *error = getenv("FAULT_ERRNO");
 
+    const char *slow = getenv("FAULT_SLOW_MS");
+
+    slow_ms = slow ? strtol(slow, NULL, 10) : 0;
     fail_at = at ? strtol(at, NULL, 10) : 0;
     stays = getenv("FAULT_STAYS") != NULL;
     cut_short = error && strcmp(error, "SHORT") == 0;
@@ -244,6 +249,11 @@ ssize_t write(int descriptor, const void *bytes, size_t length)
     ssize_t (*real)(int, const void *, size_t) =
         REAL(ssize_t (*)(int, const void *, size_t), write);
 
+    if (slow_ms > 0 && descriptor_inside(descriptor)) {
+        struct timespec pause = {slow_ms / 1000, slow_ms % 1000 * 1000000};
+        nanosleep(&pause, NULL);
+        return real(descriptor, bytes, (length + 1) / 2);
+    }
     if (!descriptor_fails("write", descriptor))
         return real(descriptor, bytes, length);
     return cut_short ? real(descriptor, bytes, (length + 1) / 2) : -1;
@@ -263,10 +273,12 @@ int fdatasync(int descriptor)
     return REAL(int (*)(int), fdatasync)(descriptor);
 }
 
-/* As Linux does, a close that fails has closed. */
+/* As Linux does, a close that fails has closed. What was only read cannot be lost by it. */
 int close(int descriptor)
 {
-    bool fails = descriptor_fails("close", descriptor);
+    int flags = call ? fcntl(descriptor, F_GETFL) : -1;
+    bool written = flags >= 0 && (flags & O_ACCMODE) != O_RDONLY;
+    bool fails = written && descriptor_fails("close", descriptor);
     int result = REAL(int (*)(int), close)(descriptor);
 
     if (!fails)

@@ -8,6 +8,8 @@
 #include <string.h>
 
 #include "pdf_case.h"
+#include "pdf_look.h"
+#include "sheet.h"
 
 /* A document of two pages, as facts.pdf; the second is called by nothing. */
 static void document_store(const char *title, const char *subject)
@@ -62,6 +64,36 @@ static void xmp_says_what_the_information_says(void **state)
         assert_string_equal(xmp_of("dc:language"), "en");
     }
     assert_null(strstr(command_read("pdfinfo -meta facts.pdf"), "pdfa"));
+}
+
+/* Pages of one card have one code; a page without a code has none there. */
+static void each_card_has_its_code(void **state)
+{
+    struct page_item item = text_item(FACE_TEXT, 14000, 20000, 50000, "x");
+    struct page pages[4] = {page_of(&item, 1), page_of(&item, 1), page_of(&item, 1),
+                            page_of(&item, 1)};
+    const struct page *const all[] = {&pages[0], &pages[1], &pages[2], &pages[3]};
+    struct footer_facts footers[2] = {{.code_word = "", .code = "0TJ8-GE2D"},
+                                      {.code_word = "", .code = ""}};
+    struct block blocks[2] = {{.key = BLOCK_FOOTER, .facts.footer = &footers[0]},
+                              {.key = BLOCK_FOOTER, .facts.footer = &footers[1]}};
+    struct sheet card = {.id = "flooding", .blocks = &blocks[0], .block_count = 1};
+    struct sheet form = {.id = "survey", .blocks = &blocks[1], .block_count = 1};
+    struct document document = document_of(all, 4);
+    struct bytes bytes;
+
+    (void)state;
+    pages[0].sheet = pages[1].sheet = &card;
+    pages[2].sheet = &form;
+    assert_true(pdf_make(&document, pdf_case.faces, pdf_case.arena, &bytes, pdf_case.problems));
+    bytes_store(bytes, "codes.pdf");
+    assert_string_equal(command_read("pdfinfo -meta codes.pdf | grep -c '<xmp:Ident'"), "1\n");
+    struct pdf_look look = pdf_look(bytes, pdf_case.arena);
+    assert_null(look.wrong);
+    assert_int_equal(look.pages, 4);
+    assert_int_equal(look.code_count, 1);
+    assert_string_equal(look.codes[0].code, "0TJ8-GE2D");
+    assert_string_equal(look.codes[0].card, "flooding");
 }
 
 static void a_document_without_subject_has_none_in_xmp(void **state)
@@ -194,6 +226,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(xmp_says_what_the_information_says),
+        cmocka_unit_test(each_card_has_its_code),
         cmocka_unit_test(a_document_without_subject_has_none_in_xmp),
         cmocka_unit_test(the_catalog_tells_how_the_document_is_used),
         cmocka_unit_test(pages_are_called_as_their_cards),
