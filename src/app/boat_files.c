@@ -80,6 +80,21 @@ bool boats_list(const struct options *options, struct fleet *fleet)
 
 /* ---- what they hold ---- */
 
+/* They stand in the order of their keys. */
+struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key)
+{
+    size_t low = 0, high = fleet->boat_count;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        int order = strcmp(fleet->boats[middle].key, key);
+        if (order == 0)
+            return &fleet->boats[middle];
+        low = order < 0 ? middle + 1 : low;
+        high = order < 0 ? high : middle;
+    }
+    return NULL;
+}
+
 /* Larger than any file of a boat, with what reading its identities takes. */
 #define FILE_ARENA_LIMIT ((size_t)64 * 1024 * 1024)
 

@@ -1,5 +1,6 @@
 /* check_rest.c - what else to record of each boat (room: app). */
 #include "check_rest.h"
+#include "alike.h"
 #include "asked.h"
 #include "findings.h"
 
@@ -84,24 +85,13 @@ static void paste_lines_print(const struct rest_row *row, struct text_builder *o
                     "has not:\n%s\n", row->boat, row->items.count, row->lines);
 }
 
-static bool same_items(const struct rest_row *a, const struct rest_row *b)
-{
-    bool same = a->items.count == b->items.count;
-    for (size_t i = 0; same && i < a->items.count; i++)
-        same = text_equal(a->items.at[i], b->items.at[i]);
-    return same;
-}
-
-/* All boats from `first` on that lack the same items; they are told with it. */
+/* All boats that lack the same items as that one, which is the first of them. */
 static void items_print(const struct fleet *fleet, const struct rest_row *rows, size_t first,
-                        size_t count, bool *told, struct text_builder *out)
+                        const struct alike *alike, struct text_builder *out)
 {
     struct names boats = {0};
-    for (size_t i = first; i < count; i++)
-        if (!told[i] && same_items(&rows[first], &rows[i])) {
-            told[i] = true;
-            names_add(&boats, rows[i].boat, fleet->arena);
-        }
+    for (size_t i = first; i < alike->count; i = alike->next[i])
+        names_add(&boats, rows[i].boat, fleet->arena);
     text_add_format(out, "%s: not recorded either, though no card waits for it just now "
                     "(--boat gives the lines to paste):\n", boats_words(fleet, &boats));
     struct line_fill fill = line_fill_begin(out, 2, "  ");
@@ -110,16 +100,27 @@ static void items_print(const struct fleet *fleet, const struct rest_row *rows, 
     line_fill_end(&fill);
 }
 
+static const char *items_joined(const struct rest_row *row, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    for (size_t i = 0; i < row->items.count; i++)
+        text_add_format(&out, "%s\n", row->items.at[i]);
+    return out.at;
+}
+
 void rest_rows_print(const struct fleet *fleet, const struct rest_row *rows, size_t count,
                      struct text_builder *out)
 {
-    bool *told = arena_array(fleet->arena, count, sizeof *told);
+    const char **items = arena_array(fleet->arena, count, sizeof *items);
+    for (size_t i = 0; i < count; i++)
+        items[i] = rows[i].items.count == 0 ? NULL : items_joined(&rows[i], fleet->arena);
+    struct alike alike = alike_of(items, count, fleet->arena);
     for (size_t i = 0; i < count; i++) {
-        if (told[i] || rows[i].items.count == 0)
+        if (items[i] == NULL || alike.first[i] != i)
             continue;
         if (fleet->boat_count == 1)
             paste_lines_print(&rows[i], out);
         else
-            items_print(fleet, rows, i, count, told, out);
+            items_print(fleet, rows, i, &alike, out);
     }
 }

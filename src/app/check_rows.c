@@ -1,5 +1,6 @@
 /* check_rows.c - what `check` says of each boat in one line of a table (room: app). */
 #include "check_rows.h"
+#include "alike.h"
 #include "findings.h"
 #include "gear_date.h"
 #include "item_fields.h"
@@ -197,41 +198,42 @@ static void table_print(const struct check_row *rows, size_t count, struct text_
 
 /* ---- cards that are not a boat's ---- */
 
-static bool is_not_hers(const struct check_row *row, const struct sheet_not_hers *card)
-{
-    for (size_t i = 0; i < row->not_hers_count; i++)
-        if (text_equal(row->not_hers[i].name, card->name) &&
-            text_equal(row->not_hers[i].reason, card->reason))
-            return true;
-    return false;
-}
+/* One such card of one boat. */
+struct card_without {
+    const char *boat;
+    const struct sheet_not_hers *card;
+};
 
-/* The boats from `first` on that have no such card for that reason; none where a boat before
- * has it too: it was told with hers. */
-static struct names boats_without(const struct check_row *rows, size_t first, size_t count,
-                                  const struct sheet_not_hers *card, struct arena *arena)
+/* The boats that have no such card for that reason, of which the first is told. */
+static void without_print(const struct fleet *fleet, const struct card_without *list, size_t first,
+                          const struct alike *alike, struct text_builder *out)
 {
     struct names boats = {0};
-    for (size_t i = 0; i < first; i++)
-        if (is_not_hers(&rows[i], card))
-            return boats;
-    for (size_t i = first; i < count; i++)
-        if (is_not_hers(&rows[i], card))
-            names_add(&boats, rows[i].key, arena);
-    return boats;
+    for (size_t i = first; i < alike->count; i = alike->next[i])
+        names_add(&boats, list[i].boat, fleet->arena);
+    text_add_format(out, "%s: no card %s: %s\n", boats_words(fleet, &boats),
+                    list[first].card->name, list[first].card->reason);
 }
 
 static void not_hers_print(const struct fleet *fleet, const struct check_row *rows, size_t count,
                            struct text_builder *out)
 {
+    struct arena *arena = fleet->arena;
+    size_t most = 0, total = 0;
+    for (size_t i = 0; i < count; i++)
+        most += rows[i].not_hers_count;
+    struct card_without *list = arena_array(arena, most, sizeof *list);
+    const char **words = arena_array(arena, most, sizeof *words);
     for (size_t i = 0; i < count; i++)
         for (size_t k = 0; k < rows[i].not_hers_count; k++) {
             const struct sheet_not_hers *card = &rows[i].not_hers[k];
-            struct names boats = boats_without(rows, i, count, card, fleet->arena);
-            if (boats.count > 0)
-                text_add_format(out, "%s: no card %s: %s\n", boats_words(fleet, &boats),
-                                card->name, card->reason);
+            words[total] = text_format(arena, "%s\n%s", card->name, card->reason);
+            list[total++] = (struct card_without){rows[i].key, card};
         }
+    struct alike alike = alike_of(words, total, arena);
+    for (size_t i = 0; i < total; i++)
+        if (alike.first[i] == i)
+            without_print(fleet, list, i, &alike, out);
 }
 
 void check_rows_print(const struct fleet *fleet, const struct check_row *rows, size_t count,

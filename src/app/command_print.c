@@ -137,6 +137,7 @@ static struct print_run run_of(const struct options *options, const struct fleet
 {
     struct print_run run = {
         .options = options, .fleet = fleet, .job = job,
+        .drafts = print_drafts_new(options->output, fleet->arena),
         .registered = is_plain_file(register_path(options, fleet->arena))};
     if (folder->listed) {
         run.listed = printed_by_boat(folder->list.list, fleet->arena);

@@ -1,6 +1,7 @@
 /* finding_groups.c - which findings say the same (room: app). Drops none: each is a member of
  * one group. */
 #include "findings.h"
+#include "alike.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -104,49 +105,55 @@ struct finding_groups finding_groups_of(const struct problems *problems,
 
 /* ---- which boats ---- */
 
-/* How many boats that were asked for are like the model; those among them in the list. */
-static size_t sisters_count(const struct fleet *fleet, const char *model,
-                            const struct names *among)
+/* The boats that were asked for, by their models. */
+static struct alike sisters_of(const struct fleet *fleet)
 {
-    size_t count = 0;
+    const char **models = arena_array(fleet->arena, fleet->boat_count, sizeof *models);
     for (size_t i = 0; i < fleet->boat_count; i++)
-        count += text_equal(fleet->boats[i].model, model) &&
-                 (among == NULL || names_hold(among, fleet->boats[i].key)) ? 1 : 0;
+        models[i] = fleet->boats[i].model;
+    return alike_of(models, fleet->boat_count, fleet->arena);
+}
+
+/* Of the boats in the list, the index among those that were asked for; how many sisters of the
+ * first of each model there are among them. */
+static size_t *sisters_count(const struct fleet *fleet, const struct names *boats,
+                             const struct alike *sisters, const struct boat_asked **asked)
+{
+    size_t *count = arena_array(fleet->arena, fleet->boat_count, sizeof *count);
+    for (size_t i = 0; i < boats->count; i++) {
+        asked[i] = boat_asked_find(fleet, boats->at[i]);
+        if (asked[i] != NULL)
+            count[sisters->first[asked[i] - fleet->boats]]++;
+    }
     return count;
 }
 
-static const char *model_of(const struct fleet *fleet, const char *boat)
+/* "all 8 like sloop" in the place of the first of them, whose others are passed over; the name of
+ * a boat some of whose sisters are not in the list. */
+static const char *sisters_words(const struct fleet *fleet, const struct names *boats)
 {
-    for (size_t i = 0; i < fleet->boat_count; i++)
-        if (text_equal(fleet->boats[i].key, boat))
-            return fleet->boats[i].model;
-    return NULL;
-}
-
-/* "all 8 like sloop" at the first of them, nothing at the others; the name of a boat some of
- * whose sisters are not in the list. */
-static const char *boat_words(const struct fleet *fleet, const struct names *boats, size_t index)
-{
-    const char *model = model_of(fleet, boats->at[index]);
-    size_t sisters = model == NULL ? 0 : sisters_count(fleet, model, boats);
-    if (sisters < 2 || sisters < sisters_count(fleet, model, NULL))
-        return boats->at[index];
-    for (size_t i = 0; i < index; i++)
-        if (text_equal(model_of(fleet, boats->at[i]), model))
-            return NULL;
-    return text_format(fleet->arena, "all %zu like %s", sisters, model);
+    struct alike sisters = sisters_of(fleet);
+    const struct boat_asked **asked = arena_array(fleet->arena, boats->count, sizeof *asked);
+    size_t *count = sisters_count(fleet, boats, &sisters, asked);
+    struct text_builder out = text_builder_in(fleet->arena);
+    text_add(&out, "");
+    for (size_t i = 0; i < boats->count; i++) {
+        size_t first = asked[i] == NULL ? 0 : sisters.first[asked[i] - fleet->boats];
+        const char *comma = out.length == 0 ? "" : ", ";
+        bool together = asked[i] != NULL && sisters.size[first] >= 2 &&
+                        count[first] == sisters.size[first];
+        if (!together)
+            text_add_format(&out, "%s%s", comma, boats->at[i]);
+        else if (asked[i] == &fleet->boats[first])
+            text_add_format(&out, "%sall %zu like %s", comma, sisters.size[first],
+                            asked[i]->model);
+    }
+    return out.at;
 }
 
 const char *boats_words(const struct fleet *fleet, const struct names *boats)
 {
-    struct text_builder out = text_builder_in(fleet->arena);
     if (boats->count > 1 && boats->count == fleet->boat_count)
         return text_format(fleet->arena, "all %zu boats", boats->count);
-    text_add(&out, "");
-    for (size_t i = 0; i < boats->count; i++) {
-        const char *words = boat_words(fleet, boats, i);
-        if (words != NULL)
-            text_add_format(&out, "%s%s", out.length == 0 ? "" : ", ", words);
-    }
-    return out.at;
+    return boats->count == 1 ? boats->at[0] : sisters_words(fleet, boats);
 }

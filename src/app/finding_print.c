@@ -1,6 +1,7 @@
 /* finding_print.c - groups of findings as lines of text (room: app). Each finding keeps its
  * file, line and column; line and remedy are shown once a group. */
 #include "findings.h"
+#include "alike.h"
 
 #include <string.h>
 
@@ -222,66 +223,75 @@ static void gathered_place_add(const struct telling *telling, struct place_list 
         other_place_add(list, member->problem, NULL);
 }
 
-/* All places of one boat, in one text. */
+/* The members of a group by their boats, in the order of the group's boats. */
+struct by_boat {
+    struct alike alike;
+    const size_t *heads;       /* of each boat, the first of hers */
+};
+
+static struct by_boat by_boat_of(const struct finding_group *group, struct arena *arena)
+{
+    const char **boats = arena_array(arena, group->count, sizeof *boats);
+    size_t *heads = arena_array(arena, group->count, sizeof *heads), count = 0;
+    for (size_t i = 0; i < group->count; i++)
+        boats[i] = group->members[i].problem->boat;
+    struct by_boat by = {alike_of(boats, group->count, arena), heads};
+    for (size_t i = 0; i < group->count; i++)
+        if (boats[i] != NULL && by.alike.first[i] == i)
+            heads[count++] = i;
+    return by;
+}
+
+/* All places of that boat of the groups, in one text. */
 static const char *places_of_boat(const struct telling *telling,
-                                  const struct gathering *gathering, const char *boat)
+                                  const struct gathering *gathering, const struct by_boat *by,
+                                  size_t boat)
 {
     struct text_builder none = text_builder_in(telling->fleet->arena);
     struct place_list list = {.fill = line_fill_begin(&none, 0, ""),
                               .places = text_builder_in(telling->fleet->arena)};
     for (size_t i = 0; i < gathering->count; i++)
-        for (size_t k = 0; k < gathering->groups[i]->count; k++)
-            if (text_equal(gathering->groups[i]->members[k].problem->boat, boat))
-                gathered_place_add(telling, &list, gathering->groups[i], k);
+        for (size_t k = by[i].heads[boat]; k < by[i].alike.count; k = by[i].alike.next[k])
+            gathered_place_add(telling, &list, gathering->groups[i], k);
     return list.places.at;
 }
 
-/* Boats with the same places: sisters, where these are in their model's file. */
-static struct names boats_at(const struct telling *telling, const char *const *places,
-                             const struct names *boats, size_t first)
-{
-    struct names same = {0};
-    for (size_t i = first; i < boats->count; i++)
-        if (text_equal(places[i], places[first]))
-            names_add(&same, boats->at[i], telling->fleet->arena);
-    return same;
-}
-
-static bool told_with_another(const char *const *places, size_t index)
-{
-    for (size_t i = 0; i < index; i++)
-        if (text_equal(places[i], places[index]))
-            return true;
-    return false;
-}
-
-/* The places of the first boat were told. */
+/* Boats with the same places are sisters, where these are in their model's file. The places of the
+ * first boat were told. */
 static void sharing_boats_tell(const struct telling *telling, struct place_list *list,
                                const char *const *places, const struct names *boats)
 {
+    struct arena *arena = telling->fleet->arena;
+    struct alike alike = alike_of(places, boats->count, arena);
     for (size_t b = 0; b < boats->count; b++) {
-        struct names same = boats_at(telling, places, boats, b);
-        const char *words = same.count < 2 ? NULL : boats_words(telling->fleet, &same);
-        if (told_with_another(places, b))
+        struct names same = {0};
+        if (alike.first[b] != b)
             continue;
+        for (size_t i = b; i < boats->count; i = alike.next[i])
+            names_add(&same, boats->at[i], arena);
+        const char *words = same.count < 2 ? NULL : boats_words(telling->fleet, &same);
         if (b == 0 && words != NULL)
             line_fill_add(&list->fill, words);
         else if (b > 0)
-            line_fill_add(&list->fill, words == NULL ? places[b]
-                                                     : text_format(telling->fleet->arena, "%s (%s)",
-                                                                   places[b], words));
+            line_fill_add(&list->fill, words == NULL
+                                           ? places[b]
+                                           : text_format(arena, "%s (%s)", places[b], words));
     }
 }
 
 static void other_boats_tell(const struct telling *telling, const struct gathering *gathering)
 {
+    struct arena *arena = telling->fleet->arena;
     const struct names *boats = &gathering->groups[0]->boats;
-    const char **places = arena_array(telling->fleet->arena, boats->count, sizeof *places);
+    const char **places = arena_array(arena, boats->count, sizeof *places);
+    struct by_boat *by = arena_array(arena, gathering->count, sizeof *by);
     if (boats->count < 2)
         return;
+    for (size_t i = 0; i < gathering->count; i++)
+        by[i] = by_boat_of(gathering->groups[i], arena);
     struct place_list list = place_list_begin(telling, gathering->groups[0]);
     for (size_t b = 0; b < boats->count; b++)
-        places[b] = places_of_boat(telling, gathering, boats->at[b]);
+        places[b] = places_of_boat(telling, gathering, by, b);
     sharing_boats_tell(telling, &list, places, boats);
     place_list_end(&list);
 }

@@ -130,6 +130,9 @@ bool boats_list(const struct options *options, struct fleet *fleet);
  * all their identities. What cannot be read is told, and stops no other boat. */
 void boats_read(const struct options *options, unsigned needs, struct fleet *fleet);
 
+/* The boat among those that were asked for; NULL: she is not. */
+struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key);
+
 /* Of all bytes of the file: for one that is read twice in a run. */
 uint64_t source_hash(const struct source *source);
 

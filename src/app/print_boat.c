@@ -7,6 +7,7 @@
 #include "print_inputs.h"
 #include "print_list.h"
 #include "print_overview.h"
+#include "printed_put.h"
 #include "register_file.h"
 
 #include <string.h>
@@ -98,6 +99,8 @@ static struct print_event *file_make(struct boat_printing *printing, const struc
          !file_draft_write(run->options->output, name, bytes, boat->arena, boat->problems,
                            &draft)))
         return NULL;
+    if (draft.state == DRAFT_WAITING)
+        print_drafts_add(run->drafts, &draft);
     struct print_event *event = print_event_add(&printing->made, PRINT_FILE, text);
     event->file = (struct print_file){
         .name = name, .language = words_language(sheets->input.words),
@@ -320,8 +323,8 @@ static void sheets_print(void *of, struct sheets *sheets)
 static void boat_end_print(void *of, struct boat_job *boat)
 {
     struct boat_printing *printing = of;
-    printing->made.record = boat->source == NULL ? "" : record_sum(boat->source, boat->arena);
-    printing->made.inputs = boat->source == NULL ? "" : inputs_sum(printing->run, boat);
+    printing->made.record = record_sum(boat);
+    printing->made.inputs = boat->source == NULL ? NULL : inputs_sum(printing->run, boat);
     if (printing->chosen == 0)
         print_event_add(&printing->made, PRINT_TOLD,
                         text_format(boat->arena, "%s: no card could be printed\n", boat->key));
@@ -352,6 +355,8 @@ void boat_print(const struct print_run *run, size_t index, struct text_builder *
                                        .end = boat_end_print};
     struct boat_job boat = boat_begin(run->job, index);
     struct boat_printing printing = {.run = run, .made = {.arena = boat.arena}};
+    print_drafts_take_over(run->drafts);
+    printing.made.process = run->drafts->process;
     if (!files_stand(run, &boat, &printing.made)) {
         job_boat_run(&use, &printing, &boat);
         messages_take(&printing.made, &boat);

@@ -4,6 +4,7 @@
 #define MAYDECK_PRINT_BOAT_H
 
 #include "job.h"
+#include "print_drafts.h"
 #include "print_made.h"
 #include "printed.h"
 
@@ -25,6 +26,7 @@ struct print_run {
     bool registered;               /* there is a register */
     char id[PRINT_RUN_NAME + 1];   /* of the run, in the list of the folder */
     struct printed_by_boat listed; /* what lies in the folder by its list */
+    struct print_drafts *drafts;   /* what waits in this process */
 };
 
 /* Prints the boat of that index: the work of many_use. What is made of her goes into `out`, as

@@ -156,7 +156,9 @@ static void all_place(struct print_commit *commit, struct problems *problems)
         file_drafts_drop(folder, placing.drafts, placing.count, commit->arena);
     for (size_t i = 0; i < placing.count; i++) {
         placing.files[i]->draft = placing.drafts[i];
-        if (placing.drafts[i].state != DRAFT_PLACED)
+        if (placing.drafts[i].state == DRAFT_PLACED)
+            printed_vouch(commit->list->list, placing.files[i]->name);
+        else
             placing.files[i]->name = NULL;
     }
 }
@@ -170,6 +172,8 @@ static void file_tell(struct print_commit *commit, const struct print_waiting *b
     if (event->file.name == NULL)
         return;
     *tally += text_empty(event->text) ? 1 : 0;    /* told with others */
+    if (boat->made.stands)
+        printed_vouch(commit->list->list, event->file.name);
     fputs(event->text, stdout);
     register_writing_add(&commit->registered, boat->key, event->file.rows);
 }
@@ -196,6 +200,7 @@ static void waiting_commit(struct print_commit *commit)
 {
     struct problems *problems = problems_new(commit->arena);
     all_place(commit, problems);
+    print_drafts_forget(commit->run->drafts);
     progress_clear(&commit->progress);
     for (size_t i = 0; i < commit->waiting_count; i++)
         boat_tell(commit, &commit->waiting[i]);
@@ -214,7 +219,7 @@ static void lost_take(struct print_commit *commit, struct print_waiting *boat, c
     struct problems *problems = problems_new(commit->arena);
     struct text_builder text = text_builder_in(commit->arena);
     size_t count;
-    boat->made = (struct print_made){.arena = commit->arena, .record = "", .inputs = ""};
+    boat->made = (struct print_made){.arena = commit->arena};
     problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
                 text_format(commit->arena, "print her again: --boat %s; if it ends so again, look "
                             "at the memory of this machine, and tell who keeps the program",
@@ -223,6 +228,15 @@ static void lost_take(struct print_commit *commit, struct print_waiting *boat, c
     problem_print(problems_sorted(problems, &count), &text);
     print_message_add(&boat->made, &(struct print_message){.severity = SEVERITY_FAILURE,
                                                            .told = true, .text = text.at});
+}
+
+/* What another process wrote waits here now. */
+static void drafts_take(struct print_commit *commit, const struct print_made *made)
+{
+    for (size_t i = 0; i < made->event_count; i++)
+        if (made->events[i].kind == PRINT_FILE &&
+            made->events[i].file.draft.state == DRAFT_WAITING)
+            print_drafts_add(commit->run->drafts, &made->events[i].file.draft);
 }
 
 bool print_commit_take(void *of, size_t index, struct many_result *result)
@@ -234,6 +248,8 @@ bool print_commit_take(void *of, size_t index, struct many_result *result)
         lost_take(commit, boat, result->lost);
     else if (!print_made_unpack(&result->packet, commit->arena, &boat->made))
         lost_take(commit, boat, "what its process answered was cut short");
+    else if (boat->made.process != commit->run->drafts->process)
+        drafts_take(commit, &boat->made);
     commit->deficiencies[index] = boat->made.deficiencies;
     commit->begun = index + 1;
     progress_tell(&commit->progress, index, boat->key);

@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "printed_put.h"
 #include "sha256.h"
 #include "sources_sum.h"
 
@@ -18,11 +19,6 @@ static const char *bytes_sum(const char *bytes, size_t length, struct arena *are
     char sum[SHA256_TEXT];
     sha256_text((const unsigned char *)bytes, length, sum);
     return arena_copy(arena, sum, strlen(sum));
-}
-
-const char *record_sum(const struct source *source, struct arena *arena)
-{
-    return bytes_sum(source->bytes, source->length, arena);
 }
 
 /* What pages of every boat follow from. */
@@ -41,7 +37,7 @@ static struct text_builder inputs_of_all(const struct print_run *run, struct are
 const char *inputs_sum(const struct print_run *run, const struct boat_job *boat)
 {
     struct text_builder all = inputs_of_all(run, boat->arena);
-    text_add(&all, record_sum(boat->source, boat->arena));
+    text_add(&all, record_sum(boat));
     return bytes_sum(all.at, all.length, boat->arena);
 }
 
@@ -113,7 +109,8 @@ static bool file_stands(const struct print_run *run, const struct printed_row *r
     char sum[SHA256_TEXT];
     struct source *source = NULL;
     const char *path = text_format(arena, "%s/%s", run->options->output, row->file);
-    if (printed_find(run->listed.list, row->file) != row || !row->complete ||
+    const struct printed_row *last = printed_find(run->listed.list, row->file);
+    if (last == NULL || !text_equal(last->run, row->run) || !row->complete ||
         source_read(arena, path, row->bytes, &source) != SOURCE_READ ||
         source->length != row->bytes)
         return false;
@@ -176,7 +173,7 @@ bool files_stand(const struct print_run *run, struct boat_job *boat, struct prin
         if (is_of_run(run->listed.rows[i], last))
             standing_tell(run, run->listed.rows[i], made, boat->arena);
     made->stands = true;
-    made->record = "";
+    made->record = NULL;
     made->inputs = inputs;
     made->deficiencies = last->deficiencies;
     return true;

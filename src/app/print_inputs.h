@@ -7,9 +7,6 @@
 
 struct printed_by_boat printed_by_boat(const struct printed_list *list, struct arena *arena);
 
-/* SHA-256 of the bytes of her file. */
-const char *record_sum(const struct source *source, struct arena *arena);
-
 /* SHA-256 of all that the pages of the boat follow from: the program and its libraries, its texts
  * and faces, the base's files, hers, the options and the date. Of a boat whose file was read. */
 const char *inputs_sum(const struct print_run *run, const struct boat_job *boat);

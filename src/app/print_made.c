@@ -52,6 +52,7 @@ void print_made_pack(const struct print_made *made, struct text_builder *out)
         packet_put_text(out, made->messages[i].text);
     }
     packet_put_number(out, made->deficiencies);
+    packet_put_number(out, (uint64_t)made->process);
     packet_put_number(out, made->stands ? 1 : 0);
     packet_put_text(out, made->record);
     packet_put_text(out, made->inputs);
@@ -108,6 +109,7 @@ bool print_made_unpack(struct packet *packet, struct arena *arena, struct print_
     events_unpack(packet, made);
     messages_unpack(packet, made);
     made->deficiencies = (size_t)packet_number(packet);
+    made->process = (long)packet_number(packet);
     made->stands = packet_number(packet) != 0;
     made->record = packet_text(packet, arena);
     made->inputs = packet_text(packet, arena);

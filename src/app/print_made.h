@@ -44,9 +44,10 @@ struct print_made {
     struct print_message *messages;
     size_t message_count, message_room;
     size_t deficiencies;           /* that `check` tells of */
+    long process;                  /* that made it */
     bool stands;                   /* her files of an earlier run are what this run would print */
-    const char *record;            /* sum of her file; "": it was not read */
-    const char *inputs;            /* sum of all that her pages are made of; "" likewise */
+    const char *record;            /* sum of her file; NULL: it was not read */
+    const char *inputs;            /* sum of all that her pages are made of; NULL likewise */
     struct arena *arena;
 };
 

@@ -43,26 +43,11 @@ static const char *owner_of(const struct fleet *fleet, const char *name, struct 
     return NULL;
 }
 
-/* Was that boat asked for? They stand in the order of their keys. */
-static bool is_printed_boat(const struct fleet *fleet, const char *key)
-{
-    size_t low = 0, high = fleet->boat_count;
-    while (low < high) {
-        size_t middle = low + (high - low) / 2;
-        int order = strcmp(fleet->boats[middle].key, key);
-        if (order == 0)
-            return true;
-        low = order < 0 ? middle + 1 : low;
-        high = order < 0 ? high : middle;
-    }
-    return false;
-}
-
 static bool is_older(const struct fleet *fleet, const char *folder, const char *name)
 {
     struct arena *own = arena_new(NAMES_LIMIT);
     const char *owner = owner_of(fleet, name, own);
-    bool older = owner != NULL && is_printed_boat(fleet, owner) &&
+    bool older = owner != NULL && boat_asked_find(fleet, owner) != NULL &&
                  is_plain_file(text_format(own, "%s/%s", folder, name));
     arena_free(own);
     return older;

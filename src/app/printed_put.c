@@ -22,17 +22,13 @@ bool printed_run_begin(const char *folder, struct arena *arena, struct problems 
     return false;
 }
 
-/* Of a boat that has a file; NULL: she has none yet. */
-static const char *record_sum(const struct boat_job *boat)
+const char *record_sum(const struct boat_job *boat)
 {
-    const struct fleet *fleet = boat->job->fleet;
-    bool hers = boat->index < fleet->boat_count &&
-                text_equal(fleet->boats[boat->index].key, boat->key) &&
-                fleet->boats[boat->index].source != NULL;
-    char *sum = hers ? arena_alloc(boat->arena, SHA256_TEXT) : NULL;
-    if (hers)
-        source_sum(fleet->boats[boat->index].source, sum);
-    return sum;
+    char sum[SHA256_TEXT];
+    if (boat->source == NULL)
+        return NULL;
+    source_sum(boat->source, sum);
+    return arena_copy(boat->arena, sum, strlen(sum));
 }
 
 struct printed_row printed_row_of(const struct printed_run *run, const struct sheets *sheets,

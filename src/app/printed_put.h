@@ -19,6 +19,9 @@ struct printed_run {
 bool printed_run_begin(const char *folder, struct arena *arena, struct problems *problems,
                        struct printed_run *out);
 
+/* SHA-256 of the boat's file; NULL: she has none, or it was not read. */
+const char *record_sum(const struct boat_job *boat);
+
 /* What the list says of a file with pages of that boat, but for its sum, bytes and cards. */
 struct printed_row printed_row_of(const struct printed_run *run, const struct sheets *sheets,
                                   const char *name);
