@@ -252,7 +252,8 @@ bool print_commit_take(void *of, size_t index, struct many_result *result)
         drafts_take(commit, &boat->made);
     commit->deficiencies[index] = boat->made.deficiencies;
     commit->begun = index + 1;
-    progress_tell(&commit->progress, index, boat->key);
+    if (index + 1 < commit->run->fleet->boat_count)
+        progress_tell(&commit->progress, index, boat->key);
     if (commit->waiting_count == PRINT_WAITING_MOST)
         waiting_commit(commit);
     return run_stopped() == NULL;

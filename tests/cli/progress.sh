@@ -53,9 +53,9 @@ else
     # Nothing is left on the line: after the last rewriting it is cleared.
     expect_empty progress-cleared "$(tr '\r' '\n' <"$scratch/terminal" | sed "s/^$escape\[K//" |
         awk '/^[0-9]+ of [0-9]+ boats: / { open = $0; next } { open = "" } END { if (open) print open }')"
-    on_terminal print "$scratch/many" --quiet --date "$print_date" -o "$scratch/out"
+    on_terminal print "$scratch/many" --quiet --again --date "$print_date" -o "$scratch/out"
     expect_status progress-quiet 0
-    maydeck print "$scratch/many" --date "$print_date" -o "$scratch/out"
+    maydeck print "$scratch/many" --again --date "$print_date" -o "$scratch/out"
     expect_empty progress-quiet-terminal \
         "$(tr -d '\r' <"$scratch/terminal" | diff - "$scratch/stderr")"
     on_terminal print tests/fleet --boat tamarisk --date "$print_date" -o "$scratch/out"
@@ -81,10 +81,10 @@ expect_status quiet-problem 2
 maydeck print tests/fleet --each --date "$print_date" -o "$scratch/each"
 expect_status each 0
 maydeck print tests/fleet --each --boat tamarisk --date "$print_date" -o "$scratch/again"
-for file in "$scratch/again"/*; do
+for file in "$scratch/again"/*.pdf; do
     cmp -s "$file" "$scratch/each/$(basename "$file")" || not_ok "each-same-$(basename "$file")"
 done
-for file in "$scratch/timed"/*; do
+for file in "$scratch/timed"/*.pdf; do
     cmp -s "$file" "$scratch/each/$(basename "$file")" || not_ok "each-boat-$(basename "$file")"
 done
 # A card is one page, or two where its call stands on the back; a safety plan and the call may take
