@@ -142,6 +142,18 @@ static struct placing placing_of(struct print_commit *commit, struct problems *p
 }
 
 /* What the list cannot tell of gets no name. */
+static void unlisted_drop(const struct print_commit *commit, struct placing *placing,
+                          struct problems *problems)
+{
+    const char *folder = commit->run->options->output;
+    for (size_t i = 0; i < placing->count; i++)
+        problem_add(problems, SEVERITY_FAILURE, NO_PLACE, "mend what the system refused, then do it "
+                    "again",
+                    "%s/%s is not printed: the list " PRINTED_NAME " could not be written first",
+                    folder, placing->files[i]->name);
+    file_drafts_drop(folder, placing->drafts, placing->count, commit->arena);
+}
+
 static void all_place(struct print_commit *commit, struct problems *problems)
 {
     const char *folder = commit->run->options->output;
@@ -153,7 +165,7 @@ static void all_place(struct print_commit *commit, struct problems *problems)
         file_drafts_commit(folder, placing.drafts, placing.count, commit->arena, problems,
                            &committed);
     else
-        file_drafts_drop(folder, placing.drafts, placing.count, commit->arena);
+        unlisted_drop(commit, &placing, problems);
     for (size_t i = 0; i < placing.count; i++) {
         placing.files[i]->draft = placing.drafts[i];
         if (placing.drafts[i].state == DRAFT_PLACED)

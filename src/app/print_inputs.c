@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "pdf_look.h"
 #include "printed_put.h"
 #include "sha256.h"
 #include "sources_sum.h"
@@ -139,6 +140,49 @@ static bool all_stand(const struct print_run *run, const struct printed_row *one
     return count == one->files;
 }
 
+/* Are all cards of that file in the register, as a print on that paper? */
+static bool file_recorded(const struct print_run *run, const struct printed_row *row,
+                          const struct register_rows *hers, struct arena *arena)
+{
+    struct source *source = NULL;
+    const char *path = text_format(arena, "%s/%s", run->options->output, row->file);
+    if (source_read(arena, path, row->bytes, &source) != SOURCE_READ)
+        return false;
+    struct bytes bytes = {(const unsigned char *)source->bytes, source->length};
+    struct pdf_look look = pdf_look(bytes, arena);
+    for (size_t i = 0; i < look.code_count; i++) {
+        const struct register_row card = {.boat = row->boat, .card = look.codes[i].card,
+                                          .language = row->language};
+        const struct register_row *last = print_last(hers, &card, row->paper);
+        if (last == NULL || !text_equal(last->code, look.codes[i].code))
+            return false;
+    }
+    return look.wrong == NULL && (look.code_count > 0 || row->cards == 0);
+}
+
+static bool is_specimen(const struct boat_job *boat)
+{
+    struct boat_job look = *boat;
+    look.problems = problems_new(boat->arena);
+    boat_open(&look);
+    return look.boat != NULL && look.boat->facts.specimen.answer == ANSWER_YES;
+}
+
+/* Would printing her again add nothing to the register? */
+static bool all_recorded(const struct print_run *run, const struct printed_row *one,
+                         const struct boat_job *boat)
+{
+    if (run->options->draft || (!run->registered && is_specimen(boat)))
+        return true;
+    struct register_rows hers = rows_of_boat(&run->rows, boat->key);
+    for (size_t i = first_of_boat(&run->listed, one->boat);
+         i < run->listed.count && text_equal(run->listed.rows[i]->boat, one->boat); i++)
+        if (is_of_run(run->listed.rows[i], one) &&
+            !file_recorded(run, run->listed.rows[i], &hers, boat->arena))
+            return false;
+    return true;
+}
+
 static void standing_tell(const struct print_run *run, const struct printed_row *row,
                           struct print_made *made, struct arena *arena)
 {
@@ -166,7 +210,7 @@ bool files_stand(const struct print_run *run, struct boat_job *boat, struct prin
     const struct printed_row *last = row_of_inputs(&run->listed, boat->key, inputs);
     if (last == NULL)
         return false;
-    if (!all_stand(run, last, boat->arena))
+    if (!all_stand(run, last, boat->arena) || !all_recorded(run, last, boat))
         return false;
     for (size_t i = first_of_boat(&run->listed, boat->key);
          i < run->listed.count && text_equal(run->listed.rows[i]->boat, boat->key); i++)
