@@ -16,6 +16,7 @@ enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
     NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
+    NEED_ANY_DAY = 1 << 3,    /* a clock that is wrong is told, and stops nothing: calls */
 };
 
 /* One boat that was asked for. */
@@ -46,6 +47,7 @@ struct fleet {
     struct crew crew;              /* of --crew */
     const struct hire *hire;       /* the charter that sheets are made for; NULL: for none */
     struct identities *identities;     /* of every boat of the base */
+    bool today_behind;             /* today lies before what was done already: it was told */
     bool ready;                    /* what was needed and the base are sound: sheets can be made */
 };
 
@@ -63,6 +65,12 @@ void fleet_close(struct fleet *fleet);
 /* What the checks of that boat start from; of the base where `boat` is NULL. */
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat);
+
+/* ---- today.c ---- */
+
+/* False, with an error, where today lies before a day on which the texts were read or the rescue
+ * centre was checked; where any day will do it is told all the same. */
+bool today_sound(const struct options *options, unsigned needs, struct fleet *fleet);
 
 /* ---- base_procedures.c ---- */
 

@@ -64,6 +64,6 @@ void older_tell(const struct fleet *fleet, const char *folder, const struct name
         if (owner != NULL && text_ends(name, ".pdf") && is_printed_boat(fleet, owner) &&
             !names_hold(written, name) &&
             is_plain_file(text_format(fleet->arena, "%s/%s", folder, name)))
-            printf("%s/%s: not of this run\n", folder, name);
+            printf("%s/%s: not of this run\n", folder, text_visible(fleet->arena, name));
     }
 }

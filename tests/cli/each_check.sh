@@ -109,6 +109,7 @@ with_beacon() {
 # ---- what the stages before and after the checks say ----
 
 fault base alder 's/channel: "67"/channel: "70"/'
+fault today_behind alder 's/checked_on: .*/checked_on: 2027-06-01/'
 fault record alder 's/loa_m: 10.2/loa_m: wide/'
 fault cards alder '/item: fuel_shutoff_diesel,/s/, inside: \[\]//' --all
 fault leads_into_hazard alder '/^radio:/,/zone:/s/zone: navigation_station/zone: engine_space/' --all
@@ -190,6 +191,7 @@ fault gear_inside_margin tamarisk '/^approvals:/i\dates: {margin_days: 120}' --f
 fault gear_date_unknown tamarisk '/item: flares,/s/, expires: [0-9-]*//'
 fault gear_dates_order tamarisk '/item: flares,/s/expires/serviced: 2024, made: 2025, expires/'
 fault gear_date_to_come tamarisk '/item: flares,/s/expires/serviced: 2029, expires/'
+fault gear_stamp_too_far tamarisk '/item: epirb,/s/expires: [0-9-]*/expires: 2199/'
 
 # ---- capacities ----
 

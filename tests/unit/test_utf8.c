@@ -91,6 +91,8 @@ static void test_refused(void **state)
     (void)state;
     static const char direction[] =
         "an invisible character that turns the direction of writing";
+    static const char stroke[] =
+        "a mark laid over the letter before it, which then reads as struck out";
     static const struct refused rows[] = {
         {0x00, "a control character"}, {0x09, "a control character"},
         {0x0A, "a control character"}, {0x1B, "a control character"},
@@ -109,6 +111,7 @@ static void test_refused(void **state)
         {0xFFFD, "the mark of a character that was lost before"},
         {0x1F525, "a character (such as an emoji) that the cards' typefaces lack"},
         {0xF0000, "a private character that means nothing elsewhere"},
+        {0x0334, stroke}, {0x0336, stroke}, {0x0338, stroke}, {0x0489, stroke}, {0x20D2, stroke},
         {0xE0041, "an invisible character"}, {0x110000, "not assigned to any character"},
     };
 
