@@ -42,6 +42,7 @@ void boat_judge(struct boat_job *boat)
         struct rules_input input = rules_input_of(boat->job->options, fleet, boat->boat);
         input.today_behind = fleet->today_behind;
         boat->sound = rules_check(&input, boat->arena, boat->problems) && boat->sound;
+        lost_gear_tell(boat);
     }
     boat->sound = identities_own(fleet->identities, boat->key, boat->problems) && boat->sound;
     boat->sound = boat->sound && fleet->ready;

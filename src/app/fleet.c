@@ -109,6 +109,8 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     if (boats) {
         models_read(options, fleet);
         boats_read(options, fleet);
+        if ((needs & NEED_FACES) != 0)
+            prints_take(options, fleet);
     }
     return true;
 }

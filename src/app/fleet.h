@@ -23,6 +23,7 @@ enum need {
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
     const struct source *source;   /* her file; NULL: it could not be read */
+    const struct register_rows *prints;    /* her rows of the register; NULL: not looked at */
     const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
@@ -129,6 +130,11 @@ bool boats_list(const struct options *options, struct fleet *fleet);
 /* Reads the files of those asked for, and of all others their identities. What cannot be
  * read is told, and stops no other boat. */
 void boats_read(const struct options *options, struct fleet *fleet);
+
+/* ---- print_lost.c ---- */
+
+/* Gives each boat that was asked for her rows of the register, if the base has one. */
+void prints_take(const struct options *options, struct fleet *fleet);
 
 /* ---- model_files.c ---- */
 

@@ -11,6 +11,8 @@
     X(base, ERROR, "base.yaml cannot be read, or says something that cannot be", "maydeck") \
     X(today_behind, ERROR, "today lies before a day on which a text or the base was checked", \
       "reason") \
+    X(lost_since_print, DEFICIENCY, "what the last print had is in the record no longer", \
+      "the base's register") \
     X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
       "maydeck") \
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
