@@ -11,16 +11,7 @@
 
 #include "arena.h"
 
-/* Two compilers, two names for it. */
-#if defined(__SANITIZE_ADDRESS__)
-#define HEAP_IS_WATCHED 1
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-#define HEAP_IS_WATCHED 1
-#endif
-#endif
-
-#ifndef HEAP_IS_WATCHED
+#ifndef MEMORY_IS_WATCHED
 
 #define NEXT(type, name) (__extension__(type) dlsym(RTLD_NEXT, #name))
 

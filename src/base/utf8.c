@@ -45,7 +45,8 @@ struct refused_range {
 
 static const char direction_why[] = "an invisible character that turns the direction of writing";
 static const char width_why[] = "an invisible character";
-static const char stroke_why[] = "a mark laid over the letter before it, which then reads as struck out";
+static const char stroke_why[] =
+    "a mark laid over the letter before it, which then reads as struck out";
 
 /* What the classes below do not tell, or tell less plainly. */
 static const struct refused_range refused_ranges[] = {

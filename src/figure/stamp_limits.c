@@ -3,26 +3,26 @@
  * it is good: each limit is longer than any that was heard of, so that no true stamp is doubted. */
 #include "gear_date.h"
 
-#define PRACTICE "trade practice: "
+#define HEARD "trade practice: "
 #define YEARS(years) (12 * (years))
 
 static const struct stamp_limit stamp_limits[] = {
     /* its next service */
     {ITEM_liferaft, GEAR_service_due, YEARS(5),
-     PRACTICE "a service card gives one to three years"},
-    {ITEM_lifejacket, GEAR_service_due, YEARS(5), PRACTICE "serviced every year or two"},
+     HEARD "a service card gives one to three years"},
+    {ITEM_lifejacket, GEAR_service_due, YEARS(5), HEARD "serviced every year or two"},
     {ITEM_engine_extinguisher, GEAR_service_due, YEARS(12),
-     "United States Coast Guard on disposable extinguishers (ACN 002/22): twelve years from making, "
-     "the longest of all"},
+     "United States Coast Guard on disposable extinguishers (ACN 002/22): twelve years from "
+     "making, the longest of all"},
     {ITEM_fire_extinguisher, GEAR_service_due, YEARS(12),
-     "United States Coast Guard on disposable extinguishers (ACN 002/22): twelve years from making, "
-     "the longest of all"},
+     "United States Coast Guard on disposable extinguishers (ACN 002/22): twelve years from "
+     "making, the longest of all"},
     {ITEM_fixed_extinguisher, GEAR_service_due, YEARS(12),
-     PRACTICE "weighed every year, its bottle tried every ten"},
+     HEARD "weighed every year, its bottle tried every ten"},
     {ITEM_hydrostatic_release, GEAR_service_due, YEARS(4),
      "makers: four years from making at most"},
-    {ITEM_first_aid_kit, GEAR_service_due, YEARS(10), PRACTICE "gone through every year"},
-    {ITEM_grab_bag, GEAR_service_due, YEARS(10), PRACTICE "gone through every year"},
+    {ITEM_first_aid_kit, GEAR_service_due, YEARS(10), HEARD "gone through every year"},
+    {ITEM_grab_bag, GEAR_service_due, YEARS(10), HEARD "gone through every year"},
 
     /* its end */
     {ITEM_hydrostatic_release, GEAR_expires, YEARS(4), "makers: four years from making at most"},
@@ -40,15 +40,15 @@ static const struct stamp_limit stamp_limits[] = {
      "Australian guidance for beacons: a battery is good for five to ten years"},
     {ITEM_sart, GEAR_service_due, YEARS(12),
      "Australian guidance for beacons: a battery is good for five to ten years"},
-    {ITEM_smoke_alarm, GEAR_expires, YEARS(12), PRACTICE "replaced after ten years"},
-    {ITEM_co_alarm, GEAR_expires, YEARS(12), PRACTICE "good for five to ten years"},
-    {ITEM_gas_alarm, GEAR_expires, YEARS(12), PRACTICE "good for five to ten years"},
-    {ITEM_first_aid_kit, GEAR_expires, YEARS(12), PRACTICE "medicines are good for a few years"},
-    {ITEM_mob_light, GEAR_expires, YEARS(12), PRACTICE "its battery is good for a few years"},
+    {ITEM_smoke_alarm, GEAR_expires, YEARS(12), HEARD "replaced after ten years"},
+    {ITEM_co_alarm, GEAR_expires, YEARS(12), HEARD "good for five to ten years"},
+    {ITEM_gas_alarm, GEAR_expires, YEARS(12), HEARD "good for five to ten years"},
+    {ITEM_first_aid_kit, GEAR_expires, YEARS(12), HEARD "medicines are good for a few years"},
+    {ITEM_mob_light, GEAR_expires, YEARS(12), HEARD "its battery is good for a few years"},
 };
 
-static const struct stamp_limit other_kinds = {
-    ITEM_NONE, GEAR_FIELD_NONE, YEARS(25), PRACTICE "no gear of a boat has a stamp that far ahead"};
+static const struct stamp_limit other_stamps = {
+    ITEM_NONE, GEAR_FIELD_NONE, YEARS(25), HEARD "no gear of a boat has a stamp that far ahead"};
 
 enum { STAMP_LIMITS = sizeof stamp_limits / sizeof *stamp_limits };
 
@@ -57,12 +57,12 @@ const struct stamp_limit *stamp_limit_of(enum item_key item, enum gear_field fie
     for (size_t i = 0; i < STAMP_LIMITS; i++)
         if (stamp_limits[i].item == item && stamp_limits[i].field == field)
             return &stamp_limits[i];
-    return &other_kinds;
+    return &other_stamps;
 }
 
 const struct stamp_limit *stamp_limit_at(size_t index)
 {
     if (index < STAMP_LIMITS)
         return &stamp_limits[index];
-    return index == STAMP_LIMITS ? &other_kinds : NULL;
+    return index == STAMP_LIMITS ? &other_stamps : NULL;
 }

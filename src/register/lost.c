@@ -4,38 +4,46 @@
 
 #include <string.h>
 
+/* A piece that the record has not under its tag. */
+struct lost_piece {
+    struct register_loss loss;
+    bool denied;               /* she has none of its kind, says the record */
+};
+
 struct losing {
     const struct boat *boat;
     const struct languages *languages;
     const struct register_row *print;     /* the one that is looked at */
     struct content said;
-    struct register_loss *rows;
+    struct lost_piece *pieces;
     size_t count, room;
     struct arena *arena;
 };
 
-static struct register_loss *loss_find(const struct losing *losing, const char *tag)
+static struct lost_piece *piece_find(const struct losing *losing, const char *tag)
 {
     for (size_t i = 0; i < losing->count; i++)
-        if (text_equal(losing->rows[i].tag, tag))
-            return &losing->rows[i];
+        if (text_equal(losing->pieces[i].loss.tag, tag))
+            return &losing->pieces[i];
     return NULL;
 }
 
 /* It stands on many cards, of which some tell more of it. */
-static void loss_add(struct losing *losing, struct register_loss loss)
+static void piece_add(struct losing *losing, struct lost_piece piece)
 {
-    struct register_loss *told = loss_find(losing, loss.tag);
-    if (told != NULL && told->was == NULL)
-        *told = loss;
-    if (told != NULL)
-        return;
-    losing->rows = arena_grow(losing->arena, losing->rows, losing->count, &losing->room,
-                              sizeof *losing->rows);
-    losing->rows[losing->count++] = loss;
+    struct lost_piece *known = piece_find(losing, piece.loss.tag);
+    if (known == NULL) {
+        losing->pieces = arena_grow(losing->arena, losing->pieces, losing->count, &losing->room,
+                                    sizeof *losing->pieces);
+        known = &losing->pieces[losing->count++];
+        *known = piece;
+    } else if (known->loss.was == NULL) {
+        piece.loss.printed = known->loss.printed;
+        *known = piece;
+    }
 }
 
-static bool list_has(const struct list_value *list, const char *tag)
+static bool tag_stands_in(const struct list_value *list, const char *tag)
 {
     for (size_t i = 0; i < list->count; i++)
         if (text_equal(list->items[i].text, tag))
@@ -43,22 +51,22 @@ static bool list_has(const struct list_value *list, const char *tag)
     return false;
 }
 
-/* What the record says of it in the place of the piece: it was retired, or her model has it and
- * she has not, or she has none of its kind. */
-static bool is_accounted_for(const struct losing *losing, const char *tag)
+/* It is there, or was retired, or her model has it and she has not. */
+static bool tag_is_known(const struct boat *boat, const char *tag)
 {
-    const struct boat *boat = losing->boat;
+    return gear_of_tag(boat, tag) != NULL || tag_stands_in(&boat->retired_tags, tag) ||
+           tag_stands_in(&boat->likeness.tags, tag);
+}
+
+/* Does the record say that nothing of that name is fitted? */
+static bool kind_is_denied(const struct losing *losing, const char *name)
+{
+    const struct absence_list *list = &losing->boat->not_fitted;
     const struct words *words = language_words(losing->languages, losing->print->language);
-    const char *name = gear_value(&losing->said, tag, KEPT_ITEM);
-    if (gear_of_tag(boat, tag) != NULL || list_has(&boat->retired_tags, tag) ||
-        list_has(&boat->likeness.tags, tag))
-        return true;
-    for (size_t i = 0; words != NULL && i < boat->not_fitted.count; i++) {
-        const struct absence *absence = &boat->not_fitted.rows[i];
-        if (absence->whole && absence->item.value != ITEM_NONE &&
-            text_equal(words_item(words, absence->item.value), name))
+    for (size_t i = 0; words != NULL && name != NULL && i < list->count; i++)
+        if (list->rows[i].whole && list->rows[i].item.value != ITEM_NONE &&
+            text_equal(words_item(words, list->rows[i].item.value), name))
             return true;
-    }
     return false;
 }
 
@@ -69,12 +77,13 @@ static void tags_compare(struct losing *losing)
     for (const char *at = tags == NULL ? "" : tags; *at != '\0'; at += strspn(at, " ")) {
         size_t length = strcspn(at, " ");
         const char *tag = arena_copy(losing->arena, at, length);
+        const char *name = gear_value(&losing->said, tag, KEPT_ITEM);
         at += length;
-        if (!is_accounted_for(losing, tag))
-            loss_add(losing, (struct register_loss){
-                                 .tag = tag, .printed = losing->print->date,
-                                 .was = gear_value(&losing->said, tag, KEPT_ITEM),
-                                 .where = gear_value(&losing->said, tag, KEPT_PLACE)});
+        if (!tag_is_known(losing->boat, tag))
+            piece_add(losing, (struct lost_piece){
+                                  .loss = {.tag = tag, .printed = losing->print->date, .was = name,
+                                           .where = gear_value(&losing->said, tag, KEPT_PLACE)},
+                                  .denied = kind_is_denied(losing, name)});
     }
 }
 
@@ -106,5 +115,10 @@ struct register_losses register_losses(const struct register_rows *own, const st
         if (is_last_print(own, i))
             print_compare(&losing, own);
     }
-    return (struct register_losses){losing.rows, losing.count};
+    struct register_loss *rows = arena_array(arena, losing.count, sizeof *rows);
+    struct register_losses losses = {.at = rows};
+    for (size_t i = 0; i < losing.count; i++)
+        if (!losing.pieces[i].denied)
+            rows[losses.count++] = losing.pieces[i].loss;
+    return losses;
 }

@@ -160,8 +160,8 @@ static void stamp_check(const struct rule_run *run, const struct equipment *gear
                                       date_add_months(run->in->today, limit->months)) <= 0)
         return;
     rule_tell(run, CHECK_gear_stamp_too_far, value->place,
-              text_format(run->arena, "read the %s off the piece again, the year first, and correct "
-                          "it", field == GEAR_expires ? "date" : "day of its next service"),
+              text_format(run->arena, "read the %s off the piece again, and correct the year",
+                          field == GEAR_expires ? "date" : "day of its next service"),
               "%s: %s %s is more than %d years ahead: no %s has a stamp so far (%s)",
               gear_named(run, gear), gear_field_word(field), value->text, limit->months / 12,
               item_word(gear->kind->item), limit->source);

@@ -131,6 +131,14 @@ sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
     -e 's/gnss: yes/gnss: no/' \
     tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
 provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
+# A base with a register, and a piece that fell out of the file since the last print.
+rm -rf "$bad"
+cp -R "$good/tamarisk" "$bad"
+maydeck start "$bad" --register
+maydeck print "$bad" --date "$print_date" --card flooding --quiet -o "$scratch/out"
+expect_empty each-lost_since_print-before "$(told "$bad" | grep '^lost_since_print ')"
+sed -i '/tag: F3,/d' "$bad/boats/tamarisk.yaml"
+provokes lost_since_print each-lost_since_print "$(told "$bad")"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.

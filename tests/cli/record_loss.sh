@@ -71,6 +71,10 @@ sed '/tag: F3,/d; s/^retired_tags: \[C7\]/retired_tags: [C7, F3]/' tests/fleet/b
     >"$tamarisk"
 run check --boat tamarisk
 is_silent loss-retired
+sed '/item: aed,/d; s/^not_fitted: \[/&aed, /; /^not_fitted:$/a\  - aed' tests/fleet/boats/tamarisk.yaml \
+    >"$tamarisk"
+run check --boat tamarisk
+is_silent loss-not-fitted
 # What cannot be read is told as that, and nothing counts as lost.
 sed 's/tag: F3,/tag: G3,/' tests/fleet/boats/tamarisk.yaml >"$tamarisk"
 run check --boat tamarisk
