@@ -20,7 +20,7 @@ struct losing {
     struct arena *arena;
 };
 
-static struct lost_piece *piece_find(const struct losing *losing, const char *tag)
+static struct lost_piece *lost_piece_find(const struct losing *losing, const char *tag)
 {
     for (size_t i = 0; i < losing->count; i++)
         if (text_equal(losing->pieces[i].loss.tag, tag))
@@ -29,9 +29,9 @@ static struct lost_piece *piece_find(const struct losing *losing, const char *ta
 }
 
 /* It stands on many cards, of which some tell more of it. */
-static void piece_add(struct losing *losing, struct lost_piece piece)
+static void lost_piece_add(struct losing *losing, struct lost_piece piece)
 {
-    struct lost_piece *known = piece_find(losing, piece.loss.tag);
+    struct lost_piece *known = lost_piece_find(losing, piece.loss.tag);
     if (known == NULL) {
         losing->pieces = arena_grow(losing->arena, losing->pieces, losing->count, &losing->room,
                                     sizeof *losing->pieces);
@@ -80,7 +80,7 @@ static void tags_compare(struct losing *losing)
         const char *name = gear_value(&losing->said, tag, KEPT_ITEM);
         at += length;
         if (!tag_is_known(losing->boat, tag))
-            piece_add(losing, (struct lost_piece){
+            lost_piece_add(losing, (struct lost_piece){
                                   .loss = {.tag = tag, .printed = losing->print->date, .was = name,
                                            .where = gear_value(&losing->said, tag, KEPT_PLACE)},
                                   .denied = kind_is_denied(losing, name)});
