@@ -17,6 +17,7 @@ enum need {
     NEED_FACES = 1 << 1,
     NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
     NEED_ANY_DAY = 1 << 3,    /* a clock that is wrong is told, and stops nothing: calls */
+    NEED_NO_DAY = 1 << 4,     /* nothing hangs on today */
 };
 
 /* One boat that was asked for. */

@@ -34,7 +34,7 @@ bool today_sound(const struct options *options, unsigned needs, struct fleet *fl
 {
     bool holds = (needs & NEED_ANY_DAY) == 0;
     struct done last = done_last(fleet);
-    if (last.date.year == 0 ||
+    if (last.date.year == 0 || (needs & NEED_NO_DAY) != 0 ||
         date_days_between(options->today, last.date) <= DAYS_BETWEEN_ZONES)
         return true;
     problem_add_check(fleet->problems, "today_behind",

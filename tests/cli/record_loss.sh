@@ -125,6 +125,11 @@ for nature in '' '--nature sinking'; do
     grep -q 'MAYDAY TAMARISK' "$scratch/stdout" || not_ok "day-call$nature-is-said" "$(cat "$scratch/stdout")"
     tells "day-call$nature-tells" 'deficiency: today would be 2010-01-01'
 done
+# A table of the record hangs on no day.
+sed 's/checked_on: .*/checked_on: 2199-01-01/' tests/fleet/base.yaml >"$base/base.yaml"
+maydeck table "$base" -o "$scratch/gear.csv"
+expect_status day-table 0
+expect_empty day-table-silent "$(grep 'today would be' "$scratch/problems")"
 # Where the base was checked a day later by its own clock, today stands.
 sed 's/checked_on: .*/checked_on: 2026-11-21/' tests/fleet/base.yaml >"$base/base.yaml"
 maydeck print "$base" --date "$print_date" --boat bramble --card flooding -o "$out"
