@@ -121,6 +121,18 @@ static void test_refused(void **state)
     }
 }
 
+static void test_whole_texts(void **state)
+{
+    (void)state;
+    assert_null(utf8_text_refusal(""));
+    assert_null(utf8_text_refusal("tamarisk 2.yaml"));
+    assert_null(utf8_text_refusal("\xC5\xA1ibenik"));
+    assert_string_equal(utf8_text_refusal("a\x1B[31m"), "a control character");
+    assert_string_equal(utf8_text_refusal("a\nb"), "a control character");
+    assert_string_equal(utf8_text_refusal("bad\xFF"), "bytes that are no UTF-8");
+    assert_non_null(utf8_text_refusal("x\xCC\xB6"));
+}
+
 /* Marks of several languages, and what stands for itself. */
 static void marks_lean_on_words(void **state)
 {
@@ -146,6 +158,7 @@ int main(void)
         cmocka_unit_test(test_valid),   cmocka_unit_test(test_invalid),
         cmocka_unit_test(test_length_is_kept), cmocka_unit_test(test_allowed),
         cmocka_unit_test(test_refused),
+        cmocka_unit_test(test_whole_texts),
         cmocka_unit_test(marks_lean_on_words),
     };
 
