@@ -88,17 +88,21 @@ run check --boat tamarisk
 is_silent loss-printed-anew
 
 # A register that cannot be read says so.
-renew
-maydeck start "$base" --register
-at=0
-until grep -q 'register.csv cannot be read' "$scratch/problems"; do
-    at=$((at + 1))
-    [ "$at" -lt 20 ] || break
-    env LD_PRELOAD="$SHIM" FAULT_CALL=read FAULT_AT=$at FAULT_ERRNO=EIO FAULT_FOLDER="$base" \
-        "$MAYDECK" check "$base" --date "$print_date" --boat bramble >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
-    problems_keep check
-done
-tells loss-unreadable 'register.csv cannot be read: what the last prints had is not known'
+if [ "$VARIANT" = san ]; then
+    skip loss-unreadable 'the shim and the sanitizers both stand before the system calls'
+else
+    renew
+    maydeck start "$base" --register
+    at=0
+    until grep -q 'register.csv cannot be read' "$scratch/problems"; do
+        at=$((at + 1))
+        [ "$at" -lt 20 ] || break
+        env LD_PRELOAD="$SHIM" FAULT_CALL=read FAULT_AT=$at FAULT_ERRNO=EIO FAULT_FOLDER="$base" \
+            "$MAYDECK" check "$base" --date "$print_date" --boat bramble >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
+        problems_keep check
+    done
+    tells loss-unreadable 'register.csv cannot be read: what the last prints had is not known'
+fi
 
 # ---- the day ----
 
