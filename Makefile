@@ -70,16 +70,27 @@ unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
 
-WARN := -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Warith-conversion \
+WARN := -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion \
     -Wshadow -Wstrict-prototypes -Wmissing-prototypes -Wold-style-definition \
-    -Wredundant-decls -Wundef -Wvla -Walloca -Wcast-qual -Wcast-align=strict \
-    -Wwrite-strings -Wpointer-arith -Wformat=2 -Wformat-signedness \
-    -Wformat-overflow=2 -Wformat-truncation=2 -Wimplicit-fallthrough=5 -Wswitch-enum \
-    -Wduplicated-cond -Wduplicated-branches -Wlogical-op -Wnull-dereference \
-    -Wjump-misses-init -Wdouble-promotion -Wfloat-equal -Wunused-macros \
-    -Wunused-const-variable=2 -Wenum-conversion -Wstringop-overflow=4 \
+    -Wredundant-decls -Wundef -Wvla -Walloca -Wcast-qual \
+    -Wwrite-strings -Wpointer-arith -Wformat=2 -Wswitch-enum \
+    -Wnull-dereference -Wdouble-promotion -Wfloat-equal -Wunused-macros \
+    -Wenum-conversion -Wdate-time -Wframe-larger-than=8192
+
+# What only one of the two compilers knows.
+compiler_is_clang := $(findstring clang,$(shell $(CC) --version 2>/dev/null))
+ifeq ($(compiler_is_clang),)
+WARN += -Warith-conversion -Wcast-align=strict -Wformat-signedness \
+    -Wformat-overflow=2 -Wformat-truncation=2 -Wimplicit-fallthrough=5 \
+    -Wduplicated-cond -Wduplicated-branches -Wlogical-op \
+    -Wjump-misses-init -Wunused-const-variable=2 -Wstringop-overflow=4 \
     -Warray-bounds=2 -Wuse-after-free=3 -Wdangling-pointer=2 -Wbidi-chars=any \
-    -Wdate-time -Wtrampolines -Wframe-larger-than=8192
+    -Wtrampolines
+zero_locals := -ftrivial-auto-var-init=zero
+else
+WARN += -Wcast-align -Wimplicit-fallthrough
+zero_locals :=
+endif
 
 # A newer compiler must never break a user's build: warnings stop developers only.
 ifeq ($(STRICT),1)
@@ -87,7 +98,7 @@ WARN += -Werror
 endif
 
 HARDEN := -O2 -g -U_FORTIFY_SOURCE -D_FORTIFY_SOURCE=3 -fstack-protector-strong \
-    -fstack-clash-protection -ftrivial-auto-var-init=zero -fPIE
+    -fstack-clash-protection $(zero_locals) -fPIE
 ifneq ($(filter x86_64 i686,$(shell uname -m)),)
 HARDEN += -fcf-protection=full
 endif

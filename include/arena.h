@@ -8,6 +8,16 @@
 
 #include <stddef.h>
 
+/* Do the sanitizers look after all memory, with an allocator of their own? Each compiler has a
+ * word of its own for it. */
+#if defined(__SANITIZE_ADDRESS__)
+#define MEMORY_IS_WATCHED 1
+#elif defined(__has_feature)
+#if __has_feature(address_sanitizer)
+#define MEMORY_IS_WATCHED 1
+#endif
+#endif
+
 struct arena;
 
 /* A new, empty arena that may grow to `limit` bytes. Running out of memory or

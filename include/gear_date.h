@@ -39,6 +39,20 @@ const struct gear_rule *gear_rule_of(const struct equipment *gear);
 /* All rows, in order; NULL past the end. */
 const struct gear_rule *gear_rule_at(size_t index);
 
+/* How far ahead the stamp in that field can lie: further ahead, it was misread. */
+struct stamp_limit {
+    enum item_key item;                      /* none: the kinds without a row of their own */
+    enum gear_field field;                   /* expires or service_due */
+    int months;                              /* from today */
+    const char *source;                      /* whose word it is, in plain words */
+};
+
+/* The row for stamps of that field on that kind: never NULL. */
+const struct stamp_limit *stamp_limit_of(enum item_key item, enum gear_field field);
+
+/* All rows, in order; NULL past the end. */
+const struct stamp_limit *stamp_limit_at(size_t index);
+
 struct gear_date {
     bool known;
     struct date last;                /* the last day it is good, that day included */

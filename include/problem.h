@@ -116,6 +116,9 @@ const struct problem *problems_sorted(const struct problems *problems, size_t *c
  * characters is shown around the caret with "..." at the cuts. */
 void problem_print(const struct problem *problem, struct text_builder *out);
 
+/* A name as it may be shown on a terminal: control characters and the like as \xNN or <U+NNNN>. */
+char *text_visible(struct arena *arena, const char *string);
+
 /* The word printed for a severity: note, deficiency, held, error, ... */
 const char *severity_word(enum severity severity);
 

@@ -148,11 +148,34 @@ const char *content_unpack(const char *packed, struct arena *arena);
 struct register_changes {
     const char *const *at;
     size_t count;
+    const char *const *lost;   /* those of them that tell of a fact which is no longer recorded */
+    size_t lost_count;
 };
 
 /* Why a card that said `old` is another now that it says `now`; both as register_content gave
  * them. There is at least one reason unless both are the same. */
 struct register_changes register_changes(const char *old, const char *now, struct arena *arena);
+
+/* ---- what is lost ---- */
+
+/* A piece of gear. */
+struct register_loss {
+    const char *tag;
+    const char *was, *where;   /* what it is called, and its place; NULL: not known */
+    struct date printed;       /* the last print that has it */
+};
+
+struct register_losses {
+    const struct register_loss *at;
+    size_t count;
+};
+
+/* The gear that she had at the last print of each card of hers, and that her record has no more,
+ * neither under its tag nor as retired or not fitted. `own`: her rows. While some piece or tag
+ * could not be read, nothing counts as lost. What is lost of a piece that she has, or of herself,
+ * is in register_changes. */
+struct register_losses register_losses(const struct register_rows *own, const struct boat *boat,
+                                       const struct languages *languages, struct arena *arena);
 
 /* ---- codes as people read them off ---- */
 

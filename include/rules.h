@@ -45,6 +45,7 @@ struct rules_input {
     const struct boat *boat;
     const struct base_record *base;   /* NULL: the base's file could not be used */
     struct date today;                /* all three of day precision */
+    bool today_behind;                /* was told already: what is said to be done later is not */
     struct date from, to;             /* the charter, hand-back day included */
     struct crew crew;
     const struct approvable *approvables;   /* in every language that there is; NULL, none: the

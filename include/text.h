@@ -69,6 +69,10 @@ char *text_plain(struct arena *arena, const char *text);
 /* Number of code points, -1 where the bytes are no valid UTF-8. */
 long text_code_points(const char *string);
 
+/* How many accents stand over each other at most: those that one letter has besides itself, as
+ * the text is written. */
+size_t text_accents_most(const char *string);
+
 /* The candidate nearest to `word` by edit distance (insert, delete, replace,
  * swap of neighbours), if near enough to be a slip of the finger: at most a
  * third of the word's length, at least 1 and at most 3 changes. Else NULL.

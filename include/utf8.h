@@ -21,6 +21,10 @@ size_t utf8_first_invalid(const char *bytes, size_t length);
  * the caller's to allow. */
 const char *utf8_refusal(uint32_t code_point);
 
+/* The first thing in a text that it must not hold, in the same words, or that its bytes are no
+ * UTF-8; NULL: it may be shown as it is. */
+const char *utf8_text_refusal(const char *text);
+
 /* A letter of any alphabet, or an accent on one. */
 bool utf8_is_letter(uint32_t code_point);
 

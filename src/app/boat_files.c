@@ -5,6 +5,8 @@
 #include <errno.h>
 #include <string.h>
 
+#include "utf8.h"
+
 /* ---- which boats there are ---- */
 
 /* alder.yaml, boats/alder.yaml: the file is named, not the boat. */
@@ -52,6 +54,17 @@ static const char *boats_folder(const struct options *options, const struct flee
     return text_format(fleet->arena, "%s/boats", options->base);
 }
 
+/* The boat's key is her file's name, which terminals, file names and spreadsheets are to show. */
+static bool name_sound(const struct fleet *fleet, const char *folder, const char *name)
+{
+    const char *wrong = utf8_text_refusal(name);
+    if (wrong != NULL)
+        problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
+                    "give the file the boat's name in plain letters, such as tamarisk.yaml",
+                    "%s/%s is not read: its name holds %s", folder, name, wrong);
+    return wrong == NULL;
+}
+
 bool boats_list(const struct options *options, struct fleet *fleet)
 {
     const char *folder = boats_folder(options, fleet);
@@ -63,6 +76,8 @@ bool boats_list(const struct options *options, struct fleet *fleet)
     }
     for (size_t i = 0; i < found.count; i++) {
         const char *name = found.at[i];
+        if (is_boat_file(fleet->arena, name) && !name_sound(fleet, folder, name))
+            continue;
         if (is_boat_file(fleet->arena, name))
             names_add(&fleet->base_keys,
                       arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml")),

@@ -57,7 +57,9 @@ void boat_judge(struct boat_job *boat)
     problems_about(boat->problems, boat->key, "record");
     if (boat->boat != NULL) {
         struct rules_input input = rules_input_of(boat->job->options, fleet, boat->boat);
+        input.today_behind = fleet->today_behind;
         boat->sound = rules_check(&input, boat->arena, boat->problems) && boat->sound;
+        lost_gear_tell(boat);
     }
     boat->sound = identities_own(fleet->identities, boat->key, boat->source, boat->problems) &&
                   boat->sound;

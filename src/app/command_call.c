@@ -284,7 +284,7 @@ enum exit_status command_call(const struct options *options)
     static const struct job_use use = {.last = STEP_JUDGE, .end = boat_call};
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    if (fleet_open(options, texts_needed(options) ? NEED_TEXTS : 0, &fleet) &&
+    if (fleet_open(options, NEED_ANY_DAY | (texts_needed(options) ? NEED_TEXTS : 0), &fleet) &&
         boat_chosen(options, &fleet) && nature_known(options, &fleet) &&
         call_place_read(options, &fleet, &call.place)) {
         struct job job = job_of(options, &fleet);

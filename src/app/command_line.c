@@ -273,16 +273,29 @@ static bool today_local(struct date *today)
     return true;
 }
 
+enum { SECONDS_DIGITS = 11 };
+
+/* Digits and nothing else: no sign, no space. */
+static bool seconds_parse(const char *text, int64_t *seconds)
+{
+    size_t digits = strspn(text, "0123456789");
+    *seconds = 0;
+    for (size_t i = 0; i < digits && digits <= SECONDS_DIGITS; i++)
+        *seconds = *seconds * 10 + (text[i] - '0');
+    return digits > 0 && digits <= SECONDS_DIGITS && text[digits] == '\0';
+}
+
 /* Where --date does not tell: SOURCE_DATE_EPOCH, a day in UTC, else the clock. */
 static bool today_default(struct date *today)
 {
     const char *epoch = getenv("SOURCE_DATE_EPOCH");
-    char *end = NULL;
+    int64_t seconds;
     if (epoch == NULL || epoch[0] == '\0')
         return today_local(today);
-    long long seconds = strtoll(epoch, &end, 10);
-    *today = date_from_seconds((int64_t)seconds);
-    return *end == '\0' && seconds >= 0 && today->year <= 2199;
+    if (!seconds_parse(epoch, &seconds))
+        return false;
+    *today = date_from_seconds(seconds);
+    return today->year <= 2199;
 }
 
 static bool is_one_of(const char *word, const char *a, const char *b, const char *c)

@@ -132,13 +132,6 @@ static void folder_end(const struct print_folder *folder)
         folder_release(folder->hold);
 }
 
-static struct register_rows rows_by_boat_of(const struct options *options,
-                                            const struct fleet *fleet)
-{
-    struct register_rows rows = register_look(options, fleet->arena);
-    return rows_by_boat(&rows, fleet->arena);
-}
-
 static struct print_run run_of(const struct options *options, const struct fleet *fleet,
                                const struct job *job, const struct print_folder *folder)
 {
@@ -148,8 +141,6 @@ static struct print_run run_of(const struct options *options, const struct fleet
         .registered = is_plain_file(register_path(options, fleet->arena))};
     if (folder->listed) {
         run.listed = printed_by_boat(folder->list.list, fleet->arena);
-        if (run.listed.count > 0 && run.registered)    /* else nothing can stand */
-            run.rows = rows_by_boat_of(options, fleet);
         run_name(&run);
     }
     return run;

@@ -39,7 +39,7 @@ static void base_table_make(const struct options *options, const struct fleet *f
 enum exit_status command_table(const struct options *options)
 {
     struct fleet fleet;
-    if (fleet_open(options, NEED_TEXTS, &fleet))
+    if (fleet_open(options, NEED_TEXTS | NEED_NO_DAY, &fleet))
         base_table_make(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);
     fleet_close(&fleet);

@@ -114,12 +114,15 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     bool crew = crew_read(options, fleet);
     bool judged = base_judge(options, fleet);
     bool spoken = fleet->languages.count == 0 || languages_choose(options, fleet);
-    fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
+    bool today = today_sound(options, needs, fleet);
+    fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged && today;
     if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)
         return false;
     if (boats) {
         models_read(options, fleet);
         boats_read(options, needs, fleet);
+        if ((needs & NEED_FACES) != 0)
+            prints_take(options, fleet);
     }
     return true;
 }

@@ -18,7 +18,9 @@ enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
     NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
-    NEED_BOATS_LATER = 1 << 3,    /* what a boat's file holds is kept no longer than her turn takes */
+    NEED_BOATS_LATER = 1 << 5,    /* what a boat's file holds is kept no longer than her turn takes */
+    NEED_ANY_DAY = 1 << 3,    /* a clock that is wrong is told, and stops nothing: calls */
+    NEED_NO_DAY = 1 << 4,     /* nothing hangs on today */
 };
 
 /* One boat that was asked for. */
@@ -28,6 +30,7 @@ struct boat_asked {
     const char *path;              /* of her file, where it could be read and is read again in her
                                       turn; else NULL */
     uint64_t hash;                 /* of the file at `path` as it was read for her identities */
+    const struct register_rows *prints;    /* her rows of the register; NULL: not looked at */
     const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
@@ -54,6 +57,7 @@ struct fleet {
     struct identities *identities;     /* of every boat of the base */
     struct text_builder *inputs;   /* names and sums of the files that cards of every boat may follow
                                       from: the program's own and the base's, a line each */
+    bool today_behind;             /* today lies before what was done already: it was told */
     bool ready;                    /* what was needed and the base are sound: sheets can be made */
 };
 
@@ -71,6 +75,12 @@ void fleet_close(struct fleet *fleet);
 /* What the checks of that boat start from; of the base where `boat` is NULL. */
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat);
+
+/* ---- today.c ---- */
+
+/* False, with an error, where today lies before a day on which the texts were read or the rescue
+ * centre was checked; where any day will do it is told all the same. */
+bool today_sound(const struct options *options, unsigned needs, struct fleet *fleet);
 
 /* ---- base_procedures.c ---- */
 
@@ -135,6 +145,11 @@ struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key);
 
 /* Of all bytes of the file: for one that is read twice in a run. */
 uint64_t source_hash(const struct source *source);
+
+/* ---- print_lost.c ---- */
+
+/* Gives each boat that was asked for her rows of the register, if the base has one. */
+void prints_take(const struct options *options, struct fleet *fleet);
 
 /* ---- model_files.c ---- */
 

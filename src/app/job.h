@@ -79,6 +79,10 @@ void boat_open(struct boat_job *boat);
 /* The checks of her record and identities, and whether the base lets sheets be made. */
 void boat_judge(struct boat_job *boat);
 
+/* Tells the gear that she had at her last prints, and of which her record says nothing any more.
+ * (print_lost.c) */
+void lost_gear_tell(struct boat_job *boat);
+
 /* Hands her problems over to the fleet and frees what was made for her. */
 void boat_close(struct boat_job *boat);
 
@@ -140,6 +144,9 @@ void no_such_card(struct boat_job *boat, const struct names *keys, const char *n
 /* Of a kind that is made in several languages or on several papers, what is said of the
  * boat is said once: with these. */
 bool sheets_are_first_of_kind(const struct sheets *sheets);
+
+/* Tells what the last prints of these cards said and is recorded no longer. (print_lost.c) */
+void lost_facts_tell(const struct sheets *sheets);
 
 /* What was measured on the pages of the cards that are wanted: see proof_print.
  * (proofread.c) */

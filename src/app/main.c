@@ -17,10 +17,12 @@ int main(int argc, char **argv)
     if (command != NULL)
         status = command->run(&options);
     arena_free(arena);
-    /* What could not be told counts as failed: a full disk under standard output. */
+    /* What could not be told counts as failed: a full disk under standard output or error. */
     if (fflush(stdout) != 0 || ferror(stdout) != 0) {
         fputs("maydeck: failure: standard output could not be written\n", stderr);
         status = EXIT_SYSTEM;
     }
+    if (fflush(stderr) != 0 || ferror(stderr) != 0)
+        status = EXIT_SYSTEM;
     return (int)status;
 }

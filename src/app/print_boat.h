@@ -7,7 +7,6 @@
 #include "print_drafts.h"
 #include "print_made.h"
 #include "printed.h"
-#include "register.h"
 
 /* Rows of the list of the folder, those of each boat side by side in their order. */
 struct printed_by_boat {
@@ -27,7 +26,6 @@ struct print_run {
     bool registered;               /* there is a register */
     char id[PRINT_RUN_NAME + 1];   /* of the run, in the list of the folder */
     struct printed_by_boat listed; /* what lies in the folder by its list */
-    struct register_rows rows;     /* of the register, those of each boat side by side */
     struct print_drafts *drafts;   /* what waits in this process */
 };
 

@@ -174,11 +174,13 @@ static bool all_recorded(const struct print_run *run, const struct printed_row *
 {
     if (run->options->draft || (!run->registered && is_specimen(boat)))
         return true;
-    struct register_rows hers = rows_of_boat(&run->rows, boat->key);
+    const struct register_rows *hers = run->fleet->boats[boat->index].prints;
+    if (hers == NULL)
+        return false;
     for (size_t i = first_of_boat(&run->listed, one->boat);
          i < run->listed.count && text_equal(run->listed.rows[i]->boat, one->boat); i++)
         if (is_of_run(run->listed.rows[i], one) &&
-            !file_recorded(run, run->listed.rows[i], &hers, boat->arena))
+            !file_recorded(run, run->listed.rows[i], hers, boat->arena))
             return false;
     return true;
 }

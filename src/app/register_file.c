@@ -66,11 +66,3 @@ bool register_take(const struct options *options, const struct fleet *fleet,
                     "the last row is not whole: a run was stopped while it wrote");
     return true;
 }
-
-struct register_rows register_look(const struct options *options, struct arena *arena)
-{
-    struct source *source = NULL;
-    if (source_read(arena, register_path(options, arena), APPEND_LIMIT, &source) != SOURCE_READ)
-        return (struct register_rows){0};
-    return register_read(source, arena, problems_new(arena));
-}

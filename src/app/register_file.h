@@ -29,9 +29,6 @@ bool register_change(const char *path, enum append_where where, rows_choose *cho
 bool register_take(const struct options *options, const struct fleet *fleet,
                    struct register_rows *rows);
 
-/* The same, but that there is none is no problem, and nothing that is wrong in it is told. */
-struct register_rows register_look(const struct options *options, struct arena *arena);
-
 /* ---- register_print.c: what `print` records ---- */
 
 /* Rows of what is to be printed, a line a sheet that is registered; of sheets that follow each

@@ -174,6 +174,8 @@ static bool cards_exist(const struct sheets *sheets)
 void sheets_tell(struct sheets *sheets)
 {
     problems_join(sheets->boat->problems, sheets->problems);
+    if (set_kind_of(sheets)->made_of == SET_OF_CARDS)
+        lost_facts_tell(sheets);
     problems_about(sheets->boat->problems, sheets->boat->key, "run");
     sheets->asked_exist = set_kind_of(sheets)->made_of == SET_OF_FORMS || cards_exist(sheets);
 }

@@ -15,7 +15,7 @@
 
 /* Under the address sanitizer each allocation has a block of its own, so that
  * a write past its end is seen. */
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef MEMORY_IS_WATCHED
 #define BLOCK_SIZE ((size_t)1)
 #else
 #define BLOCK_SIZE ((size_t)64 * 1024)

@@ -11,7 +11,7 @@
 
 #include "arena.h"
 
-#ifndef __SANITIZE_ADDRESS__
+#ifndef MEMORY_IS_WATCHED
 
 #define NEXT(type, name) (__extension__(type) dlsym(RTLD_NEXT, #name))
 

@@ -58,6 +58,14 @@ static void string_show(struct text_builder *out, const char *string, size_t len
         (void)character_show(out, string, length, &index);
 }
 
+char *text_visible(struct arena *arena, const char *string)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, "");
+    string_show(&out, string, strlen(string));
+    return out.at;
+}
+
 static void head_print(const struct problem *problem, struct text_builder *out)
 {
     struct place place = problem->place;

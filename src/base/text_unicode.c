@@ -99,3 +99,26 @@ long text_code_points(const char *string)
             return -1;
     return count;
 }
+
+/* Combining, and of no width of its own. */
+static bool is_accent(uint32_t code_point)
+{
+    utf8proc_category_t category = utf8proc_category((utf8proc_int32_t)code_point);
+    return category == UTF8PROC_CATEGORY_MN || category == UTF8PROC_CATEGORY_ME;
+}
+
+size_t text_accents_most(const char *string)
+{
+    size_t length = strlen(string), accents = 0, most = 0;
+    uint32_t code_point;
+
+    for (size_t index = 0; index < length;) {
+        if (!utf8_next(string, length, &index, &code_point)) {
+            index++;
+            code_point = 0;
+        }
+        accents = code_point >= 0x80 && is_accent(code_point) ? accents + 1 : 0;
+        most = accents > most ? accents : most;
+    }
+    return most;
+}

@@ -3,6 +3,8 @@
  * text. */
 #include "utf8.h"
 
+#include <string.h>
+
 #include <utf8proc.h>
 
 bool utf8_next(const char *bytes, size_t length, size_t *index, uint32_t *code_point)
@@ -43,10 +45,14 @@ struct refused_range {
 
 static const char direction_why[] = "an invisible character that turns the direction of writing";
 static const char width_why[] = "an invisible character";
+static const char stroke_why[] =
+    "a mark laid over the letter before it, which then reads as struck out";
 
 /* What the classes below do not tell, or tell less plainly. */
 static const struct refused_range refused_ranges[] = {
+    {.first = 0x0334, .last = 0x0338, .why = stroke_why},
     {.first = 0x034F, .last = 0x034F, .why = width_why},
+    {.first = 0x0488, .last = 0x0489, .why = stroke_why},
     {.first = 0x061C, .last = 0x061C, .why = direction_why},
     {.first = 0x115F, .last = 0x1160, .why = width_why},
     {.first = 0x200B, .last = 0x200D, .why = width_why},
@@ -54,6 +60,7 @@ static const struct refused_range refused_ranges[] = {
     {.first = 0x202A, .last = 0x202E, .why = direction_why},
     {.first = 0x2060, .last = 0x2060, .why = width_why},
     {.first = 0x2066, .last = 0x2069, .why = direction_why},
+    {.first = 0x20D0, .last = 0x20F0, .why = stroke_why},
     {.first = 0x3164, .last = 0x3164, .why = width_why},
     {.first = 0xFE00, .last = 0xFE0F, .why = width_why},
     {.first = 0xFEFF, .last = 0xFEFF, .why = "an invisible byte order mark"},
@@ -84,6 +91,20 @@ const char *utf8_refusal(uint32_t code_point)
     if (why == NULL && code_point > 0xFFFF)
         why = "a character (such as an emoji) that the cards' typefaces lack";
     return why;
+}
+
+const char *utf8_text_refusal(const char *text)
+{
+    size_t length = strlen(text);
+    uint32_t code_point;
+
+    for (size_t index = 0; index < length;) {
+        if (!utf8_next(text, length, &index, &code_point))
+            return "bytes that are no UTF-8";
+        if (utf8_refusal(code_point) != NULL)
+            return utf8_refusal(code_point);
+    }
+    return NULL;
 }
 
 bool utf8_is_letter(uint32_t code_point)

@@ -169,18 +169,36 @@ bool texts_differ(const struct comparing *comparing)
 
 /* ---- reasons ---- */
 
+static bool reason_keep(struct comparing *comparing, const char *reason)
+{
+    for (size_t i = 0; i < comparing->count; i++)
+        if (text_equal(comparing->reasons[i], reason))
+            return false;
+    comparing->reasons = arena_grow(comparing->arena, comparing->reasons, comparing->count,
+                                    &comparing->room, sizeof *comparing->reasons);
+    comparing->reasons[comparing->count++] = reason;
+    return true;
+}
+
 void reason_add(struct comparing *comparing, const char *format, ...)
+{
+    va_list list;
+    va_start(list, format);
+    reason_keep(comparing, text_format_list(comparing->arena, format, list));
+    va_end(list);
+}
+
+void reason_add_lost(struct comparing *comparing, const char *format, ...)
 {
     va_list list;
     va_start(list, format);
     const char *reason = text_format_list(comparing->arena, format, list);
     va_end(list);
-    for (size_t i = 0; i < comparing->count; i++)
-        if (text_equal(comparing->reasons[i], reason))
-            return;
-    comparing->reasons = arena_grow(comparing->arena, comparing->reasons, comparing->count,
-                                    &comparing->room, sizeof *comparing->reasons);
-    comparing->reasons[comparing->count++] = reason;
+    if (!reason_keep(comparing, reason))
+        return;
+    comparing->losses = arena_grow(comparing->arena, comparing->losses, comparing->loss_count,
+                                   &comparing->loss_room, sizeof *comparing->losses);
+    comparing->losses[comparing->loss_count++] = reason;
 }
 
 struct register_changes register_changes(const char *old, const char *now, struct arena *arena)
@@ -197,5 +215,6 @@ struct register_changes register_changes(const char *old, const char *now, struc
     words_compare(&comparing);
     if (comparing.count == 0 && !text_equal(old, now))
         reason_add(&comparing, "its lines stand in another order");
-    return (struct register_changes){comparing.reasons, comparing.count};
+    return (struct register_changes){comparing.reasons, comparing.count, comparing.losses,
+                                     comparing.loss_count};
 }

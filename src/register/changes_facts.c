@@ -75,7 +75,7 @@ static void fact_tell(struct comparing *comparing, const struct content_fact *fa
         reason_add(comparing, "%s: %s is recorded now: %s", fact->subject, field,
                    text_shown(arena, now));
     else if (now == NULL)
-        reason_add(comparing, "%s: %s is no longer recorded (it was %s)", fact->subject, field,
+        reason_add_lost(comparing, "%s: %s is no longer recorded (it was %s)", fact->subject, field,
                    text_shown(arena, old));
     else
         reason_add(comparing, "%s: %s changed from %s to %s", fact->subject, field,

@@ -94,7 +94,7 @@ static void field_change_tell(struct comparing *comparing, const char *tag, cons
     if (old == NULL)
         reason_add(comparing, "%s: %s is recorded now: %s", piece, field, text_shown(arena, now));
     else if (now == NULL)
-        reason_add(comparing, "%s: %s is no longer recorded (it was %s)", piece, field,
+        reason_add_lost(comparing, "%s: %s is no longer recorded (it was %s)", piece, field,
                    text_shown(arena, old));
     else
         reason_add(comparing, "%s: %s changed from %s to %s", piece, field,
@@ -121,13 +121,24 @@ static void fields_tell(struct comparing *comparing, const char *tag)
     }
 }
 
+/* Its side or its spot is not recorded any more. */
+static bool place_is_cut(const char *old, const char *now)
+{
+    size_t length = now == NULL ? 0 : strlen(now);
+    return old != NULL && length > 0 && text_begins(old, now) && old[length] == ',';
+}
+
 static void both_tell(struct comparing *comparing, const char *tag)
 {
     const struct content *old = &comparing->old, *now = &comparing->now;
     const char *was = gear_value(old, tag, KEPT_ITEM), *is = gear_value(now, tag, KEPT_ITEM);
     if (!text_equal(was, is) && was != NULL && is != NULL)
         reason_add(comparing, "%s is another piece of gear now: %s, it was %s", tag, is, was);
-    if (!text_equal(gear_value(old, tag, KEPT_PLACE), gear_value(now, tag, KEPT_PLACE)))
+    if (place_is_cut(gear_value(old, tag, KEPT_PLACE), gear_value(now, tag, KEPT_PLACE)))
+        reason_add_lost(comparing, "%s: its place is told less closely: %s, it was %s",
+                        piece_named(now, tag, comparing->arena), place_told(now, tag),
+                        place_told(old, tag));
+    else if (!text_equal(gear_value(old, tag, KEPT_PLACE), gear_value(now, tag, KEPT_PLACE)))
         reason_add(comparing, "%s moved from %s to %s",
                    piece_named(now, tag, comparing->arena), place_told(old, tag),
                    place_told(now, tag));
@@ -202,8 +213,8 @@ static bool date_compare_piece(struct comparing *comparing, const char *tag)
     if (old == NULL)
         reason_add(comparing, "%s: a date is recorded now: good until %s", piece, now);
     else if (now == NULL)
-        reason_add(comparing, "%s: its date is no longer recorded (it was good until %s)", piece,
-                   old);
+        reason_add_lost(comparing, "%s: its date is no longer recorded (it was good until %s)",
+                        piece, old);
     else
         reason_add(comparing, "%s: good until %s, it was %s", piece, now, old);
     return true;

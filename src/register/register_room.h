@@ -96,10 +96,16 @@ struct comparing {
     size_t gone_count, come_count;
     const char **reasons;
     size_t count, room;
+    const char **losses;       /* those among the reasons that tell of what is recorded no longer */
+    size_t loss_count, loss_room;
     struct arena *arena;
 };
 
 void reason_add(struct comparing *comparing, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* The same of a fact that is recorded no longer. */
+void reason_add_lost(struct comparing *comparing, const char *format, ...)
     __attribute__((format(printf, 2, 3)));
 
 /* Which lines a function looks for; `of` is its own. */

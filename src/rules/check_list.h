@@ -9,6 +9,10 @@
     X(run, FAILURE, "the run itself cannot go on, or was asked for in a wrong way", "maydeck") \
     X(program, FAILURE, "a procedure, word or face of the program is wrong", "maydeck") \
     X(base, ERROR, "base.yaml cannot be read, or says something that cannot be", "maydeck") \
+    X(today_behind, ERROR, "today lies before a day on which a text or the base was checked", \
+      "reason") \
+    X(lost_since_print, DEFICIENCY, "what the last print had is in the record no longer", \
+      "the base's register") \
     X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
       "maydeck") \
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
@@ -49,7 +53,8 @@
     X(gear_date_unknown, DEFICIENCY, "gear that runs out unseen has no date", "judged") \
     X(gear_dates_order, DEFICIENCY, "a piece was serviced or fitted before it was made", \
       "reason") \
-    X(gear_date_to_come, DEFICIENCY, "something was done to a piece on a day to come", "reason") \
+    X(gear_stamp_too_far, DEFICIENCY, "a stamp lies further ahead than that kind of gear lasts", \
+      "the row of the item in src/figure/stamp_limits.c") \
     /* capacities */ \
     X(persons_too_many, DEFICIENCY, "more people than the boat may carry", "the boat's papers") \
     LACK(raft_places_few, DEFICIENCY, "fewer places in the rafts than people", \
@@ -368,6 +373,7 @@
       "C/S T.001 Annex A") \
     X(beacon_other_mmsi, ERROR, "a beacon codes another MMSI than the boat's", \
       "C/S T.001 Annex A") \
+    X(gear_date_to_come, ERROR, "something was done on board on a day to come", "reason") \
     X(co2_share, ERROR, "carbon dioxide would be more than 3 % of the air in the cabins", \
       "NIOSH: short-term limit 3 %, immediately dangerous 4 %")
 

@@ -126,16 +126,45 @@ static bool is_to_come(const struct date_value *value, struct date today)
     return value->given && date_compare(first, today) > 0;
 }
 
+/* Each field that says when something was done; or the clock of the computer is behind. */
+static const enum gear_field done_fields[] = {GEAR_made, GEAR_installed, GEAR_serviced, GEAR_tried};
+
+static void to_come_tell(const struct rule_run *run, const struct date_value *value,
+                         const char *what)
+{
+    const char *today = day(run, run->in->today);
+    if (!run->in->today_behind && is_to_come(value, run->in->today))
+        rule_tell(run, CHECK_gear_date_to_come, value->place,
+                  text_format(run->arena,
+                              "write the day it was done; a date that is due belongs in "
+                              "service_due:. If today\nis not %s, set the clock of the computer, "
+                              "or name the day with --date", today),
+                  "%s %s is after today, %s", what, value->text, today);
+}
+
 static void future_check(const struct rule_run *run, const struct equipment *gear)
 {
-    for (int i = 0; i < EVENTS; i++) {
-        const struct date_value *value = gear_date_field(gear, events[i]);
-        if (is_to_come(value, run->in->today))
-            rule_tell(run, CHECK_gear_date_to_come, value->place,
-                      "write the day it was done; a date that is due belongs in service_due:",
-                      "%s: %s %s is after today, %s", gear_named(run, gear),
-                      gear_field_word(events[i]), value->text, day(run, run->in->today));
-    }
+    for (size_t i = 0; i < sizeof done_fields / sizeof *done_fields; i++)
+        to_come_tell(run, gear_date_field(gear, done_fields[i]),
+                     text_format(run->arena, "%s: %s", gear_named(run, gear),
+                                 gear_field_word(done_fields[i])));
+}
+
+/* A year too far, a digit exchanged: such a piece would count as good for ever. */
+static void stamp_check(const struct rule_run *run, const struct equipment *gear,
+                        enum gear_field field)
+{
+    const struct date_value *value = gear_date_field(gear, field);
+    const struct stamp_limit *limit = stamp_limit_of(gear->kind->item, field);
+    if (!value->given || date_compare(date_first_day(value->date),
+                                      date_add_months(run->in->today, limit->months)) <= 0)
+        return;
+    rule_tell(run, CHECK_gear_stamp_too_far, value->place,
+              text_format(run->arena, "read the %s off the piece again, and correct the year",
+                          field == GEAR_expires ? "date" : "day of its next service"),
+              "%s: %s %s is more than %d years ahead: no %s has a stamp so far (%s)",
+              gear_named(run, gear), gear_field_word(field), value->text, limit->months / 12,
+              item_word(gear->kind->item), limit->source);
 }
 
 void date_rules(const struct rule_run *run)
@@ -150,5 +179,8 @@ void date_rules(const struct rule_run *run)
         outcome_tell(run, gear, &date, charter_outcome(&date, &charter));
         order_check(run, gear);
         future_check(run, gear);
+        stamp_check(run, gear, GEAR_expires);
+        stamp_check(run, gear, GEAR_service_due);
     }
+    to_come_tell(run, &boat->likeness.walk.date, "walked");
 }

@@ -183,6 +183,17 @@ static void quotes_check(struct yaml_reader *reader, const struct piece *piece)
                  "the text stands in typographic quotes, which would be a part of it");
 }
 
+/* More than any language has on one letter; they would run into the lines above and below. */
+enum { ACCENTS_MOST = 3 };
+
+static void accents_check(struct yaml_reader *reader, const struct piece *piece)
+{
+    if (text_accents_most(piece->text) > ACCENTS_MOST)
+        reader_error(reader, piece_place(reader, piece),
+                     "type the text anew, with the letters of your keyboard",
+                     "more than three accents stand on one letter of the text");
+}
+
 void scalar_check(struct yaml_reader *reader, const struct piece *piece)
 {
     size_t offset = reader_offset(reader, piece->start);
@@ -192,6 +203,7 @@ void scalar_check(struct yaml_reader *reader, const struct piece *piece)
     if (piece->style == SCALAR_PLAIN)
         cut_check(reader, piece);
     quotes_check(reader, piece);
+    accents_check(reader, piece);
     if (!escaped)
         tab_check(reader, piece, offset, end);
     if (!escaped && piece->style != SCALAR_BLOCK && strchr(piece->text, '\n') != NULL)

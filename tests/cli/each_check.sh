@@ -109,6 +109,7 @@ with_beacon() {
 # ---- what the stages before and after the checks say ----
 
 fault base alder 's/channel: "67"/channel: "70"/'
+fault today_behind alder 's/checked_on: .*/checked_on: 2027-06-01/'
 fault record alder 's/loa_m: 10.2/loa_m: wide/'
 fault cards alder '/item: fuel_shutoff_diesel,/s/, inside: \[\]//' --all
 fault leads_into_hazard alder '/^radio:/,/zone:/s/zone: navigation_station/zone: engine_space/' --all
@@ -130,6 +131,14 @@ sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
     -e 's/gnss: yes/gnss: no/' \
     tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
 provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
+# A base with a register, and a piece that fell out of the file since the last print.
+rm -rf "$bad"
+cp -R "$good/tamarisk" "$bad"
+maydeck start "$bad" --register
+maydeck print "$bad" --date "$print_date" --card flooding --quiet -o "$scratch/out"
+expect_empty each-lost_since_print-before "$(told "$bad" | grep '^lost_since_print ')"
+sed -i '/tag: F3,/d' "$bad/boats/tamarisk.yaml"
+provokes lost_since_print each-lost_since_print "$(told "$bad")"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.
@@ -190,6 +199,7 @@ fault gear_inside_margin tamarisk '/^approvals:/i\dates: {margin_days: 120}' --f
 fault gear_date_unknown tamarisk '/item: flares,/s/, expires: [0-9-]*//'
 fault gear_dates_order tamarisk '/item: flares,/s/expires/serviced: 2024, made: 2025, expires/'
 fault gear_date_to_come tamarisk '/item: flares,/s/expires/serviced: 2029, expires/'
+fault gear_stamp_too_far tamarisk '/item: epirb,/s/expires: [0-9-]*/expires: 2199/'
 
 # ---- capacities ----
 

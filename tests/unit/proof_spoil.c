@@ -6,6 +6,7 @@
 #include <cmocka.h>
 #include <string.h>
 
+#include "block.h"
 #include "proof_case.h"
 #include "text.h"
 
@@ -20,7 +21,7 @@ struct page_item *try_text(struct proof_try *try, enum block_key block, enum pag
             n-- == 0)
             return item;
     }
-    fail_msg("%s: no text of role %d in %s", try->page.id, (int)role, block);
+    fail_msg("%s: no text of role %d in %s", try->page.id, (int)role, block_word(block));
     return NULL;
 }
 
@@ -39,7 +40,7 @@ struct page_item *try_thing(struct proof_try *try, enum block_key block, enum pa
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].kind == kind && try->items[i].block == block && n-- == 0)
             return &try->items[i];
-    fail_msg("%s: no thing of kind %d in %s", try->page.id, (int)kind, block);
+    fail_msg("%s: no thing of kind %d in %s", try->page.id, (int)kind, block_word(block));
     return NULL;
 }
 

@@ -148,7 +148,7 @@ static void test_end_of_memory(void **state)
 
 /* The sanitizers' allocator ends the process itself where the system's says no,
  * so that there is nothing to see there. */
-#if defined(__SANITIZE_ADDRESS__)
+#ifdef MEMORY_IS_WATCHED
 static void test_system_refuses(void **state)
 {
     (void)state;

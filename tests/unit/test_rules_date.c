@@ -26,6 +26,18 @@ static const struct rule_row rows[] = {
      {.boat = RAFT(", made: 2025-01-01, serviced: 2025-01-01")}},
     {"gear_date_to_come", {.boat = RAFT(", serviced: 2026-11-21")}, 3,
      "serviced 2026-11-21 is after today, 2026-11-20", {.boat = RAFT(", serviced: 2026-11-20")}},
+    {"gear_date_to_come",
+     {.boat = BOAT GEAR PIECE("emergency_tiller, zone: saloon, tried: 2027")}, 3,
+     "tried 2027 is after today, 2026-11-20",
+     {.boat = BOAT GEAR PIECE("emergency_tiller, zone: saloon, tried: 2026-11")}},
+    {"gear_stamp_too_far", {.boat = RAFT(", service_due: 2127-05")}, 3,
+     "service_due 2127-05 is more than 5 years ahead: no liferaft has a stamp so far (trade",
+     {.boat = RAFT(", service_due: 2031-11")}},
+    {"gear_stamp_too_far", {.boat = FLARES(", expires: 2032-12")}, 3,
+     "expires 2032-12 is more than 6 years ahead", {.boat = FLARES(", expires: 2032-11-20")}},
+    {"gear_stamp_too_far", {.boat = BOAT GEAR PIECE("torch, zone: saloon, expires: 2052")}, 3,
+     "expires 2052 is more than 25 years ahead",
+     {.boat = BOAT GEAR PIECE("torch, zone: saloon, expires: 2051")}},
 };
 
 const struct rule_table rule_table_date = RULE_TABLE(date_rules, rows);

@@ -112,6 +112,16 @@ static void test_code_points(void **state)
     assert_int_equal(text_code_points("a\xC5"), -1);
 }
 
+static void test_accents(void **state)
+{
+    (void)state;
+    assert_int_equal(text_accents_most(""), 0);
+    assert_int_equal(text_accents_most("plain, žaba"), 0);
+    assert_int_equal(text_accents_most("a\xCC\x81 e\xCC\x81\xCC\x82 o"), 2);
+    assert_int_equal(text_accents_most("\xCC\x81\xCC\x82\xCC\x83\xCC\x84"), 4);
+    assert_int_equal(text_accents_most("a\xCC\x81\xC5" "b\xCC\x81"), 1);
+}
+
 static const char *const keys[] = {"loa_m", "beam_m", "draught_m", "port", "starboard"};
 
 static const char *nearest(const char *word)
@@ -195,6 +205,7 @@ static void test_digits(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test(test_accents),
         cmocka_unit_test(test_builder),
         cmocka_unit_test(test_builder_grows),
         cmocka_unit_test(test_format),

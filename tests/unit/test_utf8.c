@@ -91,6 +91,8 @@ static void test_refused(void **state)
     (void)state;
     static const char direction[] =
         "an invisible character that turns the direction of writing";
+    static const char stroke[] =
+        "a mark laid over the letter before it, which then reads as struck out";
     static const struct refused rows[] = {
         {0x00, "a control character"}, {0x09, "a control character"},
         {0x0A, "a control character"}, {0x1B, "a control character"},
@@ -109,6 +111,7 @@ static void test_refused(void **state)
         {0xFFFD, "the mark of a character that was lost before"},
         {0x1F525, "a character (such as an emoji) that the cards' typefaces lack"},
         {0xF0000, "a private character that means nothing elsewhere"},
+        {0x0334, stroke}, {0x0336, stroke}, {0x0338, stroke}, {0x0489, stroke}, {0x20D2, stroke},
         {0xE0041, "an invisible character"}, {0x110000, "not assigned to any character"},
     };
 
@@ -116,6 +119,18 @@ static void test_refused(void **state)
         assert_non_null(utf8_refusal(rows[i].code_point));
         assert_string_equal(utf8_refusal(rows[i].code_point), rows[i].why);
     }
+}
+
+static void test_whole_texts(void **state)
+{
+    (void)state;
+    assert_null(utf8_text_refusal(""));
+    assert_null(utf8_text_refusal("tamarisk 2.yaml"));
+    assert_null(utf8_text_refusal("\xC5\xA1ibenik"));
+    assert_string_equal(utf8_text_refusal("a\x1B[31m"), "a control character");
+    assert_string_equal(utf8_text_refusal("a\nb"), "a control character");
+    assert_string_equal(utf8_text_refusal("bad\xFF"), "bytes that are no UTF-8");
+    assert_non_null(utf8_text_refusal("x\xCC\xB6"));
 }
 
 /* Marks of several languages, and what stands for itself. */
@@ -143,6 +158,7 @@ int main(void)
         cmocka_unit_test(test_valid),   cmocka_unit_test(test_invalid),
         cmocka_unit_test(test_length_is_kept), cmocka_unit_test(test_allowed),
         cmocka_unit_test(test_refused),
+        cmocka_unit_test(test_whole_texts),
         cmocka_unit_test(marks_lean_on_words),
     };
 
