@@ -8,6 +8,7 @@
 
 #include "pdf_look.h"
 #include "printed_put.h"
+#include "register_file.h"
 #include "sha256.h"
 #include "sources_sum.h"
 
