@@ -15,9 +15,14 @@
 
 /* Under the address sanitizer each allocation has a block of its own, so that
  * a write past its end is seen. */
-#if defined(__SANITIZE_ADDRESS__)
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)
 #define BLOCK_SIZE ((size_t)1)
-#else
+#endif
+#elif defined(__SANITIZE_ADDRESS__)
+#define BLOCK_SIZE ((size_t)1)
+#endif
+#ifndef BLOCK_SIZE
 #define BLOCK_SIZE ((size_t)64 * 1024)
 #endif
 

@@ -11,7 +11,16 @@
 
 #include "arena.h"
 
-#ifndef __SANITIZE_ADDRESS__
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)
+#define HEAP_IS_THE_SANITIZERS
+#endif
+#endif
+#ifdef __SANITIZE_ADDRESS__
+#define HEAP_IS_THE_SANITIZERS
+#endif
+
+#ifndef HEAP_IS_THE_SANITIZERS
 
 #define NEXT(type, name) (__extension__(type) dlsym(RTLD_NEXT, #name))
 

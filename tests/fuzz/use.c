@@ -1,0 +1,100 @@
+/* use.c - what a sound record is used for, and what must hold of the sheets composed from it. */
+#include "fuzz.h"
+
+#include <string.h>
+
+#include "due.h"
+#include "prove.h"
+#include "reasons.h"
+#include "register.h"
+#include "rules.h"
+#include "sheet_kinds.h"
+#include "text.h"
+
+/* A code is one that a crew can read off and the program then knows. */
+static void code_check(const struct fuzz *fuzz, const struct sheet *sheet)
+{
+    const char *code = check_code(sheet, fuzz->arena), *read = NULL, *wrong = NULL;
+    CHECK(code_read(code, fuzz->arena, &read, &wrong) == CODE_SOUND && text_equal(read, code));
+}
+
+/* What the register keeps of a sheet comes back as it was. */
+static void content_check(const struct fuzz *fuzz, const struct compose_input *input,
+                          const struct sheet *sheet)
+{
+    const char *content = register_content(input, sheet, fuzz->arena);
+    const char *packed = content_pack(content, fuzz->arena);
+    CHECK(text_equal(content_unpack(packed, fuzz->arena), content));
+    CHECK(register_changes(content, content, fuzz->arena).count == 0);
+}
+
+static void sheet_check(const struct fuzz *fuzz, const struct compose_input *input,
+                        const struct sheet_set *set, const struct sheet *sheet)
+{
+    struct text_builder out = text_builder_in(fuzz->arena);
+    sheet_dump(sheet, &out);
+    CHECK(text_is_shown(out.at));
+    if (sheet->held)
+        return;
+    out = text_builder_in(fuzz->arena);
+    card_reasons(input, set, sheet, &out);
+    CHECK(text_is_shown(out.at));
+    if (!sheet_is_registered(sheet))
+        return;
+    code_check(fuzz, sheet);
+    content_check(fuzz, input, sheet);
+}
+
+static void scripts_say(const struct fuzz *fuzz, const struct compose_input *input)
+{
+    struct problems *problems = problems_new(fuzz->arena);
+    enum script_form form = (enum script_form)fuzz_choice(fuzz, SCRIPT_FORM_COUNT);
+    const struct script *script = call_script(input, form, NULL, fuzz->arena, problems);
+    CHECK(script != NULL || problems_reach(problems, SEVERITY_NOTE));
+    if (script != NULL)
+        CHECK(text_is_shown(script_text(script, fuzz->arena)));
+}
+
+static void dates_list(const struct fuzz *fuzz, const struct compose_input *input)
+{
+    struct due_list list = {.arena = fuzz->arena};
+    struct text_builder out = text_builder_in(fuzz->arena);
+    due_of_boat(&list, input->boat, input->base, input->words);
+    due_of_base(&list, input->base);
+    due_sort(&list);
+    due_calendar(&list, fuzz_today, &out);
+    for (size_t i = 1; i < list.count; i++)
+        CHECK(!list.rows[i].known || list.rows[i - 1].known);
+}
+
+void set_check(const struct fuzz *fuzz, const struct compose_input *input,
+               const struct sheet_set *set)
+{
+    size_t held = 0;
+    for (size_t i = 0; i < set->count; i++) {
+        held += set->sheets[i]->held ? 1 : 0;
+        sheet_check(fuzz, input, set, set->sheets[i]);
+    }
+    CHECK(held == 0 || problems_reach(fuzz->problems, SEVERITY_DEFICIENCY));
+    problems_check(fuzz);
+}
+
+const struct sheet_set *boat_use(const struct fuzz *fuzz, const struct compose_input *input)
+{
+    struct rules_input rules = {.boat = input->boat, .base = input->base, .today = fuzz_today,
+                                .from = fuzz_today, .to = fuzz_today};
+    struct text_builder out = text_builder_in(fuzz->arena);
+    bool sound = boat_cards_check(input->boat, input->base, input->procedures, fuzz->arena,
+                                  fuzz->problems);
+    sound = rules_check(&rules, fuzz->arena, fuzz->problems) && sound;
+    dates_list(fuzz, input);
+    figures_for_base(input, &out);
+    problems_check(fuzz);
+    if (!sound)
+        return NULL;
+    const struct sheet_set *set = compose_set(input, fuzz->arena, fuzz->problems);
+    CHECK(set != NULL && set->count > 0);
+    set = hazards_judge(input, set, fuzz->arena, fuzz->problems);
+    scripts_say(fuzz, input);
+    return set;
+}
