@@ -11,16 +11,16 @@
 
 #include "arena.h"
 
-#if defined(__has_feature)
+/* Two compilers, two names for it. */
+#if defined(__SANITIZE_ADDRESS__)
+#define HEAP_IS_WATCHED 1
+#elif defined(__has_feature)
 #if __has_feature(address_sanitizer)
-#define HEAP_IS_THE_SANITIZERS
+#define HEAP_IS_WATCHED 1
 #endif
-#endif
-#ifdef __SANITIZE_ADDRESS__
-#define HEAP_IS_THE_SANITIZERS
 #endif
 
-#ifndef HEAP_IS_THE_SANITIZERS
+#ifndef HEAP_IS_WATCHED
 
 #define NEXT(type, name) (__extension__(type) dlsym(RTLD_NEXT, #name))
 

@@ -10,7 +10,7 @@
 
 enum { RATING_DIGITS = 3 };
 
-/* Moves past a number of 1 to 999 without leading zero; 0: there is none. */
+/* Moves past a number of 1 to 999 without leading zero; 0: there is none, or it is longer. */
 static int number_take(const char **at)
 {
     int value = 0;
@@ -18,7 +18,8 @@ static int number_take(const char **at)
     if (**at == '0')
         return 0;
     for (; **at >= '0' && **at <= '9'; (*at)++, digits++)
-        value = value * 10 + (**at - '0');
+        if (digits < RATING_DIGITS)
+            value = value * 10 + (**at - '0');
     return digits <= RATING_DIGITS ? value : 0;
 }
 

@@ -66,7 +66,7 @@ bool text_is_shown(const char *text)
         uint32_t point;
         if (!utf8_next(text, length, &i, &point))
             return false;
-        if (point != '\n' && (point < 0x20 || (point >= 0x7F && point < 0xA0)))
+        if (point != '\n' && point != '\t' && (point < 0x20 || (point >= 0x7F && point < 0xA0)))
             return false;
     }
     return true;
@@ -101,8 +101,12 @@ static void place_check(const struct place *place)
 static void problem_check(const struct fuzz *fuzz, const struct problem *problem)
 {
     struct text_builder out = text_builder_in(fuzz->arena);
-    CHECK(!text_empty(problem->what) && text_is_shown(problem->what));
-    CHECK(problem->remedy == NULL || (*problem->remedy != '\0' && text_is_shown(problem->remedy)));
+    CHECK(!text_empty(problem->what));
+    CHECK(problem->remedy == NULL || *problem->remedy != '\0');
+    if (utf8_first_invalid(fuzz->bytes, fuzz->length) == fuzz->length) {
+        CHECK(text_code_points(problem->what) >= 0);
+        CHECK(problem->remedy == NULL || text_code_points(problem->remedy) >= 0);
+    }
     CHECK(problem->check != NULL && problem->severity < SEVERITY_COUNT);
     place_check(&problem->place);
     problem_print(problem, &out);
@@ -117,16 +121,38 @@ void problems_check(const struct fuzz *fuzz)
         problem_check(fuzz, &all[i]);
 }
 
+static void problems_show(const struct fuzz *fuzz)
+{
+    struct text_builder out = text_builder_in(fuzz->arena);
+    size_t count;
+    const struct problem *all = problems_sorted(fuzz->problems, &count);
+    for (size_t i = 0; i < count; i++)
+        problem_print(&all[i], &out);
+    fprintf(stderr, "%s", out.length > 0 ? out.at : "nothing was told\n");
+}
+
 /* An error in a file names its place there and how it is mended. */
+static void error_check(const struct fuzz *fuzz, const struct problem *error)
+{
+    struct text_builder out = text_builder_in(fuzz->arena);
+    problem_print(error, &out);
+    if (error->severity != SEVERITY_ERROR || error->place.source == NULL || error->remedy == NULL)
+        fprintf(stderr, "%s", out.at);
+    CHECK(error->severity == SEVERITY_ERROR);
+    CHECK(error->place.source != NULL);
+    CHECK(error->remedy != NULL);
+}
+
 void sound_check(const struct fuzz *fuzz, bool sound)
 {
     size_t count;
     const struct problem *all = problems_sorted(fuzz->problems, &count);
     problems_check(fuzz);
-    CHECK(sound == !problems_reach(fuzz->problems, SEVERITY_ERROR));
+    bool good = problems_reach(fuzz->problems, sound ? SEVERITY_ERROR : SEVERITY_HELD) != sound;
+    if (!good)
+        problems_show(fuzz);
+    CHECK(good);
     for (size_t i = 0; i < count; i++)
-        if (all[i].severity >= SEVERITY_ERROR) {
-            CHECK(all[i].severity == SEVERITY_ERROR);
-            CHECK(all[i].place.source != NULL && all[i].remedy != NULL);
-        }
+        if (all[i].severity >= SEVERITY_ERROR)
+            error_check(fuzz, &all[i]);
 }

@@ -58,10 +58,12 @@ size_t fuzz_choice(const struct fuzz *fuzz, size_t count);
 /* All problems told so far are such as can be told: words, a place that there is, printable. */
 void problems_check(const struct fuzz *fuzz);
 
-/* The same; and what was read is NULL or unsound just where an error was told. */
+/* The same; each error has a place and a remedy; what is sound has none, and of what is not it was
+ * told why. */
 void sound_check(const struct fuzz *fuzz, bool sound);
 
-/* A text that a person may see: UTF-8 without control characters, but for line ends. */
+/* A text that a person may see: UTF-8 without control characters, but for line ends and
+ * tabs. */
 bool text_is_shown(const char *text);
 
 /* ---- own.c: the program's own files and sound records, read once ---- */

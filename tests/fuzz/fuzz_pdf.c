@@ -102,7 +102,7 @@ static struct page_item item_take(struct taking *taking, size_t parts)
     else if (item.kind == PAGE_PATH)
         path_take(taking, &item);
     else if (item.kind == PAGE_SIGN) {
-        item.sign = (enum sign_class)(byte_take(taking) % 8);
+        item.sign = (enum sign_class)(1 + byte_take(taking) % (SIGN_CLASS_COUNT - 1));
         item.glyph = (enum symbol_key)(byte_take(taking) % SYMBOL_COUNT);
     } else if (item.kind == PAGE_LINE) {
         item.from = (struct point){length_take(taking), length_take(taking)};

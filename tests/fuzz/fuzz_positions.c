@@ -66,14 +66,22 @@ static void bearing_check(const struct fuzz *fuzz)
                         &again) == BEARING_SOUND);
 }
 
+/* What is to be written in its place is a date. */
+static void remedy_check(const struct fuzz *fuzz)
+{
+    struct date date;
+    const char *remedy = date_remedy(fuzz->arena, fuzz->bytes);
+    CHECK(text_is_shown(remedy));
+    if (text_begins(remedy, "write ") && is_digit(remedy[6]))
+        CHECK(date_parse(remedy + 6, &date));
+}
+
 static void date_check(const struct fuzz *fuzz)
 {
-    struct date date, again, meant;
-    CHECK(text_is_shown(date_remedy(fuzz->arena, "30.04.2027")));
+    struct date date, again;
     if (!date_parse(fuzz->bytes, &date)) {
-        meant = text_code_points(fuzz->bytes) < 0 ? (struct date){0}
-                                                  : date_meant(fuzz->arena, fuzz->bytes);
-        CHECK(meant.year == 0 || (meant.month >= 0 && meant.month <= 12 && meant.day <= 31));
+        if (text_code_points(fuzz->bytes) >= 0)
+            remedy_check(fuzz);
         return;
     }
     CHECK(date.year >= 1900 && date.year <= 2199);

@@ -57,7 +57,8 @@ static void a_rating_without_its_system_is_refused(void **state)
                                        "5-B", "25F", "2-A:K"};
     static const char *const wrong[] = {
         "", "en", "en ", "us ", "en  34B", " en 34B", "en 34B ", "en 34B  C", "en 34-B",
-        "en 34b", "en B34", "en 034B", "en 0B", "en 1000B", "en 34", "en 34B 34B", "en 13A:70B",
+        "en 34b", "en B34", "en 034B", "en 0B", "en 1000B", "en 9999999999B",
+        "en 34", "en 34B 34B", "en 13A:70B",
         "en 34B 10-B", "en K", "en C C", "en 34B,C", "us 10B:C", "us 10-B C", "us 10-B:",
         "us :C", "us 10-", "us -B", "us 10-B:10-B", "us 5-F", "us 10-B:5-C", "uk 34B", "En 34B",
         "en34B", "powder", "13A 10-B", "en 13A 70B us 10-B", "en 13A\t70B"};
