@@ -108,7 +108,8 @@ OPTIONS_san      := -O1 -g -fno-omit-frame-pointer -fsanitize=address,undefined 
 OPTIONS_debug    := -O0 -g3
 OPTIONS_coverage := -O0 -g --coverage
 OPTIONS_fuzz     := -O2 -g -fno-omit-frame-pointer -fno-sanitize-recover=all \
-                    -fsanitize=address,undefined,fuzzer-no-link
+                    -fsanitize=address,undefined,fuzzer-no-link \
+                    -fno-sanitize-coverage=trace-cmp,stack-depth
 LINK_release     := $(HARDEN_LINK)
 LINK_san         := -fsanitize=address,undefined
 LINK_debug       :=

@@ -32,7 +32,8 @@ static void tally_close(const struct text_check *check, const struct tally *tall
 {
     if (tally->count > TOLD_LIMIT)
         problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source),
-                    "put them right in the same way as those that are told", "%zu more %s", tally->count - TOLD_LIMIT, tally->more);
+                    "put them right in the same way as those that are told",
+                    "%zu more %s", tally->count - TOLD_LIMIT, tally->more);
 }
 
 static void byte_tell(const struct text_check *check, size_t offset)
