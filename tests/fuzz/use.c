@@ -39,6 +39,17 @@ static void sheet_check(const struct fuzz *fuzz, const struct sheet *sheet)
         code_check(fuzz, sheet);
 }
 
+/* What a sheet says on the radio alone is there, or it is told why not. */
+static void calls_check(const struct fuzz *fuzz, const struct compose_input *input,
+                        const struct sheet *sheet)
+{
+    struct problems *told = problems_new(fuzz->arena);
+    struct text_builder out = text_builder_in(fuzz->arena);
+    const struct sheet *calls = sheet_calls(input, sheet->id, fuzz->arena, told);
+    sheet_dump(calls, &out);
+    CHECK(out.length == 0 || text_is_shown(out.at));
+}
+
 /* What takes its time, of some sheets of each set. */
 static void sheet_explain(const struct fuzz *fuzz, const struct compose_input *input,
                           const struct sheet_set *set, const struct sheet *sheet)
@@ -46,8 +57,12 @@ static void sheet_explain(const struct fuzz *fuzz, const struct compose_input *i
     struct text_builder out = text_builder_in(fuzz->arena);
     card_reasons(input, set, sheet, &out);
     CHECK(text_is_shown(out.at));
-    if (sheet_is_registered(sheet))
+    if (!sheet->held && sheet_is_registered(sheet))
         content_check(fuzz, input, sheet);
+    out = text_builder_in(fuzz->arena);
+    figure_reasons(input, set, figure_at(fuzz_choice(fuzz, figure_count())), &out);
+    CHECK(text_is_shown(out.at));
+    calls_check(fuzz, input, sheet);
 }
 
 static void scripts_say(const struct fuzz *fuzz, const struct compose_input *input)
@@ -79,7 +94,7 @@ void set_check(const struct fuzz *fuzz, const struct compose_input *input,
     for (size_t i = 0; i < set->count; i++) {
         held += set->sheets[i]->held ? 1 : 0;
         sheet_check(fuzz, set->sheets[i]);
-        if (!set->sheets[i]->held && i % EXPLAINED_ONE_IN == chosen)
+        if (i % EXPLAINED_ONE_IN == chosen)
             sheet_explain(fuzz, input, set, set->sheets[i]);
     }
     CHECK(held == 0 || problems_reach(fuzz->problems, SEVERITY_DEFICIENCY));
