@@ -25,37 +25,34 @@ static struct sheet_set some_sheets(const struct fuzz *fuzz, const struct sheet_
     return some;
 }
 
-/* A sheet that is not held has all its pages, or it was told why not. */
+static void report_check(const struct fuzz *fuzz, const struct page *page,
+                         const struct proof_report *report)
+{
+    struct text_builder out = text_builder_in(fuzz->arena);
+    CHECK(report->measured > 0 && report->count >= report->errors + report->notes);
+    proof_print(report, "any", page->id, &out);
+    CHECK(text_is_shown(out.at));
+}
+
+/* The pages that the proofreader lets pass. A sheet that is not held has all its pages, or it was
+ * told why not. */
 static size_t pages_take(const struct fuzz *fuzz, const struct laid_set *laid,
                          const struct page **pages)
 {
+    const struct proof_report *report = proof_set(laid, own.faces, fuzz->arena);
     size_t count = 0;
     for (size_t i = 0; i < laid->count; i++)
-        for (size_t p = 0; p < laid->sheets[i].page_count; p++) {
+        for (size_t p = 0; p < laid->sheets[i].page_count; p++, report++) {
             const struct page *page = laid->sheets[i].pages[p];
             CHECK(page != NULL || laid->sheets[i].sheet->held ||
                   problems_reach(fuzz->problems, SEVERITY_HELD));
-            if (page != NULL && count < PAGES_MOST)
+            if (page == NULL)
+                continue;
+            report_check(fuzz, page, report);
+            if (report->errors == 0 && count < PAGES_MOST)
                 pages[count++] = page;
         }
     return count;
-}
-
-/* Without what the proofreader refuses. */
-static size_t pages_proved(const struct fuzz *fuzz, const struct page **pages, size_t count)
-{
-    size_t left = 0;
-    for (size_t i = 0; i < count; i++) {
-        struct proof_report report;
-        struct text_builder out = text_builder_in(fuzz->arena);
-        proof_page(pages[i], own.faces, fuzz->arena, &report);
-        CHECK(report.measured > 0 && report.count >= report.errors + report.notes);
-        proof_print(&report, "any", pages[i]->id, &out);
-        CHECK(text_is_shown(out.at));
-        if (report.errors == 0)
-            pages[left++] = pages[i];
-    }
-    return left;
 }
 
 static void pdf_check_whole(const struct fuzz *fuzz, const struct page *const *pages, size_t count)
@@ -88,8 +85,7 @@ static void page_one(struct fuzz *fuzz)
     struct layout_input layout = {&some, own.faces, &paper, input.draft};
     struct laid_set laid = layout_set(&layout, fuzz->arena, fuzz->problems);
     problems_check(fuzz);
-    size_t count = pages_take(fuzz, &laid, pages);
-    pdf_check_whole(fuzz, pages, pages_proved(fuzz, pages, count));
+    pdf_check_whole(fuzz, pages, pages_take(fuzz, &laid, pages));
 }
 
 const struct harness harness = {page_open_own, page_one, true};
