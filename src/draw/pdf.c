@@ -23,6 +23,16 @@ struct pdf_input {
     struct arena *arena;
 };
 
+/* A document while its pages are drawn. */
+struct writing {
+    struct pdf_file *file;
+    const struct pdf_face *faces;
+    HPDF_Dict fonts;               /* for the resources of pages */
+    struct pdf_forms *forms;
+    struct content content;        /* of one page after the other */
+    struct tree tree;
+};
+
 #define ID_BYTES 16
 
 static void failure_keep(HPDF_STATUS error, HPDF_STATUS detail, void *context)
@@ -88,7 +98,7 @@ static bool subsets_make(struct pdf_input *input, struct problems *problems)
     return true;
 }
 
-static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
+static bool faces_embed(struct pdf_file *file, const struct pdf_input *input,
                         struct pdf_face faces[FACE_COUNT])
 {
     for (size_t i = 0; i < FACE_COUNT; i++) {
@@ -98,24 +108,34 @@ static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
         faces[i].subset = input->subsets[i];
         faces[i].metrics = face_metrics(input->faces, role);
         faces[i].space = input->spaces[i];
-        faces[i].font = font_embed(document, &faces[i].subset, faces[i].metrics,
-                                   face_postscript_name(input->faces, role), input->arena);
+        faces[i].font = font_embed(file, &faces[i].subset, faces[i].metrics,
+                                   face_postscript_name(input->faces, role));
         if (faces[i].font == NULL)
             return false;
     }
     return true;
 }
 
-static void page_fonts_add(HPDF_Doc document, HPDF_Page page, const struct pdf_face *faces)
+/* The faces by the names that pages call them by. */
+static HPDF_Dict fonts_dictionary(HPDF_Doc document, const struct pdf_face *faces)
 {
-    HPDF_Dict resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
-    HPDF_Dict fonts = HPDF_Dict_New(document->mmgr);
+    HPDF_Dict fonts = dictionary_new(document);
 
-    if (resources == NULL || fonts == NULL || HPDF_Dict_Add(resources, "Font", fonts) != HPDF_OK)
-        return;
-    for (size_t i = 0; i < FACE_COUNT; i++)
+    for (size_t i = 0; fonts != NULL && i < FACE_COUNT; i++)
         if (faces[i].font != NULL)
             HPDF_Dict_Add(fonts, font_key((enum face_role)i), faces[i].font);
+    return fonts;
+}
+
+/* What all pages share. */
+static void page_resources_add(const struct writing *writing, HPDF_Page page)
+{
+    HPDF_Dict resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
+
+    if (resources == NULL || writing->fonts == NULL || forms_dictionary(writing->forms) == NULL)
+        return;
+    HPDF_Dict_Add(resources, "Font", writing->fonts);
+    HPDF_Dict_Add(resources, "XObject", forms_dictionary(writing->forms));
 }
 
 /* The box that is left of a sheet that is cut. */
@@ -172,7 +192,8 @@ static void view_draw(const struct canvas *canvas, const struct page_item *item)
     struct page_item *items = arena_array(canvas->arena, page->count, sizeof *items);
     struct page picture = *page;
     struct canvas inner = *canvas;
-    HPDF_REAL scale = points(item->area.width) / points(page->width);
+    int64_t scale = (int64_t)item->area.width * MICRO / page->width;
+    struct pen_state before = canvas->content->state;
 
     for (size_t i = 0; i < page->count; i++) {
         items[i] = page->items[i];
@@ -182,13 +203,19 @@ static void view_draw(const struct canvas *canvas, const struct page_item *item)
     inner.palette = page->palette;
     inner.height = page->height;
     tags_end(canvas);
-    HPDF_Page_GSave(canvas->page);
-    HPDF_Page_Concat(canvas->page, scale, 0, 0, scale, points(item->area.x),
-                     canvas_y(canvas, item->area.y + item->area.height));
+    content_add(canvas->content, "q ");
+    content_micro_add(canvas->content, scale);
+    content_add(canvas->content, "0 0 ");
+    content_micro_add(canvas->content, scale);
+    content_milli_add(canvas->content, item->area.x);
+    content_milli_add(canvas->content,
+                      (int64_t)canvas->height - item->area.y - item->area.height);
+    content_add(canvas->content, "cm\n");
     for (size_t i = 0; i < picture.count; i++)
         item_draw(&inner, &picture, i);
     tags_end(canvas);
-    HPDF_Page_GRestore(canvas->page);
+    content_add(canvas->content, "Q\n");
+    canvas->content->state = before;
 }
 
 static void item_draw(const struct canvas *canvas, const struct page *page, size_t index)
@@ -216,23 +243,29 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
     }
 }
 
-static void page_draw(struct tree *tree, const struct page *page, const struct pdf_face *faces)
+static void page_draw(struct writing *writing, const struct page *page)
 {
+    struct tree *tree = &writing->tree;
     struct page_tags tags = {.page = page};
-    struct canvas canvas = {HPDF_AddPage(tree->document), page->palette, page->height, faces,
-                            &tags, tree->arena};
+    struct canvas canvas = {.page = HPDF_AddPage(tree->document), .content = &writing->content,
+                            .palette = page->palette, .height = page->height,
+                            .faces = writing->faces, .forms = writing->forms, .tags = &tags,
+                            .arena = tree->arena};
 
     if (canvas.page == NULL)
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
     page_trim_add(tree->document, &canvas, page);
-    page_fonts_add(tree->document, canvas.page, faces);
+    page_resources_add(writing, canvas.page);
     if (page->count > 0)
         page_outline_add(tree->document, canvas.page, page->title, tree->arena);
+    content_page_begin(canvas.content);
     for (size_t i = 0; i < page->count; i++)
         item_draw(&canvas, page, i);
     tags_end(&canvas);
+    stream_fill(writing->file, ((HPDF_PageAttr)canvas.page->attr)->contents,
+                (const unsigned char *)canvas.content->at, canvas.content->length);
     tree_page_add(tree, &canvas);
 }
 
@@ -250,15 +283,20 @@ static void identity_reserve(HPDF_Doc document)
 static void document_fill(HPDF_Doc document, const struct pdf_input *input)
 {
     struct pdf_face faces[FACE_COUNT] = {{0}};
+    struct pdf_file *file = arena_alloc(input->arena, sizeof *file);
 
-    HPDF_SetCompressionMode(document, HPDF_COMP_ALL);
+    file_begin(file, document, input->arena);
     facts_add(document, input->document, input->arena);
-    colours_add(document, input->arena);
-    if (!faces_embed(document, input, faces))
+    colours_add(file);
+    if (!faces_embed(file, input, faces))
         return;
-    struct tree tree = tree_begin(document, input->document->language, input->arena);
+    struct writing writing = {.file = file, .faces = faces,
+                              .fonts = fonts_dictionary(document, faces),
+                              .forms = forms_new(file), .content = content_in(input->arena),
+                              .tree = tree_begin(document, input->document->language,
+                                                 input->arena)};
     for (size_t i = 0; i < input->document->count; i++)
-        page_draw(&tree, input->document->pages[i], faces);
+        page_draw(&writing, input->document->pages[i]);
     identity_reserve(document);
     document->pdf_version = HPDF_VER_17;
 }

@@ -1,6 +1,46 @@
 /* pdf_object.c - objects of a document that several files of the room make (room: draw). */
 #include "pdf_private.h"
 
+#include "promise.h"
+
+/* Memory of zlib is the document's, as all else. */
+static void *packer_alloc(void *arena, unsigned count, unsigned size)
+{
+    return arena_array(arena, count, size);
+}
+
+static void packer_free(void *arena, void *at)
+{
+    (void)arena;
+    (void)at;
+}
+
+void file_begin(struct pdf_file *file, HPDF_Doc document, struct arena *arena)
+{
+    *file = (struct pdf_file){.document = document, .arena = arena};
+    file->packer = (z_stream){.zalloc = packer_alloc, .zfree = packer_free, .opaque = arena};
+    promise(deflateInit(&file->packer, PACKING_LEVEL) == Z_OK);
+}
+
+/* Into room that the next stream takes again. */
+static struct bytes packed(struct pdf_file *file, const unsigned char *bytes, size_t length)
+{
+    z_stream *packer = &file->packer;
+
+    promise(deflateReset(packer) == Z_OK && length <= UINT32_MAX / 2);
+    size_t most = deflateBound(packer, (uLong)length);
+    if (most > file->room) {
+        file->room = 2 * most;
+        file->packed = arena_alloc(file->arena, file->room);
+    }
+    packer->next_in = bytes;
+    packer->avail_in = (uInt)length;
+    packer->next_out = file->packed;
+    packer->avail_out = (uInt)most;
+    promise(deflate(packer, Z_FINISH) == Z_STREAM_END);
+    return (struct bytes){file->packed, most - packer->avail_out};
+}
+
 HPDF_Dict dictionary_new(HPDF_Doc document)
 {
     HPDF_Dict dictionary = HPDF_Dict_New(document->mmgr);
@@ -10,14 +50,38 @@ HPDF_Dict dictionary_new(HPDF_Doc document)
     return dictionary;
 }
 
-HPDF_Dict stream_new(HPDF_Doc document, const unsigned char *bytes, size_t length)
+/* Libharu writes the filter of what it packs itself only. */
+static HPDF_STATUS filter_write(HPDF_Dict dictionary, HPDF_Stream stream)
+{
+    (void)dictionary;
+    return HPDF_Stream_WriteStr(stream, "/Filter /FlateDecode\n");
+}
+
+bool stream_fill(struct pdf_file *file, HPDF_Dict stream, const unsigned char *bytes,
+                 size_t length)
+{
+    struct bytes packed_bytes = packed(file, bytes, length);
+
+    stream->filter = HPDF_STREAM_FILTER_NONE;
+    stream->write_fn = filter_write;
+    return HPDF_Stream_Write(stream->stream, packed_bytes.at,
+                             (HPDF_UINT)packed_bytes.length) == HPDF_OK;
+}
+
+HPDF_Dict stream_new(struct pdf_file *file, const unsigned char *bytes, size_t length)
+{
+    HPDF_Dict stream = HPDF_DictStream_New(file->document->mmgr, file->document->xref);
+
+    return stream != NULL && stream_fill(file, stream, bytes, length) ? stream : NULL;
+}
+
+HPDF_Dict stream_plain_new(HPDF_Doc document, const unsigned char *bytes, size_t length)
 {
     HPDF_Dict stream = HPDF_DictStream_New(document->mmgr, document->xref);
 
-    if (stream == NULL)
+    if (stream == NULL ||
+        HPDF_Stream_Write(stream->stream, bytes, (HPDF_UINT)length) != HPDF_OK)
         return NULL;
-    stream->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
-    if (HPDF_Stream_Write(stream->stream, bytes, (HPDF_UINT)length) != HPDF_OK)
-        return NULL;
+    stream->filter = HPDF_STREAM_FILTER_NONE;
     return stream;
 }

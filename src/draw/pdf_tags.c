@@ -18,15 +18,10 @@ static const char *const types[READING_KIND_COUNT] = {
 
 /* ---- content ---- */
 
-static void content_write(const struct canvas *canvas, const char *operators)
-{
-    HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, operators);
-}
-
 void tags_end(const struct canvas *canvas)
 {
     if (canvas->tags->begun)
-        content_write(canvas, "EMC\n");
+        content_add(canvas->content, "EMC\n");
     canvas->tags->begun = false;
 }
 
@@ -37,8 +32,12 @@ static void stretch_begin(const struct canvas *canvas, size_t part, const char *
     struct page_tags *tags = canvas->tags;
 
     promise(part < tags->page->part_count);
-    content_write(canvas, text_format(canvas->arena, "/%s <</MCID %zu%s>> BDC\n", type,
-                                      tags->count, properties));
+    content_add(canvas->content, "/");
+    content_add(canvas->content, type);
+    content_add(canvas->content, " <</MCID ");
+    content_whole_add(canvas->content, (int64_t)tags->count);
+    content_add(canvas->content, properties);
+    content_add(canvas->content, ">> BDC\n");
     tags->owners = arena_grow(canvas->arena, tags->owners, tags->count, &tags->room,
                               sizeof *tags->owners);
     tags->owners[tags->count++] = part;
@@ -54,7 +53,7 @@ void tags_go_to(const struct canvas *canvas, size_t part)
     tags->begun = true;
     tags->part = part;
     if (part == 0)
-        content_write(canvas, "/Artifact BMC\n");
+        content_add(canvas->content, "/Artifact BMC\n");
     else
         stretch_begin(canvas, part, types[tags->page->parts[part].kind], "");
 }
@@ -67,7 +66,7 @@ void tags_spell(const struct canvas *canvas, size_t part, const char *utf16)
 
     tags_end(canvas);
     if (part == 0)
-        content_write(canvas, text_format(canvas->arena, "/Span <<%s>> BDC\n", property));
+        content_add(canvas->content, text_format(canvas->arena, "/Span <<%s>> BDC\n", property));
     else
         stretch_begin(canvas, part, "Span", property);
     canvas->tags->begun = true;
@@ -185,7 +184,7 @@ static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t ind
 static void part_element_add(struct page_tree *made, size_t part, HPDF_Dict parent);
 
 /* The stretches of the part, and parts among its words, in the order of painting. */
-static void content_add(struct page_tree *made, size_t part, HPDF_Dict element)
+static void stretches_add(struct page_tree *made, size_t part, HPDF_Dict element)
 {
     const struct page_tags *tags = made->tags;
     HPDF_Array kids = element == NULL ? NULL : HPDF_Dict_GetItem(element, "K", HPDF_OCLASS_ARRAY);
@@ -268,7 +267,7 @@ static void part_element_add(struct page_tree *made, size_t part, HPDF_Dict pare
     if (own->kind == READING_GROUP || own->kind == READING_ENTRY)
         parts_add(made, part, PARTS_OTHERS, element);
     else
-        content_add(made, part, element);
+        stretches_add(made, part, element);
 }
 
 /* ---- the tree ---- */
