@@ -5,8 +5,10 @@
 #include <string.h>
 
 #include "arena.h"
+#include "utf8.h"
 
 #define START ((size_t)64 * 1024)
+#define START_SMALL ((size_t)96)
 #define DIGITS_MOST 24
 #define MILLI 1000
 #define UNKNOWN (-1)
@@ -15,6 +17,12 @@
 struct content content_in(struct arena *arena)
 {
     return (struct content){.arena = arena, .at = arena_alloc(arena, START), .room = START};
+}
+
+struct content content_small_in(struct arena *arena)
+{
+    return (struct content){.arena = arena, .at = arena_alloc(arena, START_SMALL),
+                            .room = START_SMALL};
 }
 
 void content_page_begin(struct content *content)
@@ -137,6 +145,36 @@ void content_glyph_add(struct content *content, uint16_t number)
                            (unsigned char)(number & 0xFF));
 
     content->length += (size_t)(end - first);
+}
+
+static bool is_plain_ascii(const char *text)
+{
+    for (; *text != '\0'; text++)
+        if ((unsigned char)*text < ' ' || (unsigned char)*text > '~')
+            return false;
+    return true;
+}
+
+void content_text_add(struct content *content, const char *text)
+{
+    size_t length = strlen(text), index = 0;
+    bool ascii = is_plain_ascii(text);
+    uint32_t code_point;
+
+    content_add(content, ascii ? "(" : "(\xFE\xFF");
+    while (ascii && index < length) {
+        char *first = content_room(content, GLYPH_MOST);
+        char *end = byte_spell(first, (unsigned char)text[index++]);
+        content->length += (size_t)(end - first);
+    }
+    while (index < length && utf8_next(text, length, &index, &code_point)) {
+        if (code_point >= 0x10000) {
+            content_glyph_add(content, (uint16_t)(0xD800 + ((code_point - 0x10000) >> 10)));
+            code_point = 0xDC00 + ((code_point - 0x10000) & 0x3FF);
+        }
+        content_glyph_add(content, (uint16_t)code_point);
+    }
+    content_add(content, ")");
 }
 
 /* ---- state ---- */

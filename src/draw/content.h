@@ -27,7 +27,9 @@ struct content {
     struct pen_state state;
 };
 
+/* Room for a page at once, or for a few words. */
 struct content content_in(struct arena *arena);
+struct content content_small_in(struct arena *arena);
 
 /* Empties it: for a page, which begins as the format says, or for a form, which begins as it is
  * found. Its room is kept. */
@@ -49,6 +51,9 @@ void content_whole_add(struct content *content, int64_t number);
 
 /* A glyph within a string: the two bytes of its number, high byte first. */
 void content_glyph_add(struct content *content, uint16_t number);
+
+/* A string for people, in brackets: as it is where all its letters are ASCII, else in UTF-16. */
+void content_text_add(struct content *content, const char *text);
 
 /* What is painted from here on. */
 void content_fill_set(struct content *content, struct rgb colour);

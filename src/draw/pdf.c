@@ -5,7 +5,6 @@
 
 #include "pdf_private.h"
 #include "promise.h"
-#include "sha256.h"
 
 /* The first error libharu told: the ones after it only follow from it. */
 struct pdf_failure {
@@ -30,10 +29,9 @@ struct writing {
     HPDF_Dict fonts;               /* for the resources of pages */
     struct pdf_forms *forms;
     struct content content;        /* of one page after the other */
-    struct tree tree;
+    struct tree *tree;
 };
 
-#define ID_BYTES 16
 
 static void failure_keep(HPDF_STATUS error, HPDF_STATUS detail, void *context)
 {
@@ -245,39 +243,28 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
 
 static void page_draw(struct writing *writing, const struct page *page)
 {
-    struct tree *tree = &writing->tree;
     struct page_tags tags = {.page = page};
-    struct canvas canvas = {.page = HPDF_AddPage(tree->document), .content = &writing->content,
-                            .palette = page->palette, .height = page->height,
+    struct canvas canvas = {.page = HPDF_AddPage(writing->file->document),
+                            .content = &writing->content, .palette = page->palette, .height = page->height,
                             .faces = writing->faces, .forms = writing->forms, .tags = &tags,
-                            .arena = tree->arena};
+                            .arena = writing->file->arena};
 
     if (canvas.page == NULL)
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
-    page_trim_add(tree->document, &canvas, page);
+    page_trim_add(writing->file->document, &canvas, page);
     page_resources_add(writing, canvas.page);
     if (page->count > 0)
-        page_outline_add(tree->document, canvas.page, page->title, tree->arena);
+        page_outline_add(writing->file->document, canvas.page, page->title,
+                         writing->file->arena);
     content_page_begin(canvas.content);
     for (size_t i = 0; i < page->count; i++)
         item_draw(&canvas, page, i);
     tags_end(&canvas);
     stream_fill(writing->file, ((HPDF_PageAttr)canvas.page->attr)->contents,
                 (const unsigned char *)canvas.content->at, canvas.content->length);
-    tree_page_add(tree, &canvas);
-}
-
-/* Room for the identity: it follows from all other bytes, so it comes last. */
-static void identity_reserve(HPDF_Doc document)
-{
-    static HPDF_BYTE zeros[ID_BYTES];
-    HPDF_Array pair = HPDF_Array_New(document->mmgr);
-
-    for (int i = 0; pair != NULL && i < 2; i++)
-        HPDF_Array_Add(pair, HPDF_Binary_New(document->mmgr, zeros, ID_BYTES));
-    HPDF_Dict_Add(document->trailer, "ID", pair);
+    tree_page_add(writing->tree, &canvas);
 }
 
 static void document_fill(HPDF_Doc document, const struct pdf_input *input)
@@ -297,6 +284,7 @@ static void document_fill(HPDF_Doc document, const struct pdf_input *input)
                                                  input->arena)};
     for (size_t i = 0; i < input->document->count; i++)
         page_draw(&writing, input->document->pages[i]);
+    tree_end(writing.tree);
     identity_reserve(document);
     document->pdf_version = HPDF_VER_17;
 }
@@ -341,37 +329,6 @@ static bool document_write(const struct pdf_input *input, unsigned char **at, si
                     "the PDF library failed with error 0x%04lX, detail %lu",
                     (unsigned long)failure.error, (unsigned long)failure.detail);
     return written;
-}
-
-/* Where the last `key` begins in the bytes, or NULL. */
-static unsigned char *bytes_find_last(unsigned char *at, size_t length, const char *key)
-{
-    size_t size = strlen(key);
-
-    for (size_t i = length < size ? 0 : length - size + 1; i > 0; i--)
-        if (memcmp(at + i - 1, key, size) == 0)
-            return at + i - 1;
-    return NULL;
-}
-
-/* Writes the identity over the zeros that keep its place in the trailer. */
-static bool identity_put(unsigned char *at, size_t length, struct problems *problems)
-{
-    static const char zeros[] = "<00000000000000000000000000000000>";
-    char sum[SHA256_TEXT];
-
-    sha256_text(at, length, sum);
-    for (int i = 0; i < 2; i++) {
-        unsigned char *place = bytes_find_last(at, length, zeros);
-        if (place == NULL) {
-            problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
-                        "the PDF library wrote no place for the document's identity");
-            return false;
-        }
-        promise(place + 1 + 2 * ID_BYTES <= at + length);
-        memcpy(place + 1, sum, 2 * ID_BYTES);
-    }
-    return true;
 }
 
 bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,

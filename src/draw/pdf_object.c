@@ -50,6 +50,29 @@ HPDF_Dict dictionary_new(HPDF_Doc document)
     return dictionary;
 }
 
+static HPDF_STATUS entries_write(HPDF_Dict dictionary, HPDF_Stream stream)
+{
+    const struct content *entries = dictionary->attr;
+
+    return entries == NULL ? HPDF_OK
+                           : HPDF_Stream_Write(stream, (const HPDF_BYTE *)entries->at,
+                                               (HPDF_UINT)entries->length);
+}
+
+HPDF_Dict spelled_new(HPDF_Doc document)
+{
+    HPDF_Dict dictionary = dictionary_new(document);
+
+    if (dictionary != NULL)
+        dictionary->write_fn = entries_write;
+    return dictionary;
+}
+
+void spelled_set(HPDF_Dict dictionary, struct content *entries)
+{
+    dictionary->attr = entries;
+}
+
 /* Libharu writes the filter of what it packs itself only. */
 static HPDF_STATUS filter_write(HPDF_Dict dictionary, HPDF_Stream stream)
 {

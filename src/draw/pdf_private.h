@@ -63,6 +63,13 @@ HPDF_Dict dictionary_new(HPDF_Doc document);
  * level 1 1.62 M and 9.0, level 4 2.43 M and 8.2, level 6 3.24 M and 7.8. */
 #define PACKING_LEVEL 3
 
+/* A dictionary of its own number whose entries are spelled by hand. NULL: no memory. */
+HPDF_Dict spelled_new(HPDF_Doc document);
+void spelled_set(HPDF_Dict dictionary, struct content *entries);
+
+/* The number of an object among what libharu keeps with it. */
+#define OBJECT_NUMBER 0x00FFFFFF
+
 void file_begin(struct pdf_file *file, HPDF_Doc document, struct arena *arena);
 
 /* A compressed stream of these bytes; the same of one that is there, and empty; and one that is
@@ -71,6 +78,13 @@ HPDF_Dict stream_new(struct pdf_file *file, const unsigned char *bytes, size_t l
 bool stream_fill(struct pdf_file *file, HPDF_Dict stream, const unsigned char *bytes,
                  size_t length);
 HPDF_Dict stream_plain_new(HPDF_Doc document, const unsigned char *bytes, size_t length);
+
+/* ---- pdf_identity.c ---- */
+
+/* Room for the identity in the trailer; and the identity over it, when all is written. False: the
+ * library wrote no such room. */
+void identity_reserve(HPDF_Doc document);
+bool identity_put(unsigned char *at, size_t length, struct problems *problems);
 
 /* ---- pdf_form.c ---- */
 
@@ -97,17 +111,15 @@ void facts_add(HPDF_Doc document, const struct document *about, struct arena *ar
 /* Which colours its numbers mean: sRGB, by a profile made here. */
 void colours_add(struct pdf_file *file);
 
-/* ---- pdf_tags.c: what is read ---- */
+/* ---- pdf_tags.c, pdf_tree.c: what is read ---- */
 
-/* The structure tree of a document being written. */
-struct tree {
-    HPDF_Doc document;
-    const char *language;
-    HPDF_Dict all;                  /* the element of the whole document; NULL: no memory */
-    HPDF_Array numbers;             /* by page: the elements of its content */
-    struct arena *arena;
-};
-struct tree tree_begin(HPDF_Doc document, const char *language, struct arena *arena);
+/* The structure tree of a document being written; and its last words, when all pages are in it. */
+struct tree;
+struct tree *tree_begin(HPDF_Doc document, const char *language, struct arena *arena);
+void tree_end(struct tree *tree);
+
+/* What an element of such a part is called, which its stretches are too. */
+const char *element_type(enum reading_kind kind);
 
 /* A page while its content is written: each stretch of it is of one part of what is read, or of
  * none. */
