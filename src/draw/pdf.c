@@ -245,7 +245,8 @@ static void page_draw(struct writing *writing, const struct page *page)
 {
     struct page_tags tags = {.page = page};
     struct canvas canvas = {.page = HPDF_AddPage(writing->file->document),
-                            .content = &writing->content, .palette = page->palette, .height = page->height,
+                            .content = &writing->content,
+                            .palette = page->palette, .height = page->height,
                             .faces = writing->faces, .forms = writing->forms, .tags = &tags,
                             .arena = writing->file->arena};
 

@@ -80,6 +80,7 @@ static bool face_make(struct face *out, const struct source *file, struct arena 
     hb_font_set_scale(out->font, out->metrics.units_per_em, out->metrics.units_per_em);
     hb_font_make_immutable(out->font);
     out->name = name_read(out->face, arena);
+    out->inks = arena_array(arena, out->glyph_count, sizeof *out->inks);
     return true;
 }
 
