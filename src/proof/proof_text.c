@@ -54,9 +54,12 @@ const char *text_command(struct arena *arena, const char *text)
 
 static void squeeze_into(struct text_builder *out, const char *text)
 {
-    for (; *text != '\0'; text++)
-        if (*text != ' ' && *text != '\t')
-            text_add_bytes(out, text, 1);
+    while (*text != '\0') {
+        size_t length = strcspn(text, " \t");
+        text_add_bytes(out, text, length);
+        text += length;
+        text += strspn(text, " \t");
+    }
 }
 
 static const char *words_from(const struct proofing *p, size_t first, size_t end)
