@@ -6,7 +6,6 @@
 #include "gear_date.h"
 #include "item_fields.h"
 #include "register_room.h"
-#include "sha256.h"
 
 #include <string.h>
 
@@ -25,8 +24,17 @@ struct making {
 /* Tabs and line ends part lines and texts. */
 static void content_text(struct text_builder *out, const char *text)
 {
-    for (; *text != '\0'; text++)
-        text_add_bytes(out, (unsigned char)*text < ' ' ? " " : text, 1);
+    while (*text != '\0') {
+        size_t length = 0;
+        while ((unsigned char)text[length] >= ' ')
+            length++;
+        text_add_bytes(out, text, length);
+        text += length;
+        if (*text != '\0') {
+            text_add(out, " ");
+            text++;
+        }
+    }
 }
 
 static void content_begin(struct making *making, enum content_line line)
@@ -268,14 +276,7 @@ static const struct approval *approval_standing(const struct compose_input *inpu
 
 static const char *texts_fingerprint(const struct sheet *sheet, struct arena *arena)
 {
-    const struct procedure *procedure = sheet->procedure;
-    const struct source *texts = text_place_for(&procedure->title, sheet->language).source;
-    struct text_builder all = text_builder_in(arena);
-    char sum[SHA256_TEXT];
-    text_add_bytes(&all, procedure->source->bytes, procedure->source->length);
-    if (texts != NULL && texts != procedure->source)
-        text_add_bytes(&all, texts->bytes, texts->length);
-    sha256_text((const unsigned char *)all.at, all.length, sum);
+    const char *sum = procedure_files_sum(sheet->procedure, sheet->language, arena);
     return text_format(arena, "%.4s-%.4s", sum, sum + 4);
 }
 
