@@ -2,14 +2,11 @@
  * in memory and never reads a file; names follow the standard's letters. */
 #include "sha256.h"
 
-#include <stdint.h>
 #include <string.h>
 
-#define BLOCK 64
-#define WORDS 8
+#include "sha256_blocks.h"
 
-/* FIPS 180-4 section 4.2.2. */
-static const uint32_t round_constant[BLOCK] = {
+const uint32_t sha256_constants[SHA256_BLOCK] = {
     0x428a2f98, 0x71374491, 0xb5c0fbcf, 0xe9b5dba5, 0x3956c25b, 0x59f111f1, 0x923f82a4,
     0xab1c5ed5, 0xd807aa98, 0x12835b01, 0x243185be, 0x550c7dc3, 0x72be5d74, 0x80deb1fe,
     0x9bdc06a7, 0xc19bf174, 0xe49b69c1, 0xefbe4786, 0x0fc19dc6, 0x240ca1cc, 0x2de92c6f,
@@ -23,7 +20,7 @@ static const uint32_t round_constant[BLOCK] = {
 };
 
 /* FIPS 180-4 section 5.3.3. */
-static const uint32_t initial_hash[WORDS] = {
+static const uint32_t initial_hash[SHA256_WORDS] = {
     0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a,
     0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19,
 };
@@ -82,48 +79,53 @@ static inline uint32_t scheduled(const uint32_t *schedule, size_t t)
     return sigma1 + schedule[t - 7] + sigma0 + schedule[t - 16];
 }
 
-static void block_add(uint32_t hash[WORDS], const unsigned char *block)
+static void block_add(uint32_t hash[SHA256_WORDS], const unsigned char *block)
 {
-    uint32_t schedule[BLOCK];
+    uint32_t schedule[SHA256_BLOCK];
     struct letters s = {hash[0], hash[1], hash[2], hash[3], hash[4], hash[5], hash[6], hash[7]};
 
     for (size_t t = 0; t < 16; t++)
         schedule[t] = word_of(block + 4 * t);
-    for (size_t t = 16; t < BLOCK; t += 2) {
+    for (size_t t = 16; t < SHA256_BLOCK; t += 2) {
         schedule[t] = scheduled(schedule, t);
         schedule[t + 1] = scheduled(schedule, t + 1);
     }
-    for (size_t t = 0; t < BLOCK; t += 8)
-        eight_rounds(&s, schedule + t, round_constant + t);
+    for (size_t t = 0; t < SHA256_BLOCK; t += 8)
+        eight_rounds(&s, schedule + t, sha256_constants + t);
     hash[0] += s.a, hash[1] += s.b, hash[2] += s.c, hash[3] += s.d;
     hash[4] += s.e, hash[5] += s.f, hash[6] += s.g, hash[7] += s.h;
 }
 
-/* The rest of the message, a one bit, zeros, and the length in bits. */
-static void tail_add(uint32_t hash[WORDS], const unsigned char *rest, size_t count,
-                     uint64_t length)
+void sha256_blocks_plain(uint32_t hash[SHA256_WORDS], const unsigned char *bytes, size_t count)
 {
-    unsigned char tail[2 * BLOCK] = {0};
-    size_t padded = count < BLOCK - 8 ? BLOCK : 2 * BLOCK;
+    for (; count > 0; count--, bytes += SHA256_BLOCK)
+        block_add(hash, bytes);
+}
+
+/* The rest of the message, a one bit, zeros, and the length in bits. */
+static void tail_add(sha256_blocks *add, uint32_t hash[SHA256_WORDS], const unsigned char *rest,
+                     size_t count, uint64_t length)
+{
+    unsigned char tail[2 * SHA256_BLOCK] = {0};
+    size_t padded = count < SHA256_BLOCK - 8 ? SHA256_BLOCK : 2 * SHA256_BLOCK;
 
     memcpy(tail, rest, count);
     tail[count] = 0x80;
     for (size_t i = 0; i < 8; i++)
         tail[padded - 1 - i] = (unsigned char)(length * 8 >> (8 * i));
-    for (size_t at = 0; at < padded; at += BLOCK)
-        block_add(hash, tail + at);
+    add(hash, tail, padded / SHA256_BLOCK);
 }
 
 void sha256_text(const unsigned char *bytes, size_t length, char out[SHA256_TEXT])
 {
     static const char digits[] = "0123456789abcdef";
-    uint32_t hash[WORDS];
-    size_t whole = length - length % BLOCK;
+    sha256_blocks *fast = sha256_blocks_fast(), *add = fast == NULL ? sha256_blocks_plain : fast;
+    uint32_t hash[SHA256_WORDS];
+    size_t whole = length - length % SHA256_BLOCK;
 
     memcpy(hash, initial_hash, sizeof hash);
-    for (size_t at = 0; at < whole; at += BLOCK)
-        block_add(hash, bytes + at);
-    tail_add(hash, bytes + whole, length - whole, length);
+    add(hash, bytes, whole / SHA256_BLOCK);
+    tail_add(add, hash, bytes + whole, length - whole, length);
     for (size_t i = 0; i + 1 < SHA256_TEXT; i++)
         out[i] = digits[hash[i / 8] >> (28 - 4 * (i % 8)) & 15];
     out[SHA256_TEXT - 1] = '\0';
