@@ -54,12 +54,11 @@ static HPDF_Array bounds_make(HPDF_Doc document, const struct face_metrics *metr
 }
 
 /* What a viewer needs to know of the face, and the subset's bytes. */
-static HPDF_Dict descriptor_make(struct pdf_file *out, const struct subset *subset,
+static HPDF_Dict descriptor_make(HPDF_Doc document, const struct subset *subset,
                                  const struct face_metrics *metrics, const char *name)
 {
-    HPDF_Doc document = out->document;
     HPDF_Dict descriptor = dictionary_new(document);
-    HPDF_Dict file = stream_new(out, subset->bytes, subset->length);
+    HPDF_Dict file = stream_packed_new(document, subset->packed, subset->packed_length);
 
     if (descriptor == NULL || file == NULL)
         return NULL;
@@ -178,7 +177,7 @@ HPDF_Dict font_embed(struct pdf_file *file, const struct subset *subset,
 {
     HPDF_Doc document = file->document;
     const char *tagged = tagged_name(subset, name, file->arena);
-    HPDF_Dict descriptor = descriptor_make(file, subset, metrics, tagged);
+    HPDF_Dict descriptor = descriptor_make(document, subset, metrics, tagged);
     HPDF_Dict descendant =
         descriptor ? descendant_make(document, subset, tagged, descriptor) : NULL;
     HPDF_Dict letters = letters_make(file, subset);

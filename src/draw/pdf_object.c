@@ -80,15 +80,26 @@ static HPDF_STATUS filter_write(HPDF_Dict dictionary, HPDF_Stream stream)
     return HPDF_Stream_WriteStr(stream, "/Filter /FlateDecode\n");
 }
 
+static bool packed_put(HPDF_Dict stream, const unsigned char *bytes, size_t length)
+{
+    stream->filter = HPDF_STREAM_FILTER_NONE;
+    stream->write_fn = filter_write;
+    return HPDF_Stream_Write(stream->stream, bytes, (HPDF_UINT)length) == HPDF_OK;
+}
+
 bool stream_fill(struct pdf_file *file, HPDF_Dict stream, const unsigned char *bytes,
                  size_t length)
 {
-    struct bytes packed_bytes = packed(file, bytes, length);
+    struct bytes small = packed(file, bytes, length);
 
-    stream->filter = HPDF_STREAM_FILTER_NONE;
-    stream->write_fn = filter_write;
-    return HPDF_Stream_Write(stream->stream, packed_bytes.at,
-                             (HPDF_UINT)packed_bytes.length) == HPDF_OK;
+    return packed_put(stream, small.at, small.length);
+}
+
+HPDF_Dict stream_packed_new(HPDF_Doc document, const unsigned char *bytes, size_t length)
+{
+    HPDF_Dict stream = HPDF_DictStream_New(document->mmgr, document->xref);
+
+    return stream != NULL && packed_put(stream, bytes, length) ? stream : NULL;
 }
 
 HPDF_Dict stream_new(struct pdf_file *file, const unsigned char *bytes, size_t length)

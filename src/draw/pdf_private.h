@@ -72,11 +72,12 @@ void spelled_set(HPDF_Dict dictionary, struct content *entries);
 
 void file_begin(struct pdf_file *file, HPDF_Doc document, struct arena *arena);
 
-/* A compressed stream of these bytes; the same of one that is there, and empty; and one that is
- * not compressed. NULL, false: no memory. */
+/* A compressed stream of these bytes; the same of one that is there, and empty; one of bytes that
+ * are packed already; and one that is not compressed. NULL, false: no memory. */
 HPDF_Dict stream_new(struct pdf_file *file, const unsigned char *bytes, size_t length);
 bool stream_fill(struct pdf_file *file, HPDF_Dict stream, const unsigned char *bytes,
                  size_t length);
+HPDF_Dict stream_packed_new(HPDF_Doc document, const unsigned char *bytes, size_t length);
 HPDF_Dict stream_plain_new(HPDF_Doc document, const unsigned char *bytes, size_t length);
 
 /* ---- pdf_identity.c ---- */

@@ -145,6 +145,7 @@ struct faces *faces_open(const char *folder, struct arena *arena, struct problem
     for (size_t i = 0; i < FACE_COUNT; i++)
         good = face_open(&faces->of[i], &lines[i], folder, arena, problems) && good;
     faces->shapes = shapes_new(arena);
+    faces->subsets = subsets_new(arena);
     shaping_prepare(faces);
     if (good && hb_buffer_allocation_successful(faces->buffer))
         return faces;

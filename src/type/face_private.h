@@ -37,10 +37,15 @@ struct shapes;
 struct shapes *shapes_new(struct arena *arena);
 void shapes_close(struct shapes *shapes);
 
+/* The subsets that were made first. */
+struct subsets;
+struct subsets *subsets_new(struct arena *arena);
+
 /* `buffer` is used again for every run: shaping is what fitting does most. */
 struct faces {
     struct face of[FACE_COUNT];
     struct shapes *shapes;
+    struct subsets *subsets;
     hb_buffer_t *buffer;
     hb_language_t language;
 };
