@@ -7,6 +7,7 @@
 #include "item_fields.h"
 #include "register_room.h"
 
+#include <limits.h>
 #include <string.h>
 
 const char *const content_line_words[] = {CONTENT_LINE_LIST(CHOICE_WORD) NULL};
@@ -181,17 +182,52 @@ static void gear_identity_put(struct making *making, const struct equipment *gea
                   mmsi_spelled(making->arena, gear->mmsi.text));
 }
 
+/* Signs that a tag begins with and goes on with: few places of a text have both. */
+struct tag_starts { bool first[UCHAR_MAX + 1], second[UCHAR_MAX + 1]; };
+
+static void tag_start_add(struct tag_starts *starts, const char *tag)
+{
+    starts->first[(unsigned char)tag[0]] = true;
+    for (size_t i = 0; tag[1] == '\0' && i <= UCHAR_MAX; i++)
+        starts->second[i] = true;
+    starts->second[(unsigned char)tag[1]] = true;
+}
+
+static bool tag_may_start(const struct tag_starts *starts, const char *text, const char *at)
+{
+    return starts->first[(unsigned char)at[0]] && starts->second[(unsigned char)at[1]] &&
+           word_may_begin(text, at);
+}
+
+/* By piece of gear: does its tag stand in `said`? As word_stands_in tells, of all tags in one
+ * pass. */
+static const bool *tags_standing(const struct making *making, const char *said)
+{
+    const struct boat *boat = making->input->boat;
+    bool *standing = arena_array(making->arena, boat->equipment_count, sizeof *standing);
+    struct tag_starts starts = {{false}, {false}};
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (!text_empty(boat->equipment[i].tag.text))
+            tag_start_add(&starts, boat->equipment[i].tag.text);
+    for (const char *at = said; *at != '\0'; at++)
+        for (size_t i = 0; tag_may_start(&starts, said, at) && i < boat->equipment_count; i++)
+            if (!standing[i] && !text_empty(boat->equipment[i].tag.text))
+                standing[i] = word_stands_at(said, at, boat->equipment[i].tag.text);
+    return standing;
+}
+
 /* The gear whose tags stand in `said`, what the sheet says; and the tags of all. */
 static void all_gear_put(struct making *making, const char *said)
 {
     const struct boat *boat = making->input->boat;
+    const bool *standing = tags_standing(making, said);
     struct text_builder tags = text_builder_in(making->arena);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
         if (gear->kind == NULL || text_empty(gear->tag.text))
             continue;
         text_add_format(&tags, "%s%s", tags.length == 0 ? "" : " ", gear->tag.text);
-        if (word_stands_in(said, gear->tag.text))
+        if (standing[i])
             gear_put(making, gear);
         gear_identity_put(making, gear);
     }
