@@ -50,8 +50,24 @@ char *text_folded(struct arena *arena, const char *string)
                            UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
 }
 
+/* Lower case of ASCII; what is none is left as it is. */
+static unsigned char ascii_lower(char letter)
+{
+    return (unsigned char)(letter >= 'A' && letter <= 'Z' ? letter - 'A' + 'a' : letter);
+}
+
+/* Most words differ in their first letter, and most letters are ASCII. */
+static bool first_letters_differ(const char *a, size_t length, const char *b)
+{
+    unsigned char one = length > 0 ? ascii_lower(a[0]) : 0, other = ascii_lower(b[0]);
+
+    return one < 0x80 && other < 0x80 && one != other;
+}
+
 bool text_equal_any_case(const char *a, size_t length, const char *b)
 {
+    if (first_letters_differ(a, length, b))
+        return false;
     size_t at_a = 0, at_b = 0, length_b = strlen(b);
     uint32_t one, other;
 
