@@ -3,6 +3,12 @@
 
 #include "promise.h"
 
+/* What zlib keeps is cleared before each stream: 64 kB for a page, 4 for a sign. */
+#define MEMORY 8
+#define SMALL_STREAM 4096
+#define SMALL_WINDOW 12              /* bits of as many bytes */
+#define SMALL_MEMORY 4
+
 /* Memory of zlib is the document's, as all else. */
 static void *packer_alloc(void *arena, unsigned count, unsigned size)
 {
@@ -15,17 +21,24 @@ static void packer_free(void *arena, void *at)
     (void)at;
 }
 
+static void packer_begin(z_stream *packer, int window, int memory, struct arena *arena)
+{
+    *packer = (z_stream){.zalloc = packer_alloc, .zfree = packer_free, .opaque = arena};
+    promise(deflateInit2(packer, PACKING_LEVEL, Z_DEFLATED, window, memory, Z_DEFAULT_STRATEGY) ==
+            Z_OK);
+}
+
 void file_begin(struct pdf_file *file, HPDF_Doc document, struct arena *arena)
 {
     *file = (struct pdf_file){.document = document, .arena = arena};
-    file->packer = (z_stream){.zalloc = packer_alloc, .zfree = packer_free, .opaque = arena};
-    promise(deflateInit(&file->packer, PACKING_LEVEL) == Z_OK);
+    packer_begin(&file->packer, MAX_WBITS, MEMORY, arena);
+    packer_begin(&file->small_packer, SMALL_WINDOW, SMALL_MEMORY, arena);
 }
 
 /* Into room that the next stream takes again. */
 static struct bytes packed(struct pdf_file *file, const unsigned char *bytes, size_t length)
 {
-    z_stream *packer = &file->packer;
+    z_stream *packer = length <= SMALL_STREAM ? &file->small_packer : &file->packer;
 
     promise(deflateReset(packer) == Z_OK && length <= UINT32_MAX / 2);
     size_t most = deflateBound(packer, (uLong)length);

@@ -25,7 +25,7 @@ struct pdf_face {
 struct pdf_file {
     HPDF_Doc document;
     struct arena *arena;
-    z_stream packer;
+    z_stream packer, small_packer;  /* for pages; for signs, of which there are many */
     unsigned char *packed;          /* room for one packed stream */
     size_t room;
 };
