@@ -104,13 +104,6 @@ char *text_format(struct arena *arena, const char *format, ...)
     return text;
 }
 
-bool text_equal(const char *a, const char *b)
-{
-    if (a == NULL || b == NULL)
-        return a == b;
-    return a[0] == b[0] && strcmp(a, b) == 0;
-}
-
 bool text_empty(const char *string)
 {
     return string == NULL || string[0] == '\0';

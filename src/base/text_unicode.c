@@ -89,8 +89,21 @@ static void upper_add(struct text_builder *builder, uint32_t code_point)
     text_add_bytes(builder, (const char *)bytes, (size_t)length);
 }
 
+/* Of ASCII alone. */
+static char *plain_upper(struct arena *arena, const char *string)
+{
+    char *upper = arena_copy(arena, string, strlen(string));
+
+    for (char *at = upper; *at != '\0'; at++)
+        if (*at >= 'a' && *at <= 'z')
+            *at = (char)(*at - 'a' + 'A');
+    return upper;
+}
+
 char *text_upper(struct arena *arena, const char *string)
 {
+    if (is_ascii(string))
+        return plain_upper(arena, string);
     struct text_builder builder = text_builder_in(arena);
     size_t length = strlen(string);
 
