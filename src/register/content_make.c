@@ -199,6 +199,18 @@ static bool tag_may_start(const struct tag_starts *starts, const char *text, con
            word_may_begin(text, at);
 }
 
+/* The pieces whose tag stands at that place. */
+static void tags_at_mark(const struct boat *boat, const char *text, const char *at,
+                         bool *standing)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const char *tag = boat->equipment[i].tag.text;
+        if (tag != NULL && tag[0] == at[0] && (tag[1] == at[1] || tag[1] == '\0') &&
+            !standing[i])
+            standing[i] = word_stands_at(text, at, tag);
+    }
+}
+
 /* By piece of gear: does its tag stand in `said`? As word_stands_in tells, of all tags in one
  * pass. */
 static const bool *tags_standing(const struct making *making, const char *said)
@@ -210,9 +222,8 @@ static const bool *tags_standing(const struct making *making, const char *said)
         if (!text_empty(boat->equipment[i].tag.text))
             tag_start_add(&starts, boat->equipment[i].tag.text);
     for (const char *at = said; *at != '\0'; at++)
-        for (size_t i = 0; tag_may_start(&starts, said, at) && i < boat->equipment_count; i++)
-            if (!standing[i] && !text_empty(boat->equipment[i].tag.text))
-                standing[i] = word_stands_at(said, at, boat->equipment[i].tag.text);
+        if (tag_may_start(&starts, said, at))
+            tags_at_mark(boat, said, at, standing);
     return standing;
 }
 
