@@ -1,9 +1,11 @@
-/* arena.c - memory that is given back all at once (room: base). Each block
- * comes zeroed from the system and is dealt out once, so that what is dealt
- * out is zeroed too. Never gives back a part of an arena. */
+/* arena.c - memory that is given back all at once (room: base). What is dealt out is
+ * zeroed then, when it is about to be written; only a block that one large piece has to
+ * itself comes zeroed from the system, which need not touch it. Never gives back a part
+ * of an arena. */
 #include "arena.h"
 
 #include <stdalign.h>
+#include <stdbool.h>
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
@@ -25,6 +27,7 @@ struct block {
     struct block *next;
     size_t size;  /* bytes after this head */
     size_t used;
+    bool zeroed;  /* all of it, before any was dealt out */
     alignas(max_align_t) unsigned char bytes[];
 };
 
@@ -90,10 +93,14 @@ static struct block *block_new(struct arena *arena, size_t size)
         arena_exhausted();
     if (wanted > left)
         wanted = size;
-    struct block *block = calloc(1, sizeof *block + wanted);
+    bool zeroed = wanted > BLOCK_SIZE;
+    struct block *block = zeroed ? calloc(1, sizeof *block + wanted)
+                                 : malloc(sizeof *block + wanted);
     if (block == NULL)
         arena_exhausted();
+    block->used = 0;
     block->size = wanted;
+    block->zeroed = zeroed;
     arena->total += wanted;
     return block;
 }
@@ -130,7 +137,7 @@ void *arena_alloc(struct arena *arena, size_t size)
     promise(rounded <= block->size - block->used);
     void *at = block->bytes + block->used;
     block->used += rounded;
-    return at;
+    return block->zeroed ? at : memset(at, 0, rounded);
 }
 
 void *arena_array(struct arena *arena, size_t count, size_t size)
