@@ -159,7 +159,7 @@ $(build)/sources_sum.h: $(sources) $(headers)
 	@printf '/* made by the Makefile */\n#define MAYDECK_SOURCES "%s"\n' \
 	    "$$(cat $(sort $(sources) $(headers)) | sha256sum | cut -d ' ' -f 1)" >$@
 $(build)/src/app/print_inputs.o: $(build)/sources_sum.h
-$(build)/src/app/print_inputs.o: room_flags = $(app_flags) -I$(build)
+$(build)/src/app/print_inputs.o: room_flags = $(app_flags) -include $(build)/sources_sum.h
 
 # Changed flags rebuild everything: objects depend on a file that holds them.
 $(build)/flags: FORCE
