@@ -12,8 +12,10 @@
 #include <string.h>
 
 /* Most of a queue that may stand abreast. */
+#define SIDE_MOST 2
+#define MIDDLE_MOST 3
 static const int abreast_most[QUEUE_COUNT] = {
-    [QUEUE_PORT] = 2, [QUEUE_MIDDLE] = 3, [QUEUE_STARBOARD] = 2};
+    [QUEUE_PORT] = SIDE_MOST, [QUEUE_MIDDLE] = MIDDLE_MOST, [QUEUE_STARBOARD] = SIDE_MOST};
 
 /* What stands in one row: how many of each queue. */
 struct abreast { uint8_t of[QUEUE_COUNT]; };
@@ -23,12 +25,17 @@ struct queue {
     size_t count;
     int32_t *placed_from;   /* by how many stand: the greatest `from` of those */
     int32_t *waiting_to;    /* by how many stand: the least `to` of those that wait */
+    int64_t *costs;         /* of the row being solved, by item; NO_WAY: it may not stand there */
 };
 
 struct solving {
     const struct slot_body *body;
     struct queue queues[QUEUE_COUNT];
     size_t states;
+    size_t strides[QUEUE_COUNT];    /* one more of the queue stands: so many states on */
+    bool *in_order;                 /* by state: nothing waits that must not */
+    uint16_t (*sides)[MIDDLE_MOST + 1]; /* of the row, by how many of the middle stand before it
+                                           and in it: which sides have room beside these */
     int64_t *cost, *next;   /* by state: the least so far; NO_WAY: there is none */
     struct abreast *choice; /* by row and state: what stands in it */
 };
@@ -70,7 +77,8 @@ static void queue_bounds(struct queue *queue, struct arena *arena)
 static struct queue queue_make(enum slot_queue which, struct slot_item *items, size_t count,
                                struct arena *arena)
 {
-    struct queue queue = {.items = arena_array(arena, count + 1, sizeof *queue.items)};
+    struct queue queue = {.items = arena_array(arena, count + 1, sizeof *queue.items),
+                          .costs = arena_array(arena, count + 1, sizeof *queue.costs)};
     for (size_t i = 0; i < count; i++)
         if (items[i].queue == which && items[i].kind != SLOT_NAME_BELOW)
             queue.items[queue.count++] = &items[i];
@@ -103,14 +111,10 @@ static bool is_name(const struct slot_item *item)
     return item->kind == SLOT_NAME || item->kind == SLOT_NAME_BELOW;
 }
 
-/* The width of what stands in the middle: of tags abreast, of a name, 0 of nothing. */
-static mpt middle_width(const struct slot_body *body, struct slot_item *const *middle, int count)
+/* The width of so many tags abreast in the middle. */
+static mpt tags_abreast(const struct slot_body *body, int count)
 {
-    if (count == 0)
-        return 0;
-    if (!is_tag(middle[0]))
-        return middle[0]->width;
-    return (mpt)count * (body->tag + body->gap) - body->gap;
+    return count == 0 ? 0 : (mpt)count * (body->tag + body->gap) - body->gap;
 }
 
 /* From the middle line to where the tags of a side end: the first of two stands outermost. */
@@ -119,33 +123,68 @@ static mpt side_width(const struct slot_body *body, int count)
     return (mpt)count * (body->tag + body->gap);
 }
 
-/* A name gives way to the tags of a side, as far as the other side has room. */
-static bool name_fits(const struct slot_body *body, int row, struct abreast abreast,
-                      const struct slot_item *name)
+/* What stands in the middle of a row. */
+struct middle { mpt width; bool named; };
+
+/* A side queue keeps clear of the middle line, where nothing stands on it too. A name gives way to
+ * the tags of a side, as far as the other side has room. */
+static bool sides_fit(const struct slot_body *body, int row, struct middle middle,
+                      const int *standing)
 {
-    int sides = abreast.of[QUEUE_PORT] + abreast.of[QUEUE_STARBOARD];
-    return side_width(body, sides) + name->width <= 2 * body->half[row];
+    int port = standing[QUEUE_PORT], starboard = standing[QUEUE_STARBOARD];
+    mpt inner = middle.width / 2, half = body->half[row];
+    if (inner > half)
+        return false;
+    if (port + starboard == 0)
+        return true;
+    mpt clear = inner > 0 && !middle.named ? inner : -body->gap / 2;
+    return clear + side_width(body, port > starboard ? port : starboard) <= half &&
+           (!middle.named || side_width(body, port + starboard) + middle.width <= 2 * half);
 }
 
-/* A side queue keeps clear of the middle line, where nothing stands on it too. */
-static bool abreast_fits(const struct slot_body *body, int row, struct abreast abreast,
-                      struct slot_item *const *middle)
+static int sides_bit(int port, int starboard)
 {
-    int standing = abreast.of[QUEUE_MIDDLE];
-    for (int i = 0; i < standing && standing > 1; i++)
-        if (!is_tag(middle[i]))
-            return false;
-    mpt inner = middle_width(body, middle, standing) / 2;
-    if (inner > body->half[row])
-        return false;
-    int widest = abreast.of[QUEUE_PORT] > abreast.of[QUEUE_STARBOARD]
-                     ? abreast.of[QUEUE_PORT] : abreast.of[QUEUE_STARBOARD];
-    if (widest == 0)
-        return true;
-    bool named = standing == 1 && is_name(middle[0]);
-    mpt clear = inner > 0 && !named ? inner : -body->gap / 2;
-    return clear + side_width(body, widest) <= body->half[row] &&
-           (!named || name_fits(body, row, abreast, middle[0]));
+    return port * (SIDE_MOST + 1) + starboard;
+}
+
+/* A bit for each way in which the sides have room beside it. */
+static uint16_t sides_beside(const struct slot_body *body, int row, struct middle middle)
+{
+    unsigned bits = 0;
+    int standing[QUEUE_COUNT];
+    for (int port = 0; port <= SIDE_MOST; port++)
+        for (int starboard = 0; starboard <= SIDE_MOST; starboard++) {
+            standing[QUEUE_PORT] = port;
+            standing[QUEUE_STARBOARD] = starboard;
+            if (sides_fit(body, row, middle, standing))
+                bits |= 1U << sides_bit(port, starboard);
+        }
+    return (uint16_t)bits;
+}
+
+/* Tags stand abreast; a name or a mark stands alone, and the second line of a name waits for no
+ * row. */
+static void row_sides_find(struct solving *solving, int row)
+{
+    const struct queue *queue = &solving->queues[QUEUE_MIDDLE];
+    uint16_t of_tags[MIDDLE_MOST + 1];
+    for (int count = 0; count <= MIDDLE_MOST; count++)
+        of_tags[count] = sides_beside(solving->body, row,
+                                      (struct middle){tags_abreast(solving->body, count), false});
+    for (size_t first = 0; first <= queue->count; first++) {
+        uint16_t *sides = solving->sides[first];
+        const struct slot_item *item = first < queue->count ? queue->items[first] : NULL;
+        sides[0] = item != NULL && item->kind == SLOT_NAME_BELOW ? 0 : of_tags[0];
+        for (size_t count = 1; count <= MIDDLE_MOST; count++) {
+            bool tags = first + count <= queue->count && sides[count - 1] != 0;
+            for (size_t i = first; i < first + count && tags; i++)
+                tags = is_tag(queue->items[i]);
+            sides[count] = tags ? of_tags[count] : 0;
+        }
+        if (item != NULL && !is_tag(item))
+            sides[1] = sides_beside(solving->body, row,
+                                    (struct middle){item->width, is_name(item)});
+    }
 }
 
 /* How far outside the place where it lies it would stand, in parts of a row; <= 0: within. */
@@ -167,35 +206,26 @@ static int64_t item_cost(const struct solving *solving, const struct slot_item *
     return off * off + (out > 0 ? OUTSIDE_COST * out * out : 0);
 }
 
-/* Does one of those that would stand in the row stray so far that the plan says what is not? */
-static bool row_strays(const struct solving *solving, const size_t *stand, struct abreast abreast,
-                       int row)
+/* Of one that strays so far that the plan would say what is not, there is none. */
+static void row_costs_find(struct solving *solving, int row)
 {
+    int64_t most = (int64_t)solving->body->stray_most * ROW_PARTS;
     for (int q = 0; q < QUEUE_COUNT; q++)
-        for (int i = 0; i < abreast.of[q]; i++)
-            if (item_out(solving, solving->queues[q].items[stand[q] + (size_t)i], row) >
-                (int64_t)solving->body->stray_most * ROW_PARTS)
-                return true;
-    return false;
-}
-
-static int64_t row_cost(const struct solving *solving, const size_t *stand,
-                        struct abreast abreast, int row)
-{
-    int64_t cost = 0;
-    for (int q = 0; q < QUEUE_COUNT; q++)
-        for (int i = 0; i < abreast.of[q]; i++)
-            cost += item_cost(solving, solving->queues[q].items[stand[q] + (size_t)i], row);
-    return cost;
+        for (size_t i = 0; i < solving->queues[q].count; i++) {
+            const struct slot_item *item = solving->queues[q].items[i];
+            solving->queues[q].costs[i] = item_out(solving, item, row) > most
+                                              ? NO_WAY : item_cost(solving, item, row);
+        }
 }
 
 /* ---- states ---- */
 
 static size_t stand_state(const struct solving *solving, const size_t *stand)
 {
-    const struct queue *queues = solving->queues;
-    return (stand[QUEUE_PORT] * (queues[QUEUE_MIDDLE].count + 1) + stand[QUEUE_MIDDLE]) *
-               (queues[QUEUE_STARBOARD].count + 1) + stand[QUEUE_STARBOARD];
+    size_t state = 0;
+    for (int q = 0; q < QUEUE_COUNT; q++)
+        state += stand[q] * solving->strides[q];
+    return state;
 }
 
 static void stand_of(const struct solving *solving, size_t state, size_t *stand)
@@ -221,54 +251,75 @@ static bool order_holds(const struct solving *solving, const size_t *stand)
     return placed == INT32_MIN || waiting >= placed;
 }
 
-/* The second line of a name waits for no row. */
-static bool name_waits(const struct solving *solving, const size_t *stand, struct abreast abreast)
+/* Can the rows that are left hold all that waits? */
+static bool may_end(const struct solving *solving, const size_t *stand, int rows_left)
 {
-    const struct queue *middle = &solving->queues[QUEUE_MIDDLE];
-    size_t next = stand[QUEUE_MIDDLE];
-    return abreast.of[QUEUE_MIDDLE] == 0 && next < middle->count &&
-           middle->items[next]->kind == SLOT_NAME_BELOW;
+    for (int q = 0; q < QUEUE_COUNT; q++)
+        if (solving->queues[q].count - stand[q] > (size_t)(abreast_most[q] * rows_left))
+            return false;
+    return true;
 }
 
-static void abreast_try(struct solving *solving, const size_t *stand, int64_t before,
-                    struct abreast abreast, int row)
+/* A state, and what is to stand in a row behind it. */
+struct row_trial {
+    size_t stand[QUEUE_COUNT];
+    size_t state;           /* with those that stand in the row */
+    struct abreast abreast;
+    int64_t cost;           /* of all these */
+    int row;
+};
+
+/* Puts one more of the queue into the row; false: it may not stand there, or there is none. */
+static bool row_trial_add(const struct solving *solving, struct row_trial *trial, int q)
 {
-    size_t after[QUEUE_COUNT];
-    for (int q = 0; q < QUEUE_COUNT; q++) {
-        after[q] = stand[q] + abreast.of[q];
-        if (after[q] > solving->queues[q].count)
-            return;
-    }
-    struct slot_item *const *middle = &solving->queues[QUEUE_MIDDLE].items[stand[QUEUE_MIDDLE]];
-    if (name_waits(solving, stand, abreast) ||
-        !abreast_fits(solving->body, row, abreast, middle) ||
-        row_strays(solving, stand, abreast, row) || !order_holds(solving, after))
+    const struct queue *queue = &solving->queues[q];
+    size_t next = trial->stand[q] + trial->abreast.of[q];
+    if (trial->abreast.of[q] == abreast_most[q] || next >= queue->count ||
+        queue->costs[next] == NO_WAY)
+        return false;
+    trial->abreast.of[q]++;
+    trial->state += solving->strides[q];
+    trial->cost += queue->costs[next];
+    return true;
+}
+
+static void row_trial_take(struct solving *solving, const struct row_trial *trial)
+{
+    if (trial->cost >= solving->next[trial->state] || !solving->in_order[trial->state])
         return;
-    int64_t cost = before + row_cost(solving, stand, abreast, row);
-    size_t state = stand_state(solving, after);
-    if (cost >= solving->next[state])
-        return;
-    solving->next[state] = cost;
-    solving->choice[(size_t)row * solving->states + state] = abreast;
+    solving->next[trial->state] = trial->cost;
+    solving->choice[(size_t)trial->row * solving->states + trial->state] = trial->abreast;
 }
 
 static void ways_try(struct solving *solving, size_t state, int row)
 {
-    size_t stand[QUEUE_COUNT];
-    struct abreast abreast;
-    stand_of(solving, state, stand);
-    for (int port = 0; port <= abreast_most[QUEUE_PORT]; port++)
-        for (int middle = 0; middle <= abreast_most[QUEUE_MIDDLE]; middle++)
-            for (int starboard = 0; starboard <= abreast_most[QUEUE_STARBOARD]; starboard++) {
-                abreast = (struct abreast){{(uint8_t)port, (uint8_t)middle, (uint8_t)starboard}};
-                abreast_try(solving, stand, solving->cost[state], abreast, row);
-            }
+    struct row_trial port = {.state = state, .cost = solving->cost[state], .row = row};
+    stand_of(solving, state, port.stand);
+    if (!may_end(solving, port.stand, solving->body->rows - row))
+        return;
+    const uint16_t *sides = solving->sides[port.stand[QUEUE_MIDDLE]];
+    do {
+        struct row_trial middle = port;
+        do {
+            unsigned fits = sides[middle.abreast.of[QUEUE_MIDDLE]];
+            struct row_trial trial = middle;
+            if (fits == 0)
+                continue;
+            do {
+                if (fits >> sides_bit(trial.abreast.of[QUEUE_PORT],
+                                      trial.abreast.of[QUEUE_STARBOARD]) & 1U)
+                    row_trial_take(solving, &trial);
+            } while (row_trial_add(solving, &trial, QUEUE_STARBOARD));
+        } while (row_trial_add(solving, &middle, QUEUE_MIDDLE));
+    } while (row_trial_add(solving, &port, QUEUE_PORT));
 }
 
 static void row_solve(struct solving *solving, int row)
 {
     for (size_t state = 0; state < solving->states; state++)
         solving->next[state] = NO_WAY;
+    row_costs_find(solving, row);
+    row_sides_find(solving, row);
     for (size_t state = 0; state < solving->states; state++)
         if (solving->cost[state] != NO_WAY)
             ways_try(solving, state, row);
@@ -339,22 +390,36 @@ static void way_back(struct solving *solving)
     }
 }
 
+static void states_begin(struct solving *solving, struct arena *arena)
+{
+    size_t stand[QUEUE_COUNT];
+    solving->states = 1;
+    for (int q = QUEUE_COUNT - 1; q >= 0; q--) {
+        solving->strides[q] = solving->states;
+        solving->states *= solving->queues[q].count + 1;
+    }
+    solving->cost = arena_array(arena, solving->states, sizeof *solving->cost);
+    solving->next = arena_array(arena, solving->states, sizeof *solving->next);
+    solving->in_order = arena_array(arena, solving->states, sizeof *solving->in_order);
+    solving->choice = arena_array(arena, solving->states * (size_t)solving->body->rows,
+                                  sizeof *solving->choice);
+    for (size_t state = 0; state < solving->states; state++) {
+        stand_of(solving, state, stand);
+        solving->in_order[state] = order_holds(solving, stand);
+        solving->cost[state] = state == 0 ? 0 : NO_WAY;
+    }
+}
+
 bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count,
                 struct arena *arena)
 {
-    struct solving solving = {.body = body, .states = 1};
+    struct solving solving = {.body = body};
     promise(body->rows <= SLOT_ROWS_MOST);
-    for (int q = 0; q < QUEUE_COUNT; q++) {
+    for (int q = 0; q < QUEUE_COUNT; q++)
         solving.queues[q] = queue_make((enum slot_queue)q, items, count, arena);
-        solving.states *= solving.queues[q].count + 1;
-    }
-    solving.cost = arena_array(arena, solving.states, sizeof *solving.cost);
-    solving.next = arena_array(arena, solving.states, sizeof *solving.next);
-    solving.choice = arena_array(arena, solving.states * (size_t)body->rows,
-                                 sizeof *solving.choice);
-    for (size_t state = 1; state < solving.states; state++)
-        solving.cost[state] = NO_WAY;
-    solving.cost[0] = 0;
+    solving.sides = arena_array(arena, solving.queues[QUEUE_MIDDLE].count + 1,
+                                sizeof *solving.sides);
+    states_begin(&solving, arena);
     for (int row = 0; row < body->rows; row++)
         row_solve(&solving, row);
     if (solving.cost[solving.states - 1] == NO_WAY)
