@@ -27,7 +27,8 @@ struct laying_set {
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
                           struct arena *arena)
 {
-    return (struct pen){.faces = set->input->faces, .known = set->paragraphs, .arena = arena,
+    return (struct pen){.faces = set->input->faces, .known = set->paragraphs,
+                        .texts = paragraphs_texts(set->paragraphs), .arena = arena,
                         .problems = set->problems,
                         .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
 }

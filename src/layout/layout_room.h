@@ -19,8 +19,10 @@ struct reading {
 };
 
 struct known_paragraphs;
+struct known_texts;
 struct pen {
     const struct faces *faces;
+    struct known_texts *texts;           /* what was measured before; NULL: each is measured anew */
     struct known_paragraphs *known;      /* what was broken before; NULL: each is made anew */
     const struct boat_slots *slots;      /* of the set: where tags stand on the boat */
     struct arena *arena;
@@ -136,6 +138,7 @@ struct piece {
     bool joined;          /* no space and no break before it */
     bool tied;            /* a space, but no break before it */
     mpt width;
+    int64_t units;        /* the same in font units: at no size */
     mpt blank_height;     /* > 0: a blank to write on, `width` its least width */
 };
 

@@ -4,7 +4,7 @@
  * Plass 1981 with ragged right). No hyphenation. A last
  * line of one word costs so much that it is taken only when there is no other
  * way. */
-#include "layout_room.h"
+#include "text_known.h"
 
 #include <string.h>
 
@@ -116,15 +116,16 @@ static void piece_add(struct parser *parser, const char *at, size_t length)
     struct piece *piece = &parser->pieces[parser->count];
     *piece = (struct piece){.text = at, .length = length, .bold = parser->bold};
     piece->joined = parser->count > 0 && !parser->space;
-    piece->width = run_width(parser->pen->faces, style.face, style.size, at, length, NULL);
+    piece->units = run_units(parser->pen->faces, style.face, at, length);
+    piece->width = units_width(parser->pen->faces, style.face, piece->units, style.size);
     piece->tied = parser->count > 0 &&
                   ties(parser->pen, &parser->pieces[parser->count - 1], piece);
     parser->count++;
     parser->space = false;
 }
 
-struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
-                           size_t *count)
+static struct piece *text_parse(const struct pen *pen, const struct style *style, const char *text,
+                                size_t *count)
 {
     struct parser parser = {.pen = pen, .style = style};
     const char *begin = text;
@@ -145,6 +146,39 @@ struct piece *pieces_parse(const struct pen *pen, const struct style *style, con
     }
     *count = parser.count;
     return parser.pieces;
+}
+
+/* The text's pieces as they were parsed before, else as they are now. */
+static const struct known_pieces *known_pieces_of(const struct pen *pen, enum face_role face,
+                                                  struct known_text *text)
+{
+    struct style style = {.face = face};
+    struct pen own = *pen;
+    for (struct known_pieces *one = text->pieces; one != NULL; one = one->next)
+        if (one->words == pen->sheet->words && one->face == face)
+            return one;
+    own.arena = texts_arena(pen->texts);
+    struct known_pieces *now = arena_alloc(own.arena, sizeof *now);
+    *now = (struct known_pieces){.next = text->pieces, .words = pen->sheet->words, .face = face};
+    now->pieces = text_parse(&own, &style, text->text, &now->count);
+    return text->pieces = now;
+}
+
+struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
+                           size_t *count)
+{
+    if (pen->texts == NULL)
+        return text_parse(pen, style, text, count);
+    const struct known_pieces *known = known_pieces_of(pen, style->face,
+                                                       text_known(pen->texts, text));
+    struct piece *pieces = arena_array(pen->arena, known->count, sizeof *pieces);
+    for (size_t i = 0; i < known->count; i++) {
+        pieces[i] = known->pieces[i];
+        pieces[i].width = units_width(pen->faces, pieces[i].bold ? FACE_BOLD : style->face,
+                                      pieces[i].units, style->size);
+    }
+    *count = known->count;
+    return pieces;
 }
 
 /* ---- breaking ---- */
@@ -205,13 +239,21 @@ static bool better(const struct break_state *a, size_t lines, int64_t cost)
     return !a->reached || lines < a->lines || (lines == a->lines && cost < a->cost);
 }
 
+/* By how much a line to before `end` is wider that begins one piece earlier, with that one. */
+static mpt first_width(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    bool space = first + 1 < end && !paragraph->pieces[first + 1].joined;
+    return paragraph->pieces[first].width + (space ? paragraph->space : 0);
+}
+
 /* One word alone at the end is avoided even at the price of another line only
  * if the line count stays: the count decides first. */
 static void try_lines_to(const struct paragraph *paragraph, struct break_state *states,
                          size_t end)
 {
+    mpt width = 0;
     for (size_t first = end; first-- > 0;) {
-        mpt width = pieces_width(paragraph, first, end);
+        width += first_width(paragraph, first, end);
         bool alone = first + 1 == end;
         if (width > paragraph->width && !alone)
             break;
@@ -239,9 +281,16 @@ static void lines_collect(struct paragraph *paragraph, const struct break_state 
     paragraph->line_count = count;
 }
 
-/* Words tied or joined together that are wider than the measure still get a
- * line of their own, which then is too wide: the caller tells. */
-void paragraph_break(struct paragraph *paragraph, struct arena *arena)
+/* All pieces on one line, whether that holds them or not. */
+static void lines_one(struct paragraph *paragraph, struct arena *arena, mpt width)
+{
+    struct line *line = arena_array(arena, 1, sizeof *line);
+    *line = (struct line){0, paragraph->piece_count, width};
+    paragraph->lines = line;
+    paragraph->line_count = 1;
+}
+
+static void lines_break(struct paragraph *paragraph, struct arena *arena, mpt whole)
 {
     size_t count = paragraph->piece_count;
     struct break_state *states = arena_array(arena, count + 1, sizeof *states);
@@ -249,14 +298,21 @@ void paragraph_break(struct paragraph *paragraph, struct arena *arena)
     for (size_t end = 1; end <= count; end++)
         if (end == count || may_break_before(paragraph, end))
             try_lines_to(paragraph, states, end);
-    if (count > 0 && !states[count].reached) {
-        struct line *line = arena_array(arena, 1, sizeof *line);
-        *line = (struct line){0, count, pieces_width(paragraph, 0, count)};
-        paragraph->lines = line;
-        paragraph->line_count = 1;
-    } else {
+    if (!states[count].reached)
+        lines_one(paragraph, arena, whole);
+    else
         lines_collect(paragraph, states, arena);
-    }
+}
+
+/* Words tied or joined together that are wider than the measure still get a
+ * line of their own, which then is too wide: the caller tells. */
+void paragraph_break(struct paragraph *paragraph, struct arena *arena)
+{
+    mpt whole = pieces_width(paragraph, 0, paragraph->piece_count);
+    if (paragraph->piece_count > 0 && whole <= paragraph->width)
+        lines_one(paragraph, arena, whole);
+    else if (paragraph->piece_count > 0)
+        lines_break(paragraph, arena, whole);
     for (size_t i = 0; i < paragraph->line_count; i++)
         if (paragraph->lines[i].width > paragraph->widest_piece)
             paragraph->widest_piece = paragraph->lines[i].width;

@@ -7,6 +7,9 @@
 /* Nothing is known yet. Paragraphs made by a pen that has it stand until it ends. */
 struct known_paragraphs;
 struct known_paragraphs *paragraphs_begin(struct arena *arena);
+
+/* The texts that they are made of. */
+struct known_texts *paragraphs_texts(const struct known_paragraphs *known);
 void paragraphs_end(struct known_paragraphs *known);
 
 #endif
