@@ -2,6 +2,7 @@
  * same sizes again and again (room: layout). It breaks none itself. */
 #include "paragraph_known.h"
 
+#include "phrase_known.h"
 #include "text_known.h"
 
 /* A power of two; more paragraphs than slots only make chains. */
@@ -27,6 +28,7 @@ struct known_paragraph {
 struct known_paragraphs {
     struct arena *arena;
     struct known_texts *texts;
+    struct known_phrases *phrases;
     struct known_paragraph **slots;    /* PARAGRAPH_SLOTS of them */
     size_t count;
 };
@@ -37,6 +39,7 @@ struct known_paragraphs *paragraphs_begin(struct arena *arena)
     struct known_paragraphs *known = arena_alloc(arena, sizeof *known);
     known->arena = arena_new(PARAGRAPHS_LIMIT);
     known->texts = texts_begin(known->arena);
+    known->phrases = phrases_begin(known->arena, known->texts);
     known->slots = arena_array(known->arena, PARAGRAPH_SLOTS, sizeof *known->slots);
     return known;
 }
@@ -50,6 +53,11 @@ void paragraphs_end(struct known_paragraphs *known)
 struct known_texts *paragraphs_texts(const struct known_paragraphs *known)
 {
     return known->texts;
+}
+
+struct known_phrases *paragraphs_phrases(const struct known_paragraphs *known)
+{
+    return known->phrases;
 }
 
 static struct paragraph_key key_of(const struct pen *pen, const struct style *style,

@@ -8,8 +8,9 @@
 struct known_paragraphs;
 struct known_paragraphs *paragraphs_begin(struct arena *arena);
 
-/* The texts that they are made of. */
+/* The texts that they are made of, and what is said. */
 struct known_texts *paragraphs_texts(const struct known_paragraphs *known);
+struct known_phrases *paragraphs_phrases(const struct known_paragraphs *known);
 void paragraphs_end(struct known_paragraphs *known);
 
 #endif

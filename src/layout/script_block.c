@@ -2,6 +2,8 @@
 #include "call.h"
 
 #include "measures.h"
+#include "paragraph_known.h"
+#include "phrase_known.h"
 
 #include <string.h>
 
@@ -260,7 +262,7 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
 
 /* ---- the script ---- */
 
-static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
+static struct laid_phrase phrase_new(const struct pen *pen, const struct script_line *line,
                                      struct script_sizes sizes, mpt width)
 {
     struct phrase phrase = phrase_make(pen, line, sizes);
@@ -269,6 +271,27 @@ static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_
     laid.words = phrase_break(pen, &phrase, sizes.letters, width - laid.indent);
     for (size_t i = 0; i < laid.words.line_count; i++)
         laid.height += set_line_height(&laid.words, i);
+    return laid;
+}
+
+static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
+                                     struct script_sizes sizes, mpt width)
+{
+    if (pen->known == NULL)
+        return phrase_new(pen, line, sizes, width);
+    struct known_phrases *known = paragraphs_phrases(pen->known);
+    struct phrase_key key = {line_known(known, line), pen->sheet->words, sizes, width};
+    const struct laid_phrase *found = phrase_known(known, &key);
+    if (found == NULL) {
+        struct pen own = *pen;
+        own.arena = phrases_arena(known);
+        struct laid_phrase now = phrase_new(&own, line, sizes, width);
+        *phrase_know(known, &key) = now;
+        return now;
+    }
+    struct laid_phrase laid = *found;
+    laid.label = line->label;
+    laid.words.origin = pen->sheet->boat->facts.name.place;
     return laid;
 }
 
