@@ -2,6 +2,7 @@
  * same sizes again and again (room: layout). It breaks none itself. */
 #include "paragraph_known.h"
 
+#include "laid_known.h"
 #include "phrase_known.h"
 #include "text_known.h"
 
@@ -29,6 +30,7 @@ struct known_paragraphs {
     struct arena *arena;
     struct known_texts *texts;
     struct known_phrases *phrases;
+    struct known_parts *parts;
     struct known_paragraph **slots;    /* PARAGRAPH_SLOTS of them */
     size_t count;
 };
@@ -40,6 +42,7 @@ struct known_paragraphs *paragraphs_begin(struct arena *arena)
     known->arena = arena_new(PARAGRAPHS_LIMIT);
     known->texts = texts_begin(known->arena);
     known->phrases = phrases_begin(known->arena, known->texts);
+    known->parts = parts_begin(known->arena);
     known->slots = arena_array(known->arena, PARAGRAPH_SLOTS, sizeof *known->slots);
     return known;
 }
@@ -58,6 +61,16 @@ struct known_texts *paragraphs_texts(const struct known_paragraphs *known)
 struct known_phrases *paragraphs_phrases(const struct known_paragraphs *known)
 {
     return known->phrases;
+}
+
+struct known_parts *paragraphs_parts(const struct known_paragraphs *known)
+{
+    return known->parts;
+}
+
+struct arena *paragraphs_arena(const struct known_paragraphs *known)
+{
+    return known->arena;
 }
 
 static struct paragraph_key key_of(const struct pen *pen, const struct style *style,

@@ -2,7 +2,9 @@
  * figures (room: layout). */
 #include "steps.h"
 
+#include "laid_known.h"
 #include "measures.h"
+#include "paragraph_known.h"
 #include "text.h"
 
 #include <string.h>
@@ -117,21 +119,46 @@ static bool takes(const struct laid_row *laid)
     return laid->row->item_count <= ON_ONE_LINE_MOST && laid->over <= 0;
 }
 
-/* On one line where it may be and has room for it. */
-static struct laid_row row_lay_as(const struct pen *pen, const struct laid_steps *steps,
-                                  const struct card_row *row)
+/* The parts of a step that hang on the size of its rows alone; rows as they are asked for. */
+struct step_body {
+    struct paragraph notes;
+    struct laid_table table;
+    struct laid_figures figures;
+    struct laid_row *rows[ROW_FORM_COUNT];    /* by form: one not laid out has no row */
+};
+
+struct steps_bodies {
+    struct row_setting setting;
+    struct step_body *steps;
+};
+
+static const struct laid_row *row_in_form(const struct pen *pen, const struct steps_bodies *bodies,
+                                          const struct card_step *step, size_t index,
+                                          enum row_form form)
 {
-    if (steps->sizes.forms != FORMS_OF_LINES) {
-        struct laid_row one = row_lay(pen, steps->setting, row, ROW_ON_ONE_LINE);
-        if (takes(&one))
+    size_t at = (size_t)(step - sheet_steps(pen->sheet)->items);
+    struct laid_row *row = &bodies->steps[at].rows[form][index];
+    if (row->row == NULL)
+        *row = row_lay(pen, &bodies->setting, &step->rows[index], form);
+    return row;
+}
+
+/* On one line where it may be and has room for it. */
+static const struct laid_row *row_lay_as(const struct pen *pen, const struct steps_bodies *bodies,
+                                         const struct card_step *step, size_t index,
+                                         enum row_forms forms)
+{
+    if (forms != FORMS_OF_LINES) {
+        const struct laid_row *one = row_in_form(pen, bodies, step, index, ROW_ON_ONE_LINE);
+        if (takes(one))
             return one;
     }
-    if (steps->sizes.forms == FORMS_BARE) {
-        struct laid_row bare = row_lay(pen, steps->setting, row, ROW_BARE);
-        if (takes(&bare))
+    if (forms == FORMS_BARE) {
+        const struct laid_row *bare = row_in_form(pen, bodies, step, index, ROW_BARE);
+        if (takes(bare))
             return bare;
     }
-    return row_lay(pen, steps->setting, row, ROW_OF_LINES);
+    return row_in_form(pen, bodies, step, index, ROW_OF_LINES);
 }
 
 static bool all_on_one_line(const struct laid_row *rows, size_t count)
@@ -143,59 +170,138 @@ static bool all_on_one_line(const struct laid_row *rows, size_t count)
 }
 
 static const struct laid_row *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
+                                            const struct steps_bodies *bodies,
                                             const struct card_step *step)
 {
     struct laid_row *rows = arena_array(pen->arena, step->row_count, sizeof *rows);
     for (size_t r = 0; r < step->row_count; r++)
-        rows[r] = row_lay_as(pen, steps, &step->rows[r]);
+        rows[r] = *row_lay_as(pen, bodies, step, r, steps->sizes.forms);
     bool apart = steps->sizes.forms == FORMS_BY_STEP && !all_on_one_line(rows, step->row_count);
     for (size_t r = 0; r < step->row_count; r++) {
         if (apart)
-            rows[r] = row_lay(pen, steps->setting, &step->rows[r], ROW_OF_LINES);
+            rows[r] = *row_in_form(pen, bodies, step, r, ROW_OF_LINES);
         excess_raise(steps, rows[r].over, rows[r].over_at);
     }
     return rows;
 }
 
-static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
-                                 const struct card_step *step)
+static struct step_body body_lay(const struct pen *pen, const struct card_step *step, mpt size,
+                                 mpt width)
 {
-    mpt width = steps->width - step_indent(pen);
-    struct laid_step laid = {.step = step};
-    laid.headline = headline_lay(pen, step, steps->sizes.headline, width);
-    laid.headline_lines = headline_break(pen, step, &laid.headline, width);
-    laid.notes = notes_lay(pen, step, steps->sizes.row, width);
-    laid.rows = step_rows_lay(pen, steps, step);
-    laid.table = table_lay(pen, step, steps->sizes.row, width);
-    laid.figures = figures_lay(pen, step, steps->sizes.row, width);
+    struct step_body body = {.notes = notes_lay(pen, step, size, width),
+                             .table = table_lay(pen, step, size, width),
+                             .figures = figures_lay(pen, step, size, width)};
+    for (size_t form = 0; form < ROW_FORM_COUNT; form++)
+        body.rows[form] = arena_array(pen->arena, step->row_count, sizeof *body.rows[form]);
+    return body;
+}
+
+static struct steps_bodies *bodies_lay(const struct pen *pen, mpt size, mpt width)
+{
+    const struct steps_facts *steps = sheet_steps(pen->sheet);
+    struct steps_bodies *bodies = arena_alloc(pen->arena, sizeof *bodies);
+    bodies->setting = row_setting_make(pen, size, width);
+    bodies->steps = arena_array(pen->arena, steps->count, sizeof *bodies->steps);
+    for (size_t s = 0; s < steps->count; s++)
+        row_setting_widen(pen, &bodies->setting, steps->items[s].rows, steps->items[s].row_count);
+    for (size_t s = 0; s < steps->count; s++)
+        bodies->steps[s] = body_lay(pen, &steps->items[s], size, width - step_indent(pen));
+    return bodies;
+}
+
+/* ---- headlines ---- */
+
+struct laid_headline {
+    struct marked_styles styles;
+    struct paragraph lines;
+    mpt excess;
+};
+
+static struct laid_headline *headlines_lay(const struct pen *pen, mpt size, mpt width)
+{
+    const struct steps_facts *steps = sheet_steps(pen->sheet);
+    struct laid_headline *headlines = arena_array(pen->arena, steps->count, sizeof *headlines);
+    for (size_t s = 0; s < steps->count; s++) {
+        const struct card_step *step = &steps->items[s];
+        struct laid_headline *laid = &headlines[s];
+        laid->styles = headline_lay(pen, step, size, width);
+        laid->lines = headline_break(pen, step, &laid->styles, width);
+        laid->excess = marked_width(pen, &laid->styles, step->headline.text) - width;
+    }
+    return headlines;
+}
+
+/* ---- the steps ---- */
+
+/* A pen for what stands as long as what is known. */
+static struct pen keeping_pen(const struct pen *pen)
+{
+    struct pen own = *pen;
+    if (pen->known != NULL)
+        own.arena = paragraphs_arena(pen->known);
+    return own;
+}
+
+static void **steps_known(const struct pen *pen, enum laid_part part, mpt size, mpt width)
+{
+    struct laid_key key = {part, sheet_steps(pen->sheet), pen_plan(pen)->marker_count > 0, size,
+                           width, pen->sheet->words};
+    return part_known(paragraphs_parts(pen->known), &key);
+}
+
+static const struct steps_bodies *bodies_of(const struct pen *pen, mpt size, mpt width)
+{
+    void **known = pen->known != NULL ? steps_known(pen, LAID_STEPS, size, width) : NULL;
+    if (known != NULL && *known != NULL)
+        return *known;
+    struct steps_bodies *bodies = bodies_lay(pen, size, width);
+    if (known != NULL)
+        *known = bodies;
+    return bodies;
+}
+
+static const struct laid_headline *headlines_of(const struct pen *pen, mpt size, mpt width)
+{
+    void **known = pen->known != NULL ? steps_known(pen, LAID_HEADLINES, size, width) : NULL;
+    if (known != NULL && *known != NULL)
+        return *known;
+    struct laid_headline *headlines = headlines_lay(pen, size, width);
+    if (known != NULL)
+        *known = headlines;
+    return headlines;
+}
+
+static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
+                                 const struct steps_bodies *bodies,
+                                 const struct laid_headline *headline)
+{
+    const struct card_step *step = &sheet_steps(pen->sheet)->items[steps->count];
+    const struct step_body *body = &bodies->steps[steps->count];
+    struct laid_step laid = {.step = step, .headline = headline->styles,
+                             .headline_lines = headline->lines, .notes = body->notes,
+                             .table = body->table, .figures = body->figures};
+    laid.rows = step_rows_lay(pen, steps, bodies, step);
     if (laid.headline_lines.line_count == 0)
-        excess_raise(steps, marked_width(pen, &laid.headline, step->headline.text) - width,
-                     step->headline.origin);
+        excess_raise(steps, headline->excess, step->headline.origin);
     if (step->table_count > 0)
         excess_raise(steps, laid.table.excess, laid.table.excess_at);
     return laid;
 }
 
-static const struct row_setting *setting_of(const struct pen *pen, mpt size, mpt width)
-{
-    const struct steps_facts *steps = sheet_steps(pen->sheet);
-    struct row_setting *setting = arena_alloc(pen->arena, sizeof *setting);
-    *setting = row_setting_make(pen, size, width);
-    for (size_t s = 0; s < steps->count; s++)
-        row_setting_widen(pen, setting, steps->items[s].rows, steps->items[s].row_count);
-    return setting;
-}
-
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
-    const struct steps_facts *made_steps = sheet_steps(pen->sheet);
-    struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
-                              .excess = -width,
-                              .setting = setting_of(pen, sizes.row, width)};
-    struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
-    for (size_t i = 0; i < laid.count; i++) {
-        steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
-        laid.height += step_height(&laid, &steps[i]) + (i > 0 ? STEP_GAP : 0);
+    size_t count = sheet_steps(pen->sheet)->count;
+    struct pen keeping = keeping_pen(pen);
+    const struct steps_bodies *bodies = bodies_of(&keeping, sizes.row, width);
+    const struct laid_headline *headlines = headlines_of(&keeping, sizes.headline,
+                                                         width - step_indent(pen));
+    struct laid_steps laid = {.sizes = sizes, .width = width, .excess = -width,
+                              .setting = &bodies->setting};
+    struct laid_step *steps = arena_array(pen->arena, count, sizeof *steps);
+    for (; laid.count < count; laid.count++) {
+        struct laid_step *step = &steps[laid.count];
+        *step = step_lay(pen, &laid, bodies, &headlines[laid.count]);
+        laid.height += step_height(&laid, step) + (laid.count > 0 ? STEP_GAP : 0);
     }
     laid.steps = steps;
     return laid;
