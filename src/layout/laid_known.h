@@ -5,7 +5,7 @@
 
 #include "layout_room.h"
 
-enum laid_part { LAID_HEADLINES, LAID_STEPS, LAID_BOXES };
+enum laid_part { LAID_HEADLINES, LAID_STEPS, LAID_BOXES, LAID_PHRASES };
 
 /* What a laid part hangs on, beside the paper and the plan of the set. */
 struct laid_key {

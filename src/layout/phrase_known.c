@@ -92,11 +92,11 @@ static uint64_t line_hash(struct known_phrases *known, const struct script_line 
     return hash;
 }
 
-const struct known_line *line_known(struct known_phrases *known, const struct script_line *line)
+struct known_line *line_known(struct known_phrases *known, const struct script_line *line)
 {
     uint64_t hash = line_hash(known, line);
     struct known_line **slot = &known->lines[hash & (LINE_SLOTS - 1)];
-    for (const struct known_line *one = *slot; one != NULL; one = one->next)
+    for (struct known_line *one = *slot; one != NULL; one = one->next)
         if (one->hash == hash && line_is(known, one, line))
             return one;
     struct known_line *now = arena_alloc(known->arena, sizeof *now);

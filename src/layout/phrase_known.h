@@ -15,7 +15,7 @@ struct phrase_key {
     struct script_sizes sizes;
     mpt width;
 };
-const struct known_line *line_known(struct known_phrases *known, const struct script_line *line);
+struct known_line *line_known(struct known_phrases *known, const struct script_line *line);
 
 /* The phrase; NULL: it was not laid out so. Then room for it, in which it is known from then on. */
 const struct laid_phrase *phrase_known(const struct known_phrases *known,

@@ -1,6 +1,7 @@
 /* script_block.c - a script: one phrase a line, blanks to write on (room: layout). */
 #include "call.h"
 
+#include "laid_known.h"
 #include "measures.h"
 #include "paragraph_known.h"
 #include "phrase_known.h"
@@ -280,7 +281,11 @@ static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_
     if (pen->known == NULL)
         return phrase_new(pen, line, sizes, width);
     struct known_phrases *known = paragraphs_phrases(pen->known);
-    struct phrase_key key = {line_known(known, line), pen->sheet->words, sizes, width};
+    struct laid_key here = {.part = LAID_PHRASES, .of = line};
+    void **words = part_known(paragraphs_parts(pen->known), &here);
+    if (*words == NULL)
+        *words = line_known(known, line);
+    struct phrase_key key = {*words, pen->sheet->words, sizes, width};
     const struct laid_phrase *found = phrase_known(known, &key);
     if (found == NULL) {
         struct pen own = *pen;

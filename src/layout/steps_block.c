@@ -16,6 +16,20 @@ mpt step_indent(const struct pen *pen)
 
 /* ---- a step, laid out ---- */
 
+struct laid_headline {
+    struct marked_styles styles;      /* of its words, on one line */
+    struct paragraph lines;           /* on two, where that is too long at the floor; else empty */
+    mpt excess;
+};
+
+/* The parts of a step that hang on the size of its rows alone; rows as they are asked for. */
+struct step_body {
+    struct paragraph notes;           /* what kills there, and what must be so; above the rows */
+    struct laid_table table;
+    struct laid_figures figures;
+    struct laid_row *rows[ROW_FORM_COUNT];    /* by form: one not laid out has no row */
+};
+
 /* Its bold words at the headline's size; the others as much smaller as it needs to have room,
  * down to the floor. */
 static struct marked_styles headline_lay(const struct pen *pen, const struct card_step *step,
@@ -67,7 +81,8 @@ static struct paragraph notes_lay(const struct pen *pen, const struct card_step 
 
 static mpt notes_height(const struct laid_step *laid)
 {
-    return (mpt)laid->notes.line_count * NOTE_CLEAR + paragraph_height(&laid->notes);
+    const struct paragraph *notes = &laid->body->notes;
+    return (mpt)notes->line_count * NOTE_CLEAR + paragraph_height(notes);
 }
 
 static mpt headline_height(const struct laid_steps *steps)
@@ -78,7 +93,7 @@ static mpt headline_height(const struct laid_steps *steps)
 /* Of all its lines. */
 static mpt headline_whole(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    mpt lines = paragraph_height(&laid->headline_lines);
+    mpt lines = paragraph_height(&laid->headline->lines);
     return lines > 0 ? lines : headline_height(steps);
 }
 
@@ -86,7 +101,7 @@ static mpt rows_height(const struct laid_step *laid)
 {
     mpt height = 0;
     for (size_t r = 0; r < laid->step->row_count; r++)
-        height += laid->rows[r].height;
+        height += laid->rows[r]->height;
     return height;
 }
 
@@ -94,14 +109,14 @@ static mpt rows_height(const struct laid_step *laid)
 static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
 {
     bool below_words = laid->step->row_count > 0 && steps->setting->signs > 1;
-    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0].signs_down : 0;
+    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0]->signs_down : 0;
     return missing > 0 ? missing : 0;
 }
 
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid)
 {
     return headline_whole(steps, laid) + notes_height(laid) + rows_down(steps, laid) +
-           rows_height(laid) + laid->table.height + laid->figures.height;
+           rows_height(laid) + laid->body->table.height + laid->body->figures.height;
 }
 
 static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
@@ -118,14 +133,6 @@ static bool takes(const struct laid_row *laid)
 {
     return laid->row->item_count <= ON_ONE_LINE_MOST && laid->over <= 0;
 }
-
-/* The parts of a step that hang on the size of its rows alone; rows as they are asked for. */
-struct step_body {
-    struct paragraph notes;
-    struct laid_table table;
-    struct laid_figures figures;
-    struct laid_row *rows[ROW_FORM_COUNT];    /* by form: one not laid out has no row */
-};
 
 struct steps_bodies {
     struct row_setting setting;
@@ -161,26 +168,26 @@ static const struct laid_row *row_lay_as(const struct pen *pen, const struct ste
     return row_in_form(pen, bodies, step, index, ROW_OF_LINES);
 }
 
-static bool all_on_one_line(const struct laid_row *rows, size_t count)
+static bool all_on_one_line(const struct laid_row *const *rows, size_t count)
 {
     for (size_t r = 0; r < count; r++)
-        if (rows[r].form == ROW_OF_LINES)
+        if (rows[r]->form == ROW_OF_LINES)
             return false;
     return true;
 }
 
-static const struct laid_row *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
-                                            const struct steps_bodies *bodies,
-                                            const struct card_step *step)
+static const struct laid_row *const *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
+                                                   const struct steps_bodies *bodies,
+                                                   const struct card_step *step)
 {
-    struct laid_row *rows = arena_array(pen->arena, step->row_count, sizeof *rows);
+    const struct laid_row **rows = arena_array(pen->arena, step->row_count, sizeof *rows);
     for (size_t r = 0; r < step->row_count; r++)
-        rows[r] = *row_lay_as(pen, bodies, step, r, steps->sizes.forms);
+        rows[r] = row_lay_as(pen, bodies, step, r, steps->sizes.forms);
     bool apart = steps->sizes.forms == FORMS_BY_STEP && !all_on_one_line(rows, step->row_count);
     for (size_t r = 0; r < step->row_count; r++) {
         if (apart)
-            rows[r] = *row_in_form(pen, bodies, step, r, ROW_OF_LINES);
-        excess_raise(steps, rows[r].over, rows[r].over_at);
+            rows[r] = row_in_form(pen, bodies, step, r, ROW_OF_LINES);
+        excess_raise(steps, rows[r]->over, rows[r]->over_at);
     }
     return rows;
 }
@@ -210,12 +217,6 @@ static struct steps_bodies *bodies_lay(const struct pen *pen, mpt size, mpt widt
 }
 
 /* ---- headlines ---- */
-
-struct laid_headline {
-    struct marked_styles styles;
-    struct paragraph lines;
-    mpt excess;
-};
 
 static struct laid_headline *headlines_lay(const struct pen *pen, mpt size, mpt width)
 {
@@ -277,14 +278,11 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
 {
     const struct card_step *step = &sheet_steps(pen->sheet)->items[steps->count];
     const struct step_body *body = &bodies->steps[steps->count];
-    struct laid_step laid = {.step = step, .headline = headline->styles,
-                             .headline_lines = headline->lines, .notes = body->notes,
-                             .table = body->table, .figures = body->figures};
-    laid.rows = step_rows_lay(pen, steps, bodies, step);
-    if (laid.headline_lines.line_count == 0)
+    struct laid_step laid = {step, headline, body, step_rows_lay(pen, steps, bodies, step)};
+    if (headline->lines.line_count == 0)
         excess_raise(steps, headline->excess, step->headline.origin);
     if (step->table_count > 0)
-        excess_raise(steps, laid.table.excess, laid.table.excess_at);
+        excess_raise(steps, body->table.excess, body->table.excess_at);
     return laid;
 }
 
@@ -315,9 +313,9 @@ bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_step *step = &laid->steps[i];
         for (size_t r = 0; r < step->step->row_count; r++)
-            told |= too_long_tell(pen, step->rows[r].over_at, step->rows[r].over,
+            told |= too_long_tell(pen, step->rows[r]->over_at, step->rows[r]->over,
                                   laid->sizes.row, "a line of the steps");
-        told |= table_tell(pen, &step->table);
+        told |= table_tell(pen, &step->body->table);
     }
     return told;
 }
@@ -352,11 +350,11 @@ static void headline_place(struct pen *pen, const struct laid_steps *steps,
     const struct card_text *headline = &laid->step->headline;
     mpt baseline = baseline_in(top, headline_height(steps), steps->sizes.headline);
     disc_place(pen, steps, laid->step, x, top);
-    if (laid->headline_lines.line_count > 0) {
-        paragraph_place(pen, &laid->headline_lines, x + step_indent(pen), top);
+    if (laid->headline->lines.line_count > 0) {
+        paragraph_place(pen, &laid->headline->lines, x + step_indent(pen), top);
         return;
     }
-    marked_place(pen, &laid->headline, headline->text,
+    marked_place(pen, &laid->headline->styles, headline->text,
                  (struct point){x + step_indent(pen), baseline}, headline->origin);
 }
 
@@ -369,17 +367,17 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
     top += headline_whole(steps, laid);
-    paragraph_place(pen, &laid->notes, words, top + NOTE_CLEAR);
+    paragraph_place(pen, &laid->body->notes, words, top + NOTE_CLEAR);
     top += notes_height(laid) + rows_down(steps, laid);
     for (size_t r = 0; r < step->row_count; r++) {
-        mpt height = laid->rows[r].height + extra;
-        row_place(pen, steps->setting, &laid->rows[r],
+        mpt height = laid->rows[r]->height + extra;
+        row_place(pen, steps->setting, laid->rows[r],
                   (struct area){column.x, top, column.width, height});
         top += height;
     }
     if (step->table_count > 0)
-        table_place(pen, &laid->table, words, top);
-    figures_place(pen, &laid->figures, words, top + laid->table.height);
+        table_place(pen, &laid->body->table, words, top);
+    figures_place(pen, &laid->body->figures, words, top + laid->body->table.height);
     reading_end(pen, outer);
 }
 
