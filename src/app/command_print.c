@@ -319,6 +319,7 @@ static void boats_print(const struct options *options, struct fleet *fleet)
                                        .sheets = sheets_print, .end = boat_end_print};
     struct job job = job_of(options, fleet);
     struct printing printing = {.options = options, .fleet = fleet};
+    job.asked_only = options->cards.count > 0;
     if (!options->quiet)
         printing.progress = progress_begin(fleet->boat_count);
     if (!options->list)

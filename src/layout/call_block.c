@@ -309,7 +309,8 @@ static size_t under_most(const struct call_facts *call)
 }
 
 /* The list is as wide as makes the panel lowest; of equals the widest, whose lines break least. */
-static struct laid_panel lowest_lay(const struct pen *pen, const struct panel_parts *parts, mpt size)
+static struct laid_panel lowest_lay(const struct pen *pen, const struct panel_parts *parts,
+                                    mpt size)
 {
     size_t most = under_most(sheet_call(pen->sheet));
     struct laid_panel best = {.height = 0};

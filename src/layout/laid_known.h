@@ -1,5 +1,6 @@
-/* laid_known.h - parts of a card that were laid out before at a size and a width: fitting comes back
- * to them with each size of the panel, and when a set is tried again. Private to src/layout. */
+/* laid_known.h - parts of a card that were laid out before at a size and a width: fitting comes
+ * back to them with each size of the panel, and when a set is tried again. Private to
+ * src/layout. */
 #ifndef MAYDECK_LAID_KNOWN_H
 #define MAYDECK_LAID_KNOWN_H
 

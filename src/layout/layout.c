@@ -14,6 +14,7 @@
 
 struct laying_set {
     const struct layout_input *input;
+    const struct sheets_asked *asked;   /* NULL: all are */
     struct arena *arena;         /* for the pages */
     struct arena *scratch;       /* for the trials of this try, thrown away with it */
     struct problems *problems;   /* of this try */
@@ -31,6 +32,19 @@ static struct pen pen_for(const struct laying_set *set, const struct sheet *shee
                         .texts = paragraphs_texts(set->paragraphs), .arena = arena,
                         .problems = set->problems,
                         .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
+}
+
+/* What stands for a page of a plan that is not asked for. */
+static const struct page measured_page;
+
+/* Of a plan that is not asked for only is found how many pages it has: what all pages share hangs
+ * on that, and so do numbers of pages. */
+static bool is_measured(const struct laying_set *set, const struct laying *laying)
+{
+    const struct sheets_asked *asked = set->asked;
+    return asked != NULL && laying->count > 0 &&
+           template_works[laying->templates[0]].failure == FULL_IS_TOLD &&
+           !asked->asked(asked->of, laying->whole);
 }
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
@@ -72,6 +86,8 @@ static struct made_page page_make(const struct laying_set *set, const struct sha
     pen.whole = trial.whole = laying->whole;
     pen.problems = trial.problems = problems;
     struct shared own = {shared->sizes, page_needs_of(&trial, &shared->needs)};
+    if (work->fits != NULL && is_measured(set, laying))
+        return (struct made_page){&measured_page, !work->fits(&trial, &own.needs), problems};
     struct frame frame = frame_make(pen.paper, key, &own.needs);
     head_place(&pen, &frame, own.sizes);
     bool fits = work->place(&pen, &trial, &own);
@@ -262,6 +278,8 @@ static struct laid_set set_laid(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
         pages_join(laying);
+        for (size_t p = 0; p < laying->count && is_measured(set, laying); p++)
+            laying->pages[p] = NULL;
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
         if (laying->count > 0)
@@ -274,7 +292,14 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena, .paragraphs = paragraphs_begin(arena)};
+    return layout_asked(input, NULL, arena, problems);
+}
+
+struct laid_set layout_asked(const struct layout_input *input, const struct sheets_asked *asked,
+                             struct arena *arena, struct problems *problems)
+{
+    struct laying_set set = {.input = input, .asked = asked, .arena = arena,
+                             .paragraphs = paragraphs_begin(arena)};
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
@@ -300,102 +325,4 @@ const struct page *page_blank(const struct page *before, struct arena *arena)
     page->parts = all;
     page->part_count = 1;
     return page;
-}
-
-/* What found no room, and on which card. */
-struct room_note {
-    const struct yielded *one;
-    const char *card;
-    struct arena *arena;
-    struct problems *problems;
-};
-
-static void figure_room_tell(const struct room_note *note)
-{
-    const struct yielded *one = note->one;
-    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
-    problem_add_of(note->problems, (struct problem_subject){"figure_without_room", subject},
-                   SEVERITY_NOTE, one->origin,
-                   text_format(note->arena, "`maydeck why --figure %s` shows it; %s", one->id,
-                               one->cause == YIELDED_TOO_LONG
-                                   ? "its words are too long for a row, tell the crew at the "
-                                     "briefing"
-                                   : "shorter or fewer rows on the card make room"),
-                   "the figure %s finds no room on the card %s", one->id, note->card);
-}
-
-static void hint_room_tell(const struct room_note *note)
-{
-    const struct yielded *one = note->one;
-    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
-    problem_add_of(note->problems, (struct problem_subject){"hint_without_room", subject},
-                   SEVERITY_NOTE, one->origin,
-                   "tell the crew at the briefing; shorter keys and a shorter name make room",
-                   "%s finds no room on the card %s", one->id, note->card);
-}
-
-/* What else yields leaves something else in its place. */
-static void contact_room_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "shorter or fewer rows on the card make room",
-                "the line of rescue centre and base finds no room on the card %s: "
-                "it stands on the distress card", note->card);
-}
-
-/* It is told once a card. */
-static bool urgency_room_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "shorter or fewer rows on the card make room",
-                "the words of PAN PAN find no room on the card %s: they stand on the distress card",
-                note->card);
-    return true;
-}
-
-/* All cards go without it then. */
-static bool berth_say_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "tell the crew at the briefing what to say on the telephone; shorter or fewer "
-                "rows on the cards make room",
-                "what to say from a berth finds no room on the card %s and those like it",
-                note->card);
-    return true;
-}
-
-/* On paper of one side a card of steps has a second page only where it has no room on one. */
-static void second_side_tell(const struct laid_sheet *laid, struct problems *problems)
-{
-    const struct page *page = laid->pages[0];
-    if (laid->page_count < 2 || page == NULL || page->paper->sides != ONE_SIDE ||
-        sheet_steps(laid->sheet)->count == 0)
-        return;
-    problem_add(problems, SEVERITY_NOTE, laid->sheet->origin,
-                "print it on both sides of one sheet; shorter or fewer rows, or larger paper, make "
-                "room on one",
-                "the card %s has no room on one side: the words of its call stand on the back",
-                laid->sheet->name);
-}
-
-void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
-{
-    bool say_told = false;
-    for (size_t i = 0; i < laid->count; i++)
-        second_side_tell(&laid->sheets[i], problems);
-    for (size_t i = 0; i < laid->count; i++) {
-        bool urgency_told = false;
-        for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
-            struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
-                                     arena, problems};
-            if (note.one->id != NULL)
-                (note.one->block == BLOCK_STEPS ? figure_room_tell : hint_room_tell)(&note);
-            if (note.one->block == BLOCK_CONTACT)
-                contact_room_tell(&note);
-            if (note.one->block == BLOCK_BERTH_SAY && !say_told)
-                say_told = berth_say_tell(&note);
-            if (note.one->block == BLOCK_CALL && note.one->id == NULL && !urgency_told)
-                urgency_told = urgency_room_tell(&note);
-        }
-    }
 }

@@ -164,6 +164,7 @@ struct paragraph paragraph_make(const struct pen *pen, const struct style *style
 /* The same, of no place, made anew. */
 struct paragraph paragraph_new(const struct pen *pen, const struct style *style,
                                const char *text, mpt width);
+/* pieces.c: the words of a text. */
 struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
                            size_t *count);
 void paragraph_break(struct paragraph *paragraph, struct arena *arena);
@@ -269,5 +270,8 @@ void plan_place(struct pen *pen, struct area area);
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
 bool safety_place(struct pen *pen, const struct page_needs *needs);
+
+/* The same without placing anything or telling of it. */
+bool safety_fits(struct pen *trial, const struct page_needs *needs);
 
 #endif

@@ -45,6 +45,8 @@ struct template_work {
         FULL_IS_TOLD,       /* a page is full where `place` says so, and else it fails alone */
         FULL_PAGE_FAILS     /* what fails the page alone may have room with less on it, too */
     } failure;
+    /* Of such as are told: is there no more than the page holds? Nothing is placed. */
+    bool (*fits)(struct pen *trial, const struct page_needs *needs);
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 

@@ -1,5 +1,5 @@
-/* phrase_known.h - lines of scripts that were laid out before: a call panel is tried at many widths,
- * and the same words stand on many cards. Private to src/layout. */
+/* phrase_known.h - lines of scripts that were laid out before: a call panel is tried at many
+ * widths, and the same words stand on many cards. Private to src/layout. */
 #ifndef MAYDECK_PHRASE_KNOWN_H
 #define MAYDECK_PHRASE_KNOWN_H
 

@@ -263,8 +263,8 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
 
 /* ---- the script ---- */
 
-static struct laid_phrase phrase_new(const struct pen *pen, const struct script_line *line,
-                                     struct script_sizes sizes, mpt width)
+static struct laid_phrase script_line_lay(const struct pen *pen, const struct script_line *line,
+                                          struct script_sizes sizes, mpt width)
 {
     struct phrase phrase = phrase_make(pen, line, sizes);
     struct laid_phrase laid = {.label = line->label,
@@ -279,7 +279,7 @@ static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_
                                      struct script_sizes sizes, mpt width)
 {
     if (pen->known == NULL)
-        return phrase_new(pen, line, sizes, width);
+        return script_line_lay(pen, line, sizes, width);
     struct known_phrases *known = paragraphs_phrases(pen->known);
     struct laid_key here = {.part = LAID_PHRASES, .of = line};
     void **words = part_known(paragraphs_parts(pen->known), &here);
@@ -290,7 +290,7 @@ static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_
     if (found == NULL) {
         struct pen own = *pen;
         own.arena = phrases_arena(known);
-        struct laid_phrase now = phrase_new(&own, line, sizes, width);
+        struct laid_phrase now = script_line_lay(&own, line, sizes, width);
         *phrase_know(known, &key) = now;
         return now;
     }
