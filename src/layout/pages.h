@@ -27,6 +27,9 @@ struct laying {
     bool *full;                             /* with less on it the page may fit */
     bool lost;                              /* whatever yielded, it came about on no page */
     size_t count;                           /* of the four; 0: it is not laid out */
+    int tries[SHEET_PAGES_MOST];            /* how many times each page was laid out, */
+    int changes;                            /* and how many times the sheet, or what all share,
+                                               was to stand there otherwise */
 };
 
 struct template_work {
