@@ -3,9 +3,10 @@
  * Each sheet is first taken to stand whole, on one page or on as many as its template knows
  * that it needs. What all pages share is found, then each page takes the largest sizes of its
  * own. Where a card of steps is full, the lines of the head that all share go to their floors,
- * before the others are laid out; then, where pages are full, what yields goes from their sheets, or they take more pages, and
- * all is tried again, since the others may have room then: until nothing is full, or nothing is
- * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
+ * before the others are laid out; then, where pages are full, what yields goes from their
+ * sheets, or they take more pages, and all is tried again, since the others may have room then:
+ * until nothing is full, or nothing is left that yields. What the last try finds wrong is told,
+ * and nothing of the tries before. */
 #include "laying_set.h"
 #include "paragraph_known.h"
 
