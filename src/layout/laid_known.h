@@ -6,7 +6,7 @@
 
 #include "layout_room.h"
 
-enum laid_part { LAID_HEADLINES, LAID_STEPS, LAID_BOXES, LAID_PHRASES };
+enum laid_part { LAID_HEADLINES, LAID_STEPS, LAID_BOXES, LAID_PHRASES, LAID_SCRIPT_LINES };
 
 /* What a laid part hangs on, beside the paper and the plan of the set. */
 struct laid_key {

@@ -57,18 +57,18 @@ static bool may_end(const struct solving *solving, const size_t *stand, int rows
 
 /* A state, and what is to stand in a row behind it. */
 struct row_trial {
-    size_t stand[QUEUE_COUNT];
     size_t state;           /* with those that stand in the row */
-    struct abreast abreast;
     int64_t cost;           /* of all these */
-    int row;
+    struct abreast abreast;
 };
 
-/* Puts one more of the queue into the row; false: it may not stand there, or there is none. */
-static bool row_trial_add(const struct solving *solving, struct row_trial *trial, int q)
+/* Puts one more of the queue into the row, in which so many stand; false: it may not stand there,
+ * or there is none. */
+static bool row_trial_add(const struct solving *solving, struct row_trial *trial, int q,
+                          const size_t *stand)
 {
     const struct queue *queue = &solving->queues[q];
-    size_t next = trial->stand[q] + trial->abreast.of[q];
+    size_t next = stand[q] + trial->abreast.of[q];
     if (trial->abreast.of[q] == abreast_most[q] || next >= queue->count ||
         queue->costs[next] == NO_WAY)
         return false;
@@ -78,21 +78,25 @@ static bool row_trial_add(const struct solving *solving, struct row_trial *trial
     return true;
 }
 
-static void row_trial_take(struct solving *solving, const struct row_trial *trial)
+static void row_trial_take(struct solving *solving, const struct row_trial *trial,
+                           struct abreast *choice)
 {
     if (trial->cost >= solving->next[trial->state] || !solving->in_order[trial->state])
         return;
     solving->next[trial->state] = trial->cost;
-    solving->choice[(size_t)trial->row * solving->states + trial->state] = trial->abreast;
+    choice[trial->state] = trial->abreast;
 }
 
-static void ways_try(struct solving *solving, size_t state, int row)
+/* False: it leads nowhere. */
+static bool ways_try(struct solving *solving, size_t state, int row)
 {
-    struct row_trial port = {.state = state, .cost = solving->cost[state], .row = row};
-    stand_of(solving, state, port.stand);
-    if (!may_end(solving, port.stand, solving->body->rows - row))
-        return;
-    const uint16_t *sides = solving->sides[port.stand[QUEUE_MIDDLE]];
+    struct row_trial port = {.state = state, .cost = solving->cost[state]};
+    struct abreast *choice = &solving->choice[(size_t)row * solving->states];
+    size_t stand[QUEUE_COUNT];
+    stand_of(solving, state, stand);
+    if (!may_end(solving, stand, solving->body->rows - row))
+        return false;
+    const uint16_t *sides = solving->sides[stand[QUEUE_MIDDLE]];
     do {
         struct row_trial middle = port;
         do {
@@ -103,24 +107,28 @@ static void ways_try(struct solving *solving, size_t state, int row)
             do {
                 if (fits >> sides_bit(trial.abreast.of[QUEUE_PORT],
                                       trial.abreast.of[QUEUE_STARBOARD]) & 1U)
-                    row_trial_take(solving, &trial);
-            } while (row_trial_add(solving, &trial, QUEUE_STARBOARD));
-        } while (row_trial_add(solving, &middle, QUEUE_MIDDLE));
-    } while (row_trial_add(solving, &port, QUEUE_PORT));
+                    row_trial_take(solving, &trial, choice);
+            } while (row_trial_add(solving, &trial, QUEUE_STARBOARD, stand));
+        } while (row_trial_add(solving, &middle, QUEUE_MIDDLE, stand));
+    } while (row_trial_add(solving, &port, QUEUE_PORT, stand));
+    return true;
 }
 
-static void row_solve(struct solving *solving, int row)
+/* False: nothing leads past this row. */
+static bool row_solve(struct solving *solving, int row)
 {
+    bool some = false;
     for (size_t state = 0; state < solving->states; state++)
         solving->next[state] = NO_WAY;
     row_costs_find(solving, row);
     row_sides_find(solving, row);
     for (size_t state = 0; state < solving->states; state++)
         if (solving->cost[state] != NO_WAY)
-            ways_try(solving, state, row);
+            some |= ways_try(solving, state, row);
     int64_t *cost = solving->cost;
     solving->cost = solving->next;
     solving->next = cost;
+    return some;
 }
 
 /* ---- what was found ---- */
@@ -216,7 +224,8 @@ bool slots_find(const struct slot_body *body, struct slot_item *items, size_t co
                                 sizeof *solving.sides);
     states_begin(&solving, arena);
     for (int row = 0; row < body->rows; row++)
-        row_solve(&solving, row);
+        if (!row_solve(&solving, row))
+            return false;
     if (solving.cost[solving.states - 1] == NO_WAY)
         return false;
     way_back(&solving);

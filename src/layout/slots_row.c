@@ -105,11 +105,6 @@ static bool sides_fit(const struct slot_body *body, int row, struct middle middl
            (!middle.named || side_width(body, port + starboard) + middle.width <= 2 * half);
 }
 
-int sides_bit(int port, int starboard)
-{
-    return port * (SIDE_MOST + 1) + starboard;
-}
-
 /* A bit for each way in which the sides have room beside it. */
 static uint16_t sides_beside(const struct slot_body *body, int row, struct middle middle)
 {

@@ -44,7 +44,10 @@ bool is_name(const struct slot_item *item);
 mpt side_width(const struct slot_body *body, int count);
 
 /* Which ways of standing in the row have room: of the sides, beside each way of the middle. */
-int sides_bit(int port, int starboard);
+static inline int sides_bit(int port, int starboard)
+{
+    return port * (SIDE_MOST + 1) + starboard;
+}
 void row_sides_find(struct solving *solving, int row);
 
 /* What each item of each queue costs in the row. */
