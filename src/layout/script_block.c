@@ -314,8 +314,8 @@ static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_
     if (found == NULL) {
         struct pen own = *pen;
         own.arena = phrases_arena(known);
-        struct laid_phrase now = phrase_laid(
-            &own, line, known_phrase_of(&own, line, words, sizes), sizes, width);
+        const struct phrase *phrase = known_phrase_of(&own, line, words, sizes);
+        struct laid_phrase now = phrase_laid(&own, line, phrase, sizes, width);
         *phrase_know(known, &key) = now;
         return now;
     }
