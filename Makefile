@@ -74,7 +74,7 @@ test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_readers test_each_fact test_reading_pages test_each_field test_each_item test_paper \
                test_plan_generated test_yaml_edit_files test_layout test_proof_pages test_budget test_proof_raster \
                test_each_sister test_yaml_edit_any test_page_facts test_layout_full test_plan test_plan_names \
-               test_proof_table test_safety_kinds test_safety_page test_table
+               test_proof_table test_safety_kinds test_safety_page test_table test_laid_once
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
