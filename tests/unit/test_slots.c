@@ -199,7 +199,7 @@ static void no_way_is_better_than_the_one_found(void **state)
                               from + length > 1000 ? 1000 : from + length);
         }
         int64_t least = least_cost(items);
-        bool found = slots_find(&body, items, SMALL_COUNT, arena);
+        bool found = slots_find(&body, items, SMALL_COUNT);
         assert_int_equal(found, least != INT64_MAX);
         for (int i = 0; i < SMALL_COUNT && found; i++)
             rows[i] = items[i].row;
