@@ -22,13 +22,13 @@ static const char *append_remedy(int error)
     case EDQUOT:
         return "make room on the disk";
     case EROFS:
-        return "put the base's folder on a disk that can be written";
+        return "put its folder on a disk that can be written";
     case EACCES:
     case EPERM:
         return "look at the owner and the rights of the file and its folder";
     case ENOLCK:
     case EOPNOTSUPP:
-        return "put the base's folder on a disk that knows locks: without them two runs at once "
+        return "put its folder on a disk that knows locks: without them two runs at once "
                "would\nspoil the file";
     default:
         return "look at the disk, and at the owner and the rights of the file";

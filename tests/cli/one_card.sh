@@ -27,7 +27,7 @@ for file in alone/samphire-flooding alone/samphire-safety_plan flooding/samphire
     cmp "$scratch/$file.pdf" "$scratch/each/${file#*/}.pdf" >"$scratch/differs" 2>&1 &&
         ok "same-$file" || not_ok "same-$file" "$(cat "$scratch/differs")"
 done
-expect_equal flooding-files samphire-flooding.pdf "$(cd "$scratch/flooding" && echo *)"
+expect_equal flooding-files samphire-flooding.pdf "$(folder_list "$scratch/flooding")"
 
 # the code and the pages that --list tells of it
 printed list --list

@@ -13,7 +13,7 @@ printed() {
 
 # files_are NAME FILES: these and no others were made.
 files_are() {
-    expect_equal "$1-files" "$2" "$(cd "$out" 2>/dev/null && echo *)"
+    expect_equal "$1-files" "$2" "$(folder_list "$out" 2>/dev/null | tr '\n' ' ' | sed 's/ $//')"
 }
 
 # size_is NAME FILE SIZE: every page is so large, in points.

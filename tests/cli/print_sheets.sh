@@ -17,7 +17,7 @@ printed() {
 
 printed --proof
 expect_status proof 0
-expect_equal proof-files 'yarrow-proof.pdf yarrow.pdf' "$(cd "$out" && echo *)"
+expect_equal proof-files 'yarrow-proof.pdf yarrow.pdf' "$(folder_list "$out" | tr "\n" " " | sed "s/ $//")"
 expect_equal proof-pages 1 "$(pdfinfo "$out/yarrow-proof.pdf" | sed -n 's/^Pages: *//p')"
 grep -q "yarrow-proof.pdf: [0-9]* pages on one" "$scratch/stdout" && ok proof-told ||
     not_ok proof-told "$(cat "$scratch/stdout")"
@@ -34,10 +34,10 @@ expect_equal proof-views "$(($(ls "$scratch/dumps" | wc -l) - 1))" \
 [ "$(wc -l <"$scratch/codes")" -gt 15 ] || not_ok proof-codes-many "$(cat "$scratch/codes")"
 qpdf --check "$out/yarrow-proof.pdf" >"$scratch/qpdf" 2>&1 || not_ok proof-sound "$(cat "$scratch/qpdf")"
 printed --proof --card flooding
-expect_equal proof-of-one-files 'yarrow-flooding.pdf yarrow-proof.pdf' "$(cd "$out" && echo *)"
+expect_equal proof-of-one-files 'yarrow-flooding.pdf yarrow-proof.pdf' "$(folder_list "$out" | tr "\n" " " | sed "s/ $//")"
 printed --proof --paper letter --mono
 expect_equal proof-ending-files 'yarrow-proof.letter.mono.pdf yarrow.letter.mono.pdf' \
-    "$(cd "$out" && echo *)"
+    "$(folder_list "$out" | tr "\n" " " | sed "s/ $//")"
 
 # ---- stickers ----
 
