@@ -214,7 +214,7 @@ static void states_begin(struct solving *solving, struct arena *arena)
 }
 
 /* False: they have no room. */
-static bool body_solve(const struct slot_body *body, struct slot_item *items, size_t count,
+static bool slots_solve(const struct slot_body *body, struct slot_item *items, size_t count,
                        struct arena *arena)
 {
     struct solving solving = {.body = body};
@@ -239,7 +239,7 @@ static bool body_solve(const struct slot_body *body, struct slot_item *items, si
 bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count)
 {
     struct arena *own = arena_new(SOLVING_LIMIT);
-    bool found = body_solve(body, items, count, own);
+    bool found = slots_solve(body, items, count, own);
     arena_free(own);
     return found;
 }

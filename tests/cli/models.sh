@@ -104,7 +104,9 @@ for boat in $(eight sloop); do
     sed 's/^walked: .*/walked: {date: 2026-11-21, by: AB}/' "$sisters/boats/$boat.yaml" >"$scratch/walked"
     cp "$scratch/walked" "$sisters/boats/$boat.yaml"
 done
+day=2026-11-21
 listed walked --boat "$(eight sloop | tr '\n' ',' | sed 's/,$//')"
+day=2026-11-20
 grep '^sloop_' "$scratch/before" >"$scratch/sloops"
 expect_status models-walked 0
 expect_equal models-walked-boats "$(eight sloop)" "$(boats_of sloops walked)"
