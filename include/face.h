@@ -67,6 +67,13 @@ bool run_shape(const struct faces *faces, enum face_role role, mpt size, const c
 mpt run_width(const struct faces *faces, enum face_role role, mpt size, const char *text,
               size_t length, uint32_t *missing);
 
+/* The same in font units, and the width that so many have at a size. */
+int64_t run_units(const struct faces *faces, enum face_role role, const char *text, size_t length);
+mpt units_width(const struct faces *faces, enum face_role role, int64_t units, mpt size);
+
+/* How many texts were shaped since the faces were opened: a text that is kept is shaped once. */
+size_t texts_shaped(const struct faces *faces);
+
 /* Where the ink of a run stands, from its start on the base line; y down, so `top`
  * is negative. Rounded outward. All zero for a run that leaves no ink. */
 struct run_ink { mpt left, top, right, bottom; };

@@ -33,6 +33,17 @@ struct layout_input {
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems);
 
+/* Which sheets are asked for; `of` is what `asked` was given to know. */
+struct sheets_asked {
+    bool (*asked)(const void *of, const struct sheet *sheet);
+    const void *of;
+};
+
+/* The same, but a plan of the boat that is not asked for is not laid out: it has as many pages, and
+ * each is NULL. Cards hang on each other, and all are. NULL: all are asked for. */
+struct laid_set layout_asked(const struct layout_input *input, const struct sheets_asked *asked,
+                             struct arena *arena, struct problems *problems);
+
 /* A page with nothing on it, of the same paper: the back of a leaf whose front is that page. */
 const struct page *page_blank(const struct page *before, struct arena *arena);
 

@@ -162,6 +162,9 @@ struct laid_sheet {
     size_t page_count;
     const struct yielded *yielded;
     size_t yielded_count;
+    int tries;                     /* how many times one of its pages was laid out, at most, */
+    int changes;                   /* and how many times something was taken off it, or off what
+                                      all cards share, or given back: for each it is once more */
 };
 
 /* In the order of the set. */

@@ -151,6 +151,7 @@ static enum exit_status cards_print(const struct options *options, struct fleet 
 {
     struct print_folder folder = {0};
     struct job job = job_of(options, fleet);
+    job.asked_only = options->cards.count > 0;
     unsigned processes;
     bool begun = processes_read(options, fleet, &processes) &&
                  folder_begin(options, fleet, &folder);

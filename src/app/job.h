@@ -30,6 +30,7 @@ struct job {
     struct paper papers[PAPER_COUNT];
     size_t paper_count;
     enum walk_rule walk;           /* of boats that are like a model */
+    bool asked_only;               /* plans that --card does not ask for are not laid out */
 };
 
 /* One part of what is made for a boat: indices into the lists of the job. */

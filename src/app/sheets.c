@@ -65,14 +65,22 @@ static void pages_list(struct sheets *sheets)
         }
 }
 
+static bool sheet_asked(const void *of, const struct sheet *sheet)
+{
+    const struct options *options = of;
+    return card_wanted(options, sheet);
+}
+
 void sheets_lay(struct sheets *sheets)
 {
     const struct job *job = sheets->boat->job;
     struct layout_input layout = {sheets->set, job->fleet->faces,
                                   &job->papers[sheets->part.paper],
                                   sheets->input.draft};
+    const struct sheets_asked asked = {sheet_asked, job->options};
     problems_about(sheets->problems, sheets->boat->key, "page");
-    sheets->laid = layout_set(&layout, sheets->boat->arena, sheets->problems);
+    sheets->laid = layout_asked(&layout, job->asked_only ? &asked : NULL, sheets->boat->arena,
+                                sheets->problems);
     pages_list(sheets);
 }
 

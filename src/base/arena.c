@@ -1,9 +1,10 @@
-/* arena.c - memory that is given back all at once (room: base). Each block
- * comes zeroed from the system and is dealt out once, so that what is dealt
- * out is zeroed too. Never gives back a part of an arena. */
+/* arena.c - memory that is given back all at once (room: base). What is dealt
+ * out is zeroed then, not whole blocks before: most of a short-lived arena's last
+ * block is never dealt out. Never gives back a part of an arena. */
 #include "arena.h"
 
 #include <stdalign.h>
+#include <stdbool.h>
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
@@ -25,6 +26,7 @@ struct block {
     struct block *next;
     size_t size;  /* bytes after this head */
     size_t used;
+    bool zeroed;  /* as it came from the system */
     alignas(max_align_t) unsigned char bytes[];
 };
 
@@ -79,6 +81,17 @@ void arena_free(struct arena *arena)
     free(arena);
 }
 
+/* A large one mostly comes zeroed from the system at no cost. */
+static struct block *block_from_system(size_t size)
+{
+    bool zeroed = size > BLOCK_SIZE;
+    struct block *block = zeroed ? calloc(1, sizeof *block + size) : malloc(sizeof *block + size);
+
+    if (block != NULL)
+        *block = (struct block){.size = size, .zeroed = zeroed};
+    return block;
+}
+
 /* A new block with room for `size`: larger where the limit allows it. */
 static struct block *block_new(struct arena *arena, size_t size)
 {
@@ -90,10 +103,9 @@ static struct block *block_new(struct arena *arena, size_t size)
         arena_exhausted();
     if (wanted > left)
         wanted = size;
-    struct block *block = calloc(1, sizeof *block + wanted);
+    struct block *block = block_from_system(wanted);
     if (block == NULL)
         arena_exhausted();
-    block->size = wanted;
     arena->total += wanted;
     return block;
 }
@@ -130,7 +142,7 @@ void *arena_alloc(struct arena *arena, size_t size)
     promise(rounded <= block->size - block->used);
     void *at = block->bytes + block->used;
     block->used += rounded;
-    return at;
+    return block->zeroed ? at : memset(at, 0, rounded);
 }
 
 void *arena_array(struct arena *arena, size_t count, size_t size)

@@ -2,7 +2,9 @@
  * layout). Each is laid out once, with its tags of sources, and placed as it was. */
 #include "boxes.h"
 
+#include "laid_known.h"
 #include "measures.h"
+#include "paragraph_known.h"
 
 #include <string.h>
 
@@ -238,7 +240,7 @@ static mpt with_gap(mpt height)
     return height == 0 ? 0 : height + BOX_GAP;
 }
 
-struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
+static struct laid_boxes boxes_new(const struct pen *pen, struct box_measure measure)
 {
     const struct sheet *sheet = pen->sheet;
     const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_OWN_LINES);
@@ -253,6 +255,25 @@ struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
     laid.height = with_gap(laid.decision.height) + with_gap(laid.nevers.height) +
                   with_gap(laid.cautions.height) + with_gap(laid.own_lines.height);
     return laid;
+}
+
+/* They hang on no height: a column that is tried again has them at the same sizes. */
+struct laid_boxes boxes_lay(const struct pen *pen, struct box_measure measure)
+{
+    const struct laid_key key = {LAID_BOXES, pen->sheet, measure.form, measure.size,
+                                 measure.width, pen->sheet->words};
+    if (pen->known == NULL)
+        return boxes_new(pen, measure);
+    void **known = part_known(paragraphs_parts(pen->known), &key);
+    if (*known == NULL) {
+        struct pen own = *pen;
+        own.arena = paragraphs_arena(pen->known);
+        struct laid_boxes *now = arena_alloc(own.arena, sizeof *now);
+        *now = boxes_new(&own, measure);
+        *known = now;
+    }
+    const struct laid_boxes *laid = *known;
+    return *laid;
 }
 
 /* The area of a box of that height; what follows begins below it. */

@@ -38,8 +38,9 @@ mpt gap_between(mpt room, size_t count);
 
 /* ---- call_block.c ---- */
 
-/* How wide the list of a call panel is, and how many of its last lines stand below it. */
-struct list_way { mpt width; size_t under; };
+/* How wide the list of a call panel is, how many of its last lines stand below it, and its lines as
+ * wide as that. */
+struct list_way { mpt width; size_t under; const struct paragraph *lines; };
 
 /* The call panel: how to work the set on the left, what to say on the right. Where there is
  * nothing to say, the lines have the whole panel. */

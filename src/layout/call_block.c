@@ -223,10 +223,26 @@ static void lines_place(struct pen *pen, const struct laid_panel *laid, size_t f
     }
 }
 
-/* The panel beside that script, with a list of that width, of which the last `under` lines stand
- * below both, beside each other where there is room. */
-static struct laid_panel panel_try(const struct pen *pen, const struct laid_script *script,
-                                   mpt width, struct list_way way)
+/* What all ways of one panel have: the lines on working the set right across, and the height of
+ * the head. */
+struct panel_parts {
+    const struct paragraph *across;
+    mpt width, head;
+};
+
+static struct paragraph *operates_lay(const struct pen *pen, mpt size, mpt width)
+{
+    size_t count = sheet_call(pen->sheet)->operate_count;
+    struct paragraph *lines = arena_array(pen->arena, count, sizeof *lines);
+    for (size_t i = 0; i < count; i++)
+        lines[i] = operate_lay(pen, i, size, width - 2 * PANEL_PAD);
+    return lines;
+}
+
+/* The panel beside that script, with a list of these lines, of which the last `under` stand below
+ * both, beside each other where there is room. */
+static struct laid_panel panel_try(const struct pen *pen, const struct panel_parts *parts,
+                                   const struct laid_script *script, struct list_way way)
 {
     struct laid_panel laid = {.size = script->size, .list = way.width, .under = way.under,
                               .script = *script,
@@ -234,15 +250,14 @@ static struct laid_panel panel_try(const struct pen *pen, const struct laid_scri
     laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
     for (size_t i = 0; i < laid.operate_count; i++) {
         bool is_under = i + way.under >= laid.operate_count;
-        laid.operate[i] = operate_lay(pen, i, laid.size,
-                                      (is_under ? width : way.width) - 2 * PANEL_PAD);
+        laid.operate[i] = is_under ? parts->across[i] : way.lines[i];
         laid.operate_height += is_under ? 0 : paragraph_height(&laid.operate[i]);
     }
-    mpt under = lines_height(&laid, laid.operate_count - way.under, width - 2 * PANEL_PAD);
+    mpt under = lines_height(&laid, laid.operate_count - way.under, parts->width - 2 * PANEL_PAD);
     laid.longest = longest_find(pen, &laid);
     mpt said = laid.script.height, done = laid.operate_height;
     laid.columns = PANEL_PAD_TOP + (said > done ? said : done) + PANEL_PAD_FOOT;
-    laid.height = panel_head_height(pen) + laid.columns +
+    laid.height = parts->head + laid.columns +
                   (way.under > 0 ? under + PANEL_PAD_TOP + PANEL_PAD_FOOT : 0);
     return laid;
 }
@@ -294,25 +309,32 @@ static size_t under_most(const struct call_facts *call)
 }
 
 /* The list is as wide as makes the panel lowest; of equals the widest, whose lines break least. */
-struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
+static struct laid_panel lowest_lay(const struct pen *pen, const struct panel_parts *parts,
+                                    mpt size)
 {
-    struct laid_script none = {.size = size};
-    if (says_nothing(pen))
-        return panel_try(pen, &none, width, (struct list_way){width, 0});
     size_t most = under_most(sheet_call(pen->sheet));
     struct laid_panel best = {.height = 0};
-    if (width < PANEL_LIST_LEAST + PANEL_SCRIPT_LEAST)
-        return panel_above_lay(pen, size, width);
     for (mpt list = PANEL_LIST_MOST; list >= PANEL_LIST_LEAST; list -= PANEL_LIST_STEP) {
-        struct laid_script script = said_lay(pen, size, width - list);
-        for (size_t under = 0; under <= most; under++) {
-            struct laid_panel laid = panel_try(pen, &script, width,
-                                               (struct list_way){list, under});
+        struct laid_script script = said_lay(pen, size, parts->width - list);
+        struct list_way way = {list, 0, operates_lay(pen, size, list)};
+        for (; way.under <= most; way.under++) {
+            struct laid_panel laid = panel_try(pen, parts, &script, way);
             if (best.height == 0 || laid.height < best.height)
                 best = laid;
         }
     }
     return best;
+}
+
+struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
+{
+    if (!says_nothing(pen) && width < PANEL_LIST_LEAST + PANEL_SCRIPT_LEAST)
+        return panel_above_lay(pen, size, width);
+    struct laid_script none = {.size = size};
+    struct panel_parts parts = {operates_lay(pen, size, width), width, panel_head_height(pen)};
+    if (says_nothing(pen))
+        return panel_try(pen, &parts, &none, (struct list_way){width, 0, parts.across});
+    return lowest_lay(pen, &parts, size);
 }
 
 /* ---- placing ---- */

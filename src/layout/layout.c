@@ -2,103 +2,35 @@
  *
  * Each sheet is first taken to stand whole, on one page or on as many as its template knows
  * that it needs. What all pages share is found, then each page takes the largest sizes of its
- * own. Where cards are full, the lines of the head that all share go to their floors; then, where
- * pages are full, what yields goes from their sheets, or they take more pages, and
- * all is tried again, since the others may have room then: until nothing is full, or nothing is
- * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
-#include "boat_slots.h"
-#include "page_known.h"
+ * own. Where a card of steps is full, the lines of the head that all share go to their floors,
+ * before the others are laid out; then, where pages are full, what yields goes from their
+ * sheets, or they take more pages, and all is tried again, since the others may have room then:
+ * until nothing is full, or nothing is left that yields. What the last try finds wrong is told,
+ * and nothing of the tries before. */
+#include "laying_set.h"
 #include "paragraph_known.h"
 
+#include <stdlib.h>
+#include <string.h>
+
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
-
-struct laying_set {
-    const struct layout_input *input;
-    struct arena *arena;         /* for the pages */
-    struct arena *scratch;       /* for the trials of this try, thrown away with it */
-    struct problems *problems;   /* of this try */
-    struct laying *laying;       /* one a sheet of the set */
-    struct known_page **known;   /* the same, of all tries */
-    struct known_paragraphs *paragraphs;
-    struct boat_slots slots;     /* where tags stand on every card */
-    enum head_lines head_lines;
-};
-
-static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
-                          struct arena *arena)
-{
-    return (struct pen){.faces = set->input->faces, .known = set->paragraphs, .arena = arena,
-                        .problems = set->problems,
-                        .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
-}
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
 {
     return !sheet->unsafe && (!sheet->held || set->input->draft);
 }
 
-/* ---- one page ---- */
-
-static const char *page_id(const struct laying *laying, size_t index, struct arena *arena)
-{
-    return index == 0 ? laying->whole->id
-                      : text_format(arena, "%s_%zu", laying->whole->id, index + 1);
-}
-
-static const struct page *page_of(struct pen *pen, const char *id)
-{
-    struct page *page = arena_alloc(pen->arena, sizeof *page);
-    const char *label = sheet_title(pen->sheet)->number;
-    *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
-                          .label = text_empty(label) ? NULL : label,
-                          .language = pen->sheet->language, .paper = pen->paper,
-                          .palette = pen->paper->palette, .trim = pen->paper->trim,
-                          .width = pen->paper->width, .height = pen->paper->height,
-                          .items = pen->items, .count = pen->count};
-    reading_settle(pen, page);
-    return page;
-}
-
-/* Of the sheet's pages, the one of that index; what it tells goes to problems of its own. */
-static struct made_page page_make(const struct laying_set *set, const struct shared *shared,
-                                  const struct laying *laying, size_t index)
-{
-    const struct sheet *sheet = laying->sheets[index];
-    enum template_key key = laying->templates[index];
-    const struct template_work *work = &template_works[key];
-    struct problems *problems = problems_part(set->problems);
-    struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
-    pen.whole = trial.whole = laying->whole;
-    pen.problems = trial.problems = problems;
-    struct shared own = {shared->sizes, page_needs_of(&trial, &shared->needs)};
-    struct frame frame = frame_make(pen.paper, key, &own.needs);
-    head_place(&pen, &frame, own.sizes);
-    bool fits = work->place(&pen, &trial, &own);
-    bool full = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
-    if (fits)
-        foot_place(&pen, &frame);
-    cut_marks_place(&pen);
-    return (struct made_page){
-        pen.failed || !fits ? NULL : page_of(&pen, page_id(laying, index, set->arena)), full,
-        problems};
-}
+/* ---- all pages ---- */
 
 static void page_lay(const struct laying_set *set, const struct shared *shared, size_t sheet,
                      size_t index)
 {
     struct laying *laying = &set->laying[sheet];
-    const struct made_page *made = page_known(set->known[sheet], laying, index, shared);
-    if (made == NULL) {
-        struct made_page *now = page_know(&set->known[sheet], laying, index, shared, set->arena);
-        *now = page_make(set, shared, laying, index);
-        made = now;
-    }
+    const struct made_page *made = page_made(set, shared, sheet, index);
     problems_join(set->problems, made->problems);
     laying->full[index] = made->full;
     laying->pages[index] = made->page;
 }
-
-/* ---- all pages ---- */
 
 static struct laying *layings_begin(const struct laying_set *set)
 {
@@ -150,12 +82,83 @@ static struct page_list pages_kept(const struct laying_set *set, const struct pa
     return kept;
 }
 
+/* How much stands on a card, roughly: of the fullest it is known first that it is too full. */
+static size_t fullness(const struct sheet *sheet)
+{
+    const struct steps_facts *steps = sheet_steps(sheet);
+    size_t rows = steps->count;
+    for (size_t i = 0; i < steps->count; i++)
+        rows += steps->items[i].row_count + steps->items[i].figure_count;
+    return rows;
+}
+
+struct card_order { size_t sheet, fullness; };
+
+static int fullest_first(const void *a, const void *b)
+{
+    const struct card_order *first = a, *second = b;
+    if (first->fullness != second->fullness)
+        return first->fullness > second->fullness ? -1 : 1;
+    return first->sheet < second->sheet ? -1 : 1;
+}
+
+/* The cards of steps that come about, the fullest first; gives how many. */
+static size_t cards_order(const struct laying_set *set, struct card_order *cards)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < set->input->set->count; i++)
+        if (!set->laying[i].lost && sheet_block(set->laying[i].whole, BLOCK_STEPS) != NULL)
+            cards[count++] = (struct card_order){i, fullness(set->laying[i].whole)};
+    qsort(cards, count, sizeof *cards, fullest_first);
+    return count;
+}
+
+/* Is a card of steps full with these lines of the head? Type above its floor goes before anything
+ * that a card says, so that the others need not be tried with them. */
+static bool some_card_is_full(const struct laying_set *set, const struct shared *shared)
+{
+    struct card_order *cards = arena_array(set->scratch, set->input->set->count, sizeof *cards);
+    size_t count = cards_order(set, cards);
+    for (size_t i = 0; i < count; i++)
+        for (size_t p = 0; p < set->laying[cards[i].sheet].count; p++)
+            if (page_made(set, shared, cards[i].sheet, p)->full)
+                return true;
+    return false;
+}
+
+/* What all cards are tried with now: where it is not what they were tried with before, each is laid
+ * out again. */
+static struct shared shared_now(struct laying_set *set, const struct page_list *kept)
+{
+    struct pen trial = pen_for(set, NULL, set->scratch);
+    struct shared now = shared_find(kept, &trial);
+    bool differs = set->is_tried && !shared_equal(&set->tried, &now);
+    for (size_t i = 0; i < set->input->set->count && differs; i++)
+        set->laying[i].changes++;
+    set->is_tried = true;
+    set->tried = now;
+    return now;
+}
+
+/* Of the pages with lines of the head that leave each card of steps room, as far as there are
+ * such. */
+static struct shared shared_of_kept(struct laying_set *set, struct page_list *kept)
+{
+    struct shared shared = shared_now(set, kept);
+    if (set->head_lines == HEAD_LINES_LEAST || !some_card_is_full(set, &shared))
+        return shared;
+    set->head_lines = kept->lines = HEAD_LINES_LEAST;
+    return shared_now(set, kept);
+}
+
 static void set_try(struct laying_set *set)
 {
     set->scratch = arena_new(SCRATCH_LIMIT);
     struct page_list all = sheets_split(set), kept = pages_kept(set, &all);
     struct pen trial = pen_for(set, NULL, set->scratch);
-    struct shared of_all = shared_find(&all, &trial), of_kept = shared_find(&kept, &trial);
+    struct shared of_kept = shared_of_kept(set, &kept);
+    all.lines = set->head_lines;
+    struct shared of_all = shared_find(&all, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
             page_lay(set, set->laying[i].lost ? &of_all : &of_kept, i, p);
@@ -171,6 +174,12 @@ static bool is_full(const struct laying *laying)
     return false;
 }
 
+static bool has_berth_lines(const struct sheet *sheet)
+{
+    return sheet_block(sheet, BLOCK_BERTH) != NULL || sheet_block(sheet, BLOCK_ANCHOR) != NULL ||
+           sheet_block(sheet, BLOCK_BERTH_SAY) != NULL;
+}
+
 /* The line for a berth is as tall on all cards that have it: where what to say there yields on
  * one of them, it does on all. */
 static void berth_say_agree(struct laying_set *set)
@@ -179,23 +188,14 @@ static void berth_say_agree(struct laying_set *set)
     for (size_t i = 0; i < set->input->set->count; i++)
         if (!set->laying[i].lost && set->laying[i].trim.least[BLOCK_BERTH_SAY] < least)
             least = set->laying[i].trim.least[BLOCK_BERTH_SAY];
-    for (size_t i = 0; i < set->input->set->count; i++)
-        if (!set->laying[i].lost)
-            set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
-}
-
-/* Type above its floor goes before anything that a card says. False: no card is full, or the lines
- * of the head are at their floors. */
-static bool head_lines_lessen(struct laying_set *set)
-{
-    if (set->head_lines == HEAD_LINES_LEAST)
-        return false;
     for (size_t i = 0; i < set->input->set->count; i++) {
-        const struct laying *laying = &set->laying[i];
-        if (is_full(laying) && !laying->lost && sheet_block(laying->whole, BLOCK_STEPS) != NULL)
-            set->head_lines = HEAD_LINES_LEAST;
+        struct laying *laying = &set->laying[i];
+        int *own = &laying->trim.least[BLOCK_BERTH_SAY];
+        if (laying->lost || *own == least || !has_berth_lines(laying->whole))
+            continue;
+        *own = least;
+        laying->changes++;
     }
-    return set->head_lines == HEAD_LINES_LEAST;
 }
 
 /* False: nothing is full, or nothing is left that yields. */
@@ -204,8 +204,10 @@ static bool set_lessen(struct laying_set *set)
     bool lessened = false;
     for (size_t i = 0; i < set->input->set->count; i++) {
         struct laying *laying = &set->laying[i];
-        if (is_full(laying))
-            lessened |= template_works[laying->templates[0]].lessen(laying);
+        if (!is_full(laying) || !template_works[laying->templates[0]].lessen(laying))
+            continue;
+        laying->changes++;
+        lessened = true;
     }
     if (lessened)
         berth_say_agree(set);
@@ -217,7 +219,7 @@ static void set_fit(struct laying_set *set, struct problems *problems)
     do {
         set->problems = problems_part(problems);
         set_try(set);
-    } while (head_lines_lessen(set) || set_lessen(set));
+    } while (set_lessen(set));
 }
 
 /* What all cards gave up together for one that comes about on no page is theirs again. False:
@@ -233,6 +235,8 @@ static bool lost_forgotten(struct laying_set *set)
         some = some || laying->lost;
         if (laying->lost)
             again[i] = *laying;
+        memcpy(again[i].tries, laying->tries, sizeof laying->tries);
+        again[i].changes = laying->changes + 1;
     }
     if (some) {
         set->laying = again;
@@ -254,6 +258,14 @@ static void pages_join(struct laying *laying)
         laying->pages[p] = NULL;
 }
 
+static int tries_most(const struct laying *laying)
+{
+    int most = 0;
+    for (size_t p = 0; p < SHEET_PAGES_MOST; p++)
+        most = laying->tries[p] > most ? laying->tries[p] : most;
+    return most;
+}
+
 static struct laid_set set_laid(const struct laying_set *set)
 {
     size_t count = set->input->set->count;
@@ -261,8 +273,11 @@ static struct laid_set set_laid(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
         pages_join(laying);
-        laid[i] = (struct laid_sheet){laying->whole, laying->pages,
-                                      laying->count > 0 ? laying->count : 1, NULL, 0};
+        for (size_t p = 0; p < laying->count && is_measured(set, laying); p++)
+            laying->pages[p] = NULL;
+        laid[i] = (struct laid_sheet){.sheet = laying->whole, .pages = laying->pages,
+                                      .page_count = laying->count > 0 ? laying->count : 1,
+                                      .tries = tries_most(laying), .changes = laying->changes};
         if (laying->count > 0)
             laid[i].yielded_count = yielded_list(laying->whole, &laying->trim, set->arena,
                                                  &laid[i].yielded);
@@ -273,7 +288,14 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena, .paragraphs = paragraphs_begin(arena)};
+    return layout_asked(input, NULL, arena, problems);
+}
+
+struct laid_set layout_asked(const struct layout_input *input, const struct sheets_asked *asked,
+                             struct arena *arena, struct problems *problems)
+{
+    struct laying_set set = {.input = input, .asked = asked, .arena = arena,
+                             .paragraphs = paragraphs_begin(arena)};
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
@@ -299,102 +321,4 @@ const struct page *page_blank(const struct page *before, struct arena *arena)
     page->parts = all;
     page->part_count = 1;
     return page;
-}
-
-/* What found no room, and on which card. */
-struct room_note {
-    const struct yielded *one;
-    const char *card;
-    struct arena *arena;
-    struct problems *problems;
-};
-
-static void figure_room_tell(const struct room_note *note)
-{
-    const struct yielded *one = note->one;
-    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
-    problem_add_of(note->problems, (struct problem_subject){"figure_without_room", subject},
-                   SEVERITY_NOTE, one->origin,
-                   text_format(note->arena, "`maydeck why --figure %s` shows it; %s", one->id,
-                               one->cause == YIELDED_TOO_LONG
-                                   ? "its words are too long for a row, tell the crew at the "
-                                     "briefing"
-                                   : "shorter or fewer rows on the card make room"),
-                   "the figure %s finds no room on the card %s", one->id, note->card);
-}
-
-static void hint_room_tell(const struct room_note *note)
-{
-    const struct yielded *one = note->one;
-    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
-    problem_add_of(note->problems, (struct problem_subject){"hint_without_room", subject},
-                   SEVERITY_NOTE, one->origin,
-                   "tell the crew at the briefing; shorter keys and a shorter name make room",
-                   "%s finds no room on the card %s", one->id, note->card);
-}
-
-/* What else yields leaves something else in its place. */
-static void contact_room_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "shorter or fewer rows on the card make room",
-                "the line of rescue centre and base finds no room on the card %s: "
-                "it stands on the distress card", note->card);
-}
-
-/* It is told once a card. */
-static bool urgency_room_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "shorter or fewer rows on the card make room",
-                "the words of PAN PAN find no room on the card %s: they stand on the distress card",
-                note->card);
-    return true;
-}
-
-/* All cards go without it then. */
-static bool berth_say_tell(const struct room_note *note)
-{
-    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
-                "tell the crew at the briefing what to say on the telephone; shorter or fewer "
-                "rows on the cards make room",
-                "what to say from a berth finds no room on the card %s and those like it",
-                note->card);
-    return true;
-}
-
-/* On paper of one side a card of steps has a second page only where it has no room on one. */
-static void second_side_tell(const struct laid_sheet *laid, struct problems *problems)
-{
-    const struct page *page = laid->pages[0];
-    if (laid->page_count < 2 || page == NULL || page->paper->sides != ONE_SIDE ||
-        sheet_steps(laid->sheet)->count == 0)
-        return;
-    problem_add(problems, SEVERITY_NOTE, laid->sheet->origin,
-                "print it on both sides of one sheet; shorter or fewer rows, or larger paper, make "
-                "room on one",
-                "the card %s has no room on one side: the words of its call stand on the back",
-                laid->sheet->name);
-}
-
-void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
-{
-    bool say_told = false;
-    for (size_t i = 0; i < laid->count; i++)
-        second_side_tell(&laid->sheets[i], problems);
-    for (size_t i = 0; i < laid->count; i++) {
-        bool urgency_told = false;
-        for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
-            struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
-                                     arena, problems};
-            if (note.one->id != NULL)
-                (note.one->block == BLOCK_STEPS ? figure_room_tell : hint_room_tell)(&note);
-            if (note.one->block == BLOCK_CONTACT)
-                contact_room_tell(&note);
-            if (note.one->block == BLOCK_BERTH_SAY && !say_told)
-                say_told = berth_say_tell(&note);
-            if (note.one->block == BLOCK_CALL && note.one->id == NULL && !urgency_told)
-                urgency_told = urgency_room_tell(&note);
-        }
-    }
 }

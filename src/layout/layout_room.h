@@ -19,8 +19,10 @@ struct reading {
 };
 
 struct known_paragraphs;
+struct known_texts;
 struct pen {
     const struct faces *faces;
+    struct known_texts *texts;           /* what was measured before; NULL: each is measured anew */
     struct known_paragraphs *known;      /* what was broken before; NULL: each is made anew */
     const struct boat_slots *slots;      /* of the set: where tags stand on the boat */
     struct arena *arena;
@@ -136,6 +138,7 @@ struct piece {
     bool joined;          /* no space and no break before it */
     bool tied;            /* a space, but no break before it */
     mpt width;
+    int64_t units;        /* the same in font units: at no size */
     mpt blank_height;     /* > 0: a blank to write on, `width` its least width */
 };
 
@@ -161,6 +164,7 @@ struct paragraph paragraph_make(const struct pen *pen, const struct style *style
 /* The same, of no place, made anew. */
 struct paragraph paragraph_new(const struct pen *pen, const struct style *style,
                                const char *text, mpt width);
+/* pieces.c: the words of a text. */
 struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
                            size_t *count);
 void paragraph_break(struct paragraph *paragraph, struct arena *arena);
@@ -266,5 +270,8 @@ void plan_place(struct pen *pen, struct area area);
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
 bool safety_place(struct pen *pen, const struct page_needs *needs);
+
+/* The same without placing anything or telling of it. */
+bool safety_fits(struct pen *trial, const struct page_needs *needs);
 
 #endif

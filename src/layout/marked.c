@@ -2,17 +2,11 @@
 #include "marked.h"
 
 #include "text.h"
+#include "text_known.h"
 
 #include <string.h>
 
 #define MARK "**"
-
-/* A stretch of one weight, with the spaces at its ends. */
-struct stretch {
-    const char *start;
-    size_t length;
-    bool bold;
-};
 
 /* The first stretch begins with a length of none. False: the text is at its end. */
 static bool stretch_next(struct stretch *stretch)
@@ -21,7 +15,8 @@ static bool stretch_next(struct stretch *stretch)
     for (; text_begins(at, MARK); at += strlen(MARK))
         stretch->bold = !stretch->bold;
     const char *end = strstr(at, MARK);
-    *stretch = (struct stretch){at, end == NULL ? strlen(at) : (size_t)(end - at), stretch->bold};
+    *stretch = (struct stretch){.start = at, .bold = stretch->bold,
+                                .length = end == NULL ? strlen(at) : (size_t)(end - at)};
     return stretch->length > 0;
 }
 
@@ -31,18 +26,48 @@ static const struct style *stretch_style(const struct marked_styles *styles,
     return stretch->bold ? &styles->bold : &styles->plain;
 }
 
-static mpt stretch_width(const struct pen *pen, const struct style *style, const char *text,
-                         size_t length)
+static mpt stretch_run_width(const struct pen *pen, const struct style *style, const char *text,
+                             size_t length)
 {
     return run_width(pen->faces, style->face, style->size, text, length, NULL);
+}
+
+/* Takes it apart where nobody did. */
+static void stretches_find(const struct pen *pen, struct known_text *text)
+{
+    struct stretch stretch = {.start = text->text};
+    size_t room = 0;
+    while (stretch_next(&stretch)) {
+        text->stretches = arena_grow(texts_arena(pen->texts), text->stretches, text->stretch_count,
+                                     &room, sizeof *text->stretches);
+        units_forget(stretch.units);
+        text->stretches[text->stretch_count++] = stretch;
+    }
+    text->parted = true;
+}
+
+static mpt known_width(const struct pen *pen, const struct marked_styles *styles,
+                       struct known_text *text)
+{
+    mpt width = 0;
+    if (!text->parted)
+        stretches_find(pen, text);
+    for (size_t i = 0; i < text->stretch_count; i++) {
+        const struct style *style = stretch_style(styles, &text->stretches[i]);
+        width += stretch_width(pen, &text->stretches[i], style->face, style->size);
+    }
+    return width;
 }
 
 mpt marked_width(const struct pen *pen, const struct marked_styles *styles, const char *text)
 {
     struct stretch stretch = {.start = text};
     mpt width = 0;
+    if (pen->texts != NULL)
+        return known_width(pen, styles, text_known(pen->texts, text));
     while (stretch_next(&stretch))
-        width += stretch_width(pen, stretch_style(styles, &stretch), stretch.start, stretch.length);
+        width += stretch_run_width(pen, stretch_style(styles, &stretch), stretch.start,
+                                   stretch.length);
     return width;
 }
 
@@ -52,7 +77,7 @@ static void stretch_place(struct pen *pen, const struct style *style, struct str
 {
     size_t spaces = strspn(stretch.start, " ");
     spaces = spaces > stretch.length ? stretch.length : spaces;
-    at.x += stretch_width(pen, style, stretch.start, spaces);
+    at.x += stretch_run_width(pen, style, stretch.start, spaces);
     stretch.start += spaces;
     stretch.length -= spaces;
     while (stretch.length > 0 && stretch.start[stretch.length - 1] == ' ')
@@ -79,7 +104,7 @@ mpt marked_place(struct pen *pen, const struct marked_styles *styles, const char
         stretch_place(pen, style, stretch, at, origin);
         if (joined)
             pen_joined(pen);
-        at.x += stretch_width(pen, style, stretch.start, stretch.length);
+        at.x += stretch_run_width(pen, style, stretch.start, stretch.length);
     }
     paragraph_end(pen);
     return at.x - from;

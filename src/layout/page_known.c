@@ -29,7 +29,7 @@ static bool stands_equal(const struct laying *a, const struct laying *b)
            ints_equal(a->parted, b->parted, PLAN_PART_COUNT);
 }
 
-static bool shared_equal(const struct shared *a, const struct shared *b)
+bool shared_equal(const struct shared *a, const struct shared *b)
 {
     return a->sizes.when == b->sizes.when && a->sizes.berth == b->sizes.berth &&
            a->needs.contact_yielded == b->needs.contact_yielded && a->needs.way == b->needs.way &&

@@ -14,6 +14,8 @@ struct made_page {
 /* The pages of one sheet, of all tries; NULL: none yet. */
 struct known_page;
 
+bool shared_equal(const struct shared *a, const struct shared *b);
+
 /* NULL: the page with that index, as it is to stand and with what it shares, is not among them. */
 const struct made_page *page_known(const struct known_page *known, const struct laying *laying,
                                    size_t index, const struct shared *shared);

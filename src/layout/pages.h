@@ -27,6 +27,9 @@ struct laying {
     bool *full;                             /* with less on it the page may fit */
     bool lost;                              /* whatever yielded, it came about on no page */
     size_t count;                           /* of the four; 0: it is not laid out */
+    int tries[SHEET_PAGES_MOST];            /* how many times each page was laid out, */
+    int changes;                            /* and how many times the sheet, or what all share,
+                                               was to stand there otherwise */
 };
 
 struct template_work {
@@ -45,6 +48,8 @@ struct template_work {
         FULL_IS_TOLD,       /* a page is full where `place` says so, and else it fails alone */
         FULL_PAGE_FAILS     /* what fails the page alone may have room with less on it, too */
     } failure;
+    /* Of such as are told: is there no more than the page holds? Nothing is placed. */
+    bool (*fits)(struct pen *trial, const struct page_needs *needs);
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 

@@ -13,138 +13,12 @@
 /* As much as one line's slack of 17 mm. */
 #define FIRST_WORD_COST ((int64_t)500 * 500)
 
-/* ---- parsing ---- */
-
-static bool is_word(const struct piece *piece, const char *word)
-{
-    return strlen(word) == piece->length && memcmp(word, piece->text, piece->length) == 0;
-}
-
-/* Is it a word of the set, in the language of the sheet? */
-static bool in_set(const struct pen *pen, const struct piece *piece, enum word_set set)
-{
-    return words_in_set(pen->sheet->words, set, piece->text, piece->length);
-}
-
-/* The word without the point or comma behind it. */
-static struct piece unpointed(struct piece piece)
-{
-    while (piece.length > 1 && strchr(".,;:?!", piece.text[piece.length - 1]) != NULL)
-        piece.length--;
-    return piece;
-}
-
-static bool begins(const struct piece *piece, const char *start)
-{
-    return piece->length >= strlen(start) && memcmp(start, piece->text, strlen(start)) == 0;
-}
-
-/* Digits, perhaps of a telephone number: +999. */
-static bool is_number(const struct piece *piece)
-{
-    size_t i = piece->text[0] == '+' ? 1 : 0;
-    bool digits = i < piece->length;
-    for (; i < piece->length; i++)
-        digits = digits && is_digit(piece->text[i]);
-    return digits;
-}
-
-/* What is said on the radio is English in every language. */
-#define SPOKEN_UNIT "METRES"
-static const struct { const char *first, *second; } spoken_pairs[] = {
-    {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
-
-static bool is_spoken_pair(const struct piece *before, const struct piece *after)
-{
-    for (size_t i = 0; i < sizeof spoken_pairs / sizeof *spoken_pairs; i++)
-        if (is_word(before, spoken_pairs[i].first) && !before->tied &&
-            begins(after, spoken_pairs[i].second))
-            return true;
-    return false;
-}
-
-static bool is_unit(const struct pen *pen, const struct piece *piece)
-{
-    const struct piece word = unpointed(*piece);
-    return is_word(&word, SPOKEN_UNIT) || in_set(pen, &word, SET_UNITS);
-}
-
-/* A number, or a tag such as E4. */
-static bool is_numeral(const struct piece *piece)
-{
-    return is_digit(piece->text[0]) || (piece->length > 1 && is_digit(piece->text[1]));
-}
-
-/* A number stays with its unit and all its groups of digits, a channel, card or step
- * with its number, a dot between two things with the first. */
-static bool ties(const struct pen *pen, const struct piece *before, const struct piece *after)
-{
-    if (before->blank_height > 0 || after->blank_height > 0)
-        return false;
-    if (is_word(after, "·") || (is_number(before) && is_digit(after->text[0])))
-        return true;
-    if (is_digit(before->text[before->length - 1]) && is_unit(pen, after))
-        return true;
-    return is_spoken_pair(before, after) ||
-           (is_numeral(after) && in_set(pen, before, SET_NUMBERED));
-}
-
-struct parser {
-    const struct pen *pen;
-    const struct style *style;
-    struct piece *pieces;
-    size_t count, room;
-    bool bold;
-    bool space;                   /* a space stands before the next piece */
-};
-
 /* The style of a bold piece: the paragraph's, in the bold face. */
 static struct style bold_of(const struct style *style)
 {
     struct style bold = *style;
     bold.face = FACE_BOLD;
     return bold;
-}
-
-static void piece_add(struct parser *parser, const char *at, size_t length)
-{
-    struct style style = parser->bold ? bold_of(parser->style) : *parser->style;
-    if (length == 0)
-        return;
-    parser->pieces = arena_grow(parser->pen->arena, parser->pieces, parser->count,
-                                &parser->room, sizeof *parser->pieces);
-    struct piece *piece = &parser->pieces[parser->count];
-    *piece = (struct piece){.text = at, .length = length, .bold = parser->bold};
-    piece->joined = parser->count > 0 && !parser->space;
-    piece->width = run_width(parser->pen->faces, style.face, style.size, at, length, NULL);
-    piece->tied = parser->count > 0 &&
-                  ties(parser->pen, &parser->pieces[parser->count - 1], piece);
-    parser->count++;
-    parser->space = false;
-}
-
-struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
-                           size_t *count)
-{
-    struct parser parser = {.pen = pen, .style = style};
-    const char *begin = text;
-    for (const char *at = text;; at++) {
-        bool mark = at[0] == '*' && at[1] == '*';
-        if (*at != '\0' && *at != ' ' && !mark)
-            continue;
-        piece_add(&parser, begin, (size_t)(at - begin));
-        if (*at == '\0')
-            break;
-        if (mark) {
-            parser.bold = !parser.bold;
-            at++;
-        } else {
-            parser.space = true;
-        }
-        begin = at + 1;
-    }
-    *count = parser.count;
-    return parser.pieces;
 }
 
 /* ---- breaking ---- */
@@ -205,13 +79,21 @@ static bool better(const struct break_state *a, size_t lines, int64_t cost)
     return !a->reached || lines < a->lines || (lines == a->lines && cost < a->cost);
 }
 
+/* By how much a line to before `end` is wider that begins one piece earlier, with that one. */
+static mpt first_width(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    bool space = first + 1 < end && !paragraph->pieces[first + 1].joined;
+    return paragraph->pieces[first].width + (space ? paragraph->space : 0);
+}
+
 /* One word alone at the end is avoided even at the price of another line only
  * if the line count stays: the count decides first. */
 static void try_lines_to(const struct paragraph *paragraph, struct break_state *states,
                          size_t end)
 {
+    mpt width = 0;
     for (size_t first = end; first-- > 0;) {
-        mpt width = pieces_width(paragraph, first, end);
+        width += first_width(paragraph, first, end);
         bool alone = first + 1 == end;
         if (width > paragraph->width && !alone)
             break;
@@ -239,9 +121,16 @@ static void lines_collect(struct paragraph *paragraph, const struct break_state 
     paragraph->line_count = count;
 }
 
-/* Words tied or joined together that are wider than the measure still get a
- * line of their own, which then is too wide: the caller tells. */
-void paragraph_break(struct paragraph *paragraph, struct arena *arena)
+/* All pieces on one line, whether that holds them or not. */
+static void lines_one(struct paragraph *paragraph, struct arena *arena, mpt width)
+{
+    struct line *line = arena_array(arena, 1, sizeof *line);
+    *line = (struct line){0, paragraph->piece_count, width};
+    paragraph->lines = line;
+    paragraph->line_count = 1;
+}
+
+static void lines_break(struct paragraph *paragraph, struct arena *arena, mpt whole)
 {
     size_t count = paragraph->piece_count;
     struct break_state *states = arena_array(arena, count + 1, sizeof *states);
@@ -249,14 +138,21 @@ void paragraph_break(struct paragraph *paragraph, struct arena *arena)
     for (size_t end = 1; end <= count; end++)
         if (end == count || may_break_before(paragraph, end))
             try_lines_to(paragraph, states, end);
-    if (count > 0 && !states[count].reached) {
-        struct line *line = arena_array(arena, 1, sizeof *line);
-        *line = (struct line){0, count, pieces_width(paragraph, 0, count)};
-        paragraph->lines = line;
-        paragraph->line_count = 1;
-    } else {
+    if (!states[count].reached)
+        lines_one(paragraph, arena, whole);
+    else
         lines_collect(paragraph, states, arena);
-    }
+}
+
+/* Words tied or joined together that are wider than the measure still get a
+ * line of their own, which then is too wide: the caller tells. */
+void paragraph_break(struct paragraph *paragraph, struct arena *arena)
+{
+    mpt whole = pieces_width(paragraph, 0, paragraph->piece_count);
+    if (paragraph->piece_count > 0 && whole <= paragraph->width)
+        lines_one(paragraph, arena, whole);
+    else if (paragraph->piece_count > 0)
+        lines_break(paragraph, arena, whole);
     for (size_t i = 0; i < paragraph->line_count; i++)
         if (paragraph->lines[i].width > paragraph->widest_piece)
             paragraph->widest_piece = paragraph->lines[i].width;

@@ -2,9 +2,9 @@
  * same sizes again and again (room: layout). It breaks none itself. */
 #include "paragraph_known.h"
 
-#include <string.h>
-
-#include "text.h"
+#include "laid_known.h"
+#include "phrase_known.h"
+#include "text_known.h"
 
 /* A power of two; more paragraphs than slots only make chains. */
 #define PARAGRAPH_SLOTS 16384
@@ -15,21 +15,24 @@ struct paragraph_key {
     enum page_role role;
     enum face_role face;
     mpt size, width;
+    const struct known_text *text;
     const struct words *words;
     const struct paper *paper;
-    uint64_t hash;
 };
 
 struct known_paragraph {
     struct known_paragraph *next;
     struct paragraph_key key;
-    const char *text;
     struct paragraph paragraph;
 };
 
 struct known_paragraphs {
     struct arena *arena;
+    struct known_texts *texts;
+    struct known_phrases *phrases;
+    struct known_parts *parts;
     struct known_paragraph **slots;    /* PARAGRAPH_SLOTS of them */
+    size_t count;
 };
 
 struct known_paragraphs *paragraphs_begin(struct arena *arena)
@@ -37,6 +40,9 @@ struct known_paragraphs *paragraphs_begin(struct arena *arena)
     _Static_assert((PARAGRAPH_SLOTS & (PARAGRAPH_SLOTS - 1)) == 0, "a mask finds the slot");
     struct known_paragraphs *known = arena_alloc(arena, sizeof *known);
     known->arena = arena_new(PARAGRAPHS_LIMIT);
+    known->texts = texts_begin(known->arena);
+    known->phrases = phrases_begin(known->arena, known->texts);
+    known->parts = parts_begin(known->arena);
     known->slots = arena_array(known->arena, PARAGRAPH_SLOTS, sizeof *known->slots);
     return known;
 }
@@ -47,49 +53,71 @@ void paragraphs_end(struct known_paragraphs *known)
     known->arena = NULL;
 }
 
+struct known_texts *paragraphs_texts(const struct known_paragraphs *known)
+{
+    return known->texts;
+}
+
+struct known_phrases *paragraphs_phrases(const struct known_paragraphs *known)
+{
+    return known->phrases;
+}
+
+struct known_parts *paragraphs_parts(const struct known_paragraphs *known)
+{
+    return known->parts;
+}
+
+struct arena *paragraphs_arena(const struct known_paragraphs *known)
+{
+    return known->arena;
+}
+
 static struct paragraph_key key_of(const struct pen *pen, const struct style *style,
                                    const char *text, mpt width)
 {
-    const mpt lengths[] = {style->size, width};
-    uint64_t hash = bytes_hash_fast(BYTES_HASH_START, lengths, sizeof lengths);
     return (struct paragraph_key){style->role, style->face, style->size, width,
-                                  pen->sheet->words, pen->paper,
-                                  bytes_hash_fast(hash, text, strlen(text))};
+                                  text_known(pen->known->texts, text), pen->sheet->words,
+                                  pen->paper};
 }
 
 static bool keys_equal(const struct paragraph_key *a, const struct paragraph_key *b)
 {
-    return a->hash == b->hash && a->role == b->role && a->face == b->face && a->size == b->size &&
+    return a->text == b->text && a->role == b->role && a->face == b->face && a->size == b->size &&
            a->width == b->width && a->words == b->words && a->paper == b->paper;
 }
 
-static struct known_paragraph **paragraph_slot(const struct known_paragraphs *known, uint64_t hash)
+static struct known_paragraph **paragraph_slot(const struct known_paragraphs *known,
+                                               const struct paragraph_key *key)
 {
-    return &known->slots[(hash ^ hash >> 32) & (PARAGRAPH_SLOTS - 1)];
+    uint64_t hash = key->text->hash ^ ((uint64_t)(uint32_t)key->size << 32 | (uint32_t)key->width);
+    hash *= UINT64_C(0x9E3779B97F4A7C15);
+    return &known->slots[hash >> 40 & (PARAGRAPH_SLOTS - 1)];
 }
 
 /* The paragraph stands as long as what is known: so do its words. */
 static const struct paragraph *paragraph_add(const struct pen *pen, const struct paragraph_key *key,
-                                             const struct style *style, const char *text)
+                                             const struct style *style)
 {
     struct known_paragraphs *known = pen->known;
-    struct known_paragraph **slot = paragraph_slot(known, key->hash);
+    struct known_paragraph **slot = paragraph_slot(known, key);
     struct known_paragraph *one = arena_alloc(known->arena, sizeof *one);
     struct pen own = *pen;
     own.arena = known->arena;
-    *one = (struct known_paragraph){*slot, *key, arena_copy(known->arena, text, strlen(text)),
-                                    {.piece_count = 0}};
-    one->paragraph = paragraph_new(&own, style, one->text, key->width);
+    own.texts = known->texts;
+    *one = (struct known_paragraph){*slot, *key, {.piece_count = 0}};
+    one->paragraph = paragraph_new(&own, style, key->text->text, key->width);
     *slot = one;
+    known->count++;
     return &one->paragraph;
 }
 
 static const struct paragraph *paragraph_find(const struct known_paragraphs *known,
-                                              const struct paragraph_key *key, const char *text)
+                                              const struct paragraph_key *key)
 {
-    const struct known_paragraph *one = *paragraph_slot(known, key->hash);
+    const struct known_paragraph *one = *paragraph_slot(known, key);
     for (; one != NULL; one = one->next)
-        if (keys_equal(&one->key, key) && strcmp(one->text, text) == 0)
+        if (keys_equal(&one->key, key))
             return &one->paragraph;
     return NULL;
 }
@@ -100,8 +128,8 @@ struct paragraph paragraph_make(const struct pen *pen, const struct style *style
     struct paragraph paragraph;
     if (pen->known != NULL) {
         struct paragraph_key key = key_of(pen, style, text, width);
-        const struct paragraph *found = paragraph_find(pen->known, &key, text);
-        paragraph = found != NULL ? *found : *paragraph_add(pen, &key, style, text);
+        const struct paragraph *found = paragraph_find(pen->known, &key);
+        paragraph = found != NULL ? *found : *paragraph_add(pen, &key, style);
     } else {
         paragraph = paragraph_new(pen, style, text, width);
     }

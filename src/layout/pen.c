@@ -1,5 +1,5 @@
 /* pen.c - placing things on a page being made (room: layout). */
-#include "layout_room.h"
+#include "text_known.h"
 
 #include "measures.h"
 
@@ -53,6 +53,8 @@ mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
 
 mpt pen_width(const struct pen *pen, const struct style *style, const char *text)
 {
+    if (pen->texts != NULL)
+        return text_width(pen, text_known(pen->texts, text), style->face, style->size);
     return run_width(pen->faces, style->face, style->size, text, strlen(text), NULL);
 }
 

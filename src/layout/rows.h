@@ -41,6 +41,7 @@ enum row_form {
     ROW_RUNNING                   /* the gear runs on behind the place, over as many lines as it
                                      takes: in a table */
 };
+#define ROW_FORM_COUNT (ROW_RUNNING + 1)
 
 struct laid_row {
     const struct card_row *row;

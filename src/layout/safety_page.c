@@ -227,3 +227,9 @@ bool safety_place(struct pen *pen, const struct page_needs *needs)
         page_place(pen, &page);
     return over <= 0;
 }
+
+bool safety_fits(struct pen *trial, const struct page_needs *needs)
+{
+    struct banded_page page = banded_page_lay(trial, needs);
+    return banded_page_fit(trial, &page) <= 0;
+}

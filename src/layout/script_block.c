@@ -1,7 +1,10 @@
 /* script_block.c - a script: one phrase a line, blanks to write on (room: layout). */
 #include "call.h"
 
+#include "laid_known.h"
 #include "measures.h"
+#include "paragraph_known.h"
+#include "phrase_known.h"
 
 #include <string.h>
 
@@ -260,15 +263,65 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
 
 /* ---- the script ---- */
 
+static struct laid_phrase phrase_laid(const struct pen *pen, const struct script_line *line,
+                                      const struct phrase *phrase, struct script_sizes sizes,
+                                      mpt width)
+{
+    struct laid_phrase laid = {.label = line->label,
+                               .indent = label_width(pen, line->label, sizes.letters)};
+    laid.words = phrase_break(pen, phrase, sizes.letters, width - laid.indent);
+    for (size_t i = 0; i < laid.words.line_count; i++)
+        laid.height += set_line_height(&laid.words, i);
+    return laid;
+}
+
+/* What it says, by which it is known wherever it stands. */
+static struct known_line *known_line_of(const struct pen *pen, const struct script_line *line)
+{
+    const struct laid_key here = {.part = LAID_SCRIPT_LINES, .of = line};
+    void **known = part_known(paragraphs_parts(pen->known), &here);
+    if (*known == NULL)
+        *known = line_known(paragraphs_phrases(pen->known), line);
+    return *known;
+}
+
+/* Its pieces at these sizes, for all measures. */
+static const struct phrase *known_phrase_of(const struct pen *pen, const struct script_line *line,
+                                            struct known_line *words, struct script_sizes sizes)
+{
+    const struct laid_key key = {LAID_PHRASES, words, 0, sizes.letters, sizes.blanks,
+                                 pen->sheet->words};
+    void **known = part_known(paragraphs_parts(pen->known), &key);
+    if (*known == NULL) {
+        struct phrase *phrase = arena_alloc(pen->arena, sizeof *phrase);
+        *phrase = phrase_make(pen, line, sizes);
+        *known = phrase;
+    }
+    return *known;
+}
+
 static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
                                      struct script_sizes sizes, mpt width)
 {
-    struct phrase phrase = phrase_make(pen, line, sizes);
-    struct laid_phrase laid = {.label = line->label,
-                               .indent = label_width(pen, line->label, sizes.letters)};
-    laid.words = phrase_break(pen, &phrase, sizes.letters, width - laid.indent);
-    for (size_t i = 0; i < laid.words.line_count; i++)
-        laid.height += set_line_height(&laid.words, i);
+    if (pen->known == NULL) {
+        struct phrase phrase = phrase_make(pen, line, sizes);
+        return phrase_laid(pen, line, &phrase, sizes, width);
+    }
+    struct known_phrases *known = paragraphs_phrases(pen->known);
+    struct known_line *words = known_line_of(pen, line);
+    struct phrase_key key = {words, pen->sheet->words, sizes, width};
+    const struct laid_phrase *found = phrase_known(known, &key);
+    if (found == NULL) {
+        struct pen own = *pen;
+        own.arena = phrases_arena(known);
+        const struct phrase *phrase = known_phrase_of(&own, line, words, sizes);
+        struct laid_phrase now = phrase_laid(&own, line, phrase, sizes, width);
+        *phrase_know(known, &key) = now;
+        return now;
+    }
+    struct laid_phrase laid = *found;
+    laid.label = line->label;
+    laid.words.origin = pen->sheet->boat->facts.name.place;
     return laid;
 }
 

@@ -57,15 +57,13 @@ struct steps_cuts steps_cuts_find(const struct pen *pen, const struct laid_steps
 
 /* ---- a step ---- */
 
+struct laid_headline;
+struct step_body;
 struct laid_step {
     const struct card_step *step;
-    struct marked_styles headline;    /* of its words, on one line */
-    struct paragraph headline_lines;  /* on two, where that is too long at the floor; else empty */
-    struct paragraph notes;           /* what kills there, and what must be so; above the rows */
-    const struct laid_row *rows;
-    struct laid_table table;
-    struct laid_figures figures;
-    mpt second_lines;             /* how much higher rows of two lines make it */
+    const struct laid_headline *headline;
+    const struct step_body *body;     /* all below it but the rows */
+    const struct laid_row *const *rows;
 };
 
 #endif

@@ -1,6 +1,6 @@
 /* steps_block.c - the steps: number disc, headline, what must be known before, rows, table and
  * figures (room: layout). */
-#include "steps.h"
+#include "steps_parts.h"
 
 #include "measures.h"
 #include "text.h"
@@ -12,60 +12,12 @@ mpt step_indent(const struct pen *pen)
     return grown(pen->paper, STEP_WORDS_AT);
 }
 
-/* ---- a step, laid out ---- */
-
-/* Its bold words at the headline's size; the others as much smaller as it needs to have room,
- * down to the floor. */
-static struct marked_styles headline_lay(const struct pen *pen, const struct card_step *step,
-                                         mpt size, mpt width)
-{
-    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
-    struct marked_styles styles = {{ROLE_HEADLINE, FACE_TEXT, size - HEADLINE_REST_LESS, INK_BLACK},
-                                   {ROLE_HEADLINE, FACE_BOLD, size, INK_BLACK}};
-    while (styles.plain.size > floor && marked_width(pen, &styles, step->headline.text) > width)
-        styles.plain.size -= SIZE_STEP;
-    if (styles.plain.size < floor)
-        styles.plain.size = floor;
-    return styles;
-}
-
-/* On two lines, where one is too long at the floor: a longer language has the same words. Of no
- * lines where one holds it, or two do not. */
-static struct paragraph headline_break(const struct pen *pen, const struct card_step *step,
-                                       const struct marked_styles *styles, mpt width)
-{
-    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
-    struct style style = {ROLE_HEADLINE, FACE_TEXT, floor, INK_BLACK};
-    struct paragraph none = {.line_count = 0};
-    if (styles->bold.size > floor || marked_width(pen, styles, step->headline.text) <= width)
-        return none;
-    struct paragraph lines = paragraph_make(pen, &style, step->headline.text, width,
-                                            step->headline.origin);
-    return lines.line_count == 2 ? lines : none;
-}
-
-/* What kills there, then what must be so. The sentences of a step run on: few of them fill a
- * line of the column. */
-static struct paragraph notes_lay(const struct pen *pen, const struct card_step *step, mpt size,
-                                  mpt width)
-{
-    struct style plain = row_style(FACE_TEXT, size);
-    struct text_builder words = text_builder_in(pen->arena);
-    for (size_t i = 0; i < step->lethal_count; i++)
-        text_add_format(&words, "%s**%s**", i == 0 ? "" : " ",
-                        text_plain(pen->arena, step->lethal[i].text));
-    for (size_t i = 0; i < step->condition_count; i++)
-        text_add_format(&words, "%s%s", words.length == 0 ? "" : " ", step->conditions[i].text);
-    if (words.length == 0)
-        return (struct paragraph){.line_count = 0};
-    return paragraph_make(pen, &plain, words.at, width,
-                          step->lethal_count > 0 ? step->lethal[0].origin
-                                                 : step->conditions[0].origin);
-}
+/* ---- heights ---- */
 
 static mpt notes_height(const struct laid_step *laid)
 {
-    return (mpt)laid->notes.line_count * NOTE_CLEAR + paragraph_height(&laid->notes);
+    const struct paragraph *notes = &laid->body->notes;
+    return (mpt)notes->line_count * NOTE_CLEAR + paragraph_height(notes);
 }
 
 static mpt headline_height(const struct laid_steps *steps)
@@ -76,7 +28,7 @@ static mpt headline_height(const struct laid_steps *steps)
 /* Of all its lines. */
 static mpt headline_whole(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    mpt lines = paragraph_height(&laid->headline_lines);
+    mpt lines = paragraph_height(&laid->headline->lines);
     return lines > 0 ? lines : headline_height(steps);
 }
 
@@ -84,7 +36,7 @@ static mpt rows_height(const struct laid_step *laid)
 {
     mpt height = 0;
     for (size_t r = 0; r < laid->step->row_count; r++)
-        height += laid->rows[r].height;
+        height += laid->rows[r]->height;
     return height;
 }
 
@@ -92,14 +44,14 @@ static mpt rows_height(const struct laid_step *laid)
 static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
 {
     bool below_words = laid->step->row_count > 0 && steps->setting->signs > 1;
-    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0].signs_down : 0;
+    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0]->signs_down : 0;
     return missing > 0 ? missing : 0;
 }
 
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid)
 {
     return headline_whole(steps, laid) + notes_height(laid) + rows_down(steps, laid) +
-           rows_height(laid) + laid->table.height + laid->figures.height;
+           rows_height(laid) + laid->body->table.height + laid->body->figures.height;
 }
 
 static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
@@ -118,84 +70,76 @@ static bool takes(const struct laid_row *laid)
 }
 
 /* On one line where it may be and has room for it. */
-static struct laid_row row_lay_as(const struct pen *pen, const struct laid_steps *steps,
-                                  const struct card_row *row)
+static const struct laid_row *row_lay_as(const struct pen *pen, const struct steps_bodies *bodies,
+                                         const struct card_step *step, size_t index,
+                                         enum row_forms forms)
 {
-    if (steps->sizes.forms != FORMS_OF_LINES) {
-        struct laid_row one = row_lay(pen, steps->setting, row, ROW_ON_ONE_LINE);
-        if (takes(&one))
+    if (forms != FORMS_OF_LINES) {
+        const struct laid_row *one = row_in_form(pen, bodies, step, index, ROW_ON_ONE_LINE);
+        if (takes(one))
             return one;
     }
-    if (steps->sizes.forms == FORMS_BARE) {
-        struct laid_row bare = row_lay(pen, steps->setting, row, ROW_BARE);
-        if (takes(&bare))
+    if (forms == FORMS_BARE) {
+        const struct laid_row *bare = row_in_form(pen, bodies, step, index, ROW_BARE);
+        if (takes(bare))
             return bare;
     }
-    return row_lay(pen, steps->setting, row, ROW_OF_LINES);
+    return row_in_form(pen, bodies, step, index, ROW_OF_LINES);
 }
 
-static bool all_on_one_line(const struct laid_row *rows, size_t count)
+static bool all_on_one_line(const struct laid_row *const *rows, size_t count)
 {
     for (size_t r = 0; r < count; r++)
-        if (rows[r].form == ROW_OF_LINES)
+        if (rows[r]->form == ROW_OF_LINES)
             return false;
     return true;
 }
 
-static const struct laid_row *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
-                                            const struct card_step *step)
+static const struct laid_row *const *step_rows_lay(const struct pen *pen, struct laid_steps *steps,
+                                                   const struct steps_bodies *bodies,
+                                                   const struct card_step *step)
 {
-    struct laid_row *rows = arena_array(pen->arena, step->row_count, sizeof *rows);
+    const struct laid_row **rows = arena_array(pen->arena, step->row_count, sizeof *rows);
     for (size_t r = 0; r < step->row_count; r++)
-        rows[r] = row_lay_as(pen, steps, &step->rows[r]);
+        rows[r] = row_lay_as(pen, bodies, step, r, steps->sizes.forms);
     bool apart = steps->sizes.forms == FORMS_BY_STEP && !all_on_one_line(rows, step->row_count);
     for (size_t r = 0; r < step->row_count; r++) {
         if (apart)
-            rows[r] = row_lay(pen, steps->setting, &step->rows[r], ROW_OF_LINES);
-        excess_raise(steps, rows[r].over, rows[r].over_at);
+            rows[r] = row_in_form(pen, bodies, step, r, ROW_OF_LINES);
+        excess_raise(steps, rows[r]->over, rows[r]->over_at);
     }
     return rows;
 }
 
-static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
-                                 const struct card_step *step)
-{
-    mpt width = steps->width - step_indent(pen);
-    struct laid_step laid = {.step = step};
-    laid.headline = headline_lay(pen, step, steps->sizes.headline, width);
-    laid.headline_lines = headline_break(pen, step, &laid.headline, width);
-    laid.notes = notes_lay(pen, step, steps->sizes.row, width);
-    laid.rows = step_rows_lay(pen, steps, step);
-    laid.table = table_lay(pen, step, steps->sizes.row, width);
-    laid.figures = figures_lay(pen, step, steps->sizes.row, width);
-    if (laid.headline_lines.line_count == 0)
-        excess_raise(steps, marked_width(pen, &laid.headline, step->headline.text) - width,
-                     step->headline.origin);
-    if (step->table_count > 0)
-        excess_raise(steps, laid.table.excess, laid.table.excess_at);
-    return laid;
-}
+/* ---- the steps ---- */
 
-static const struct row_setting *setting_of(const struct pen *pen, mpt size, mpt width)
+static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
+                                 const struct steps_bodies *bodies,
+                                 const struct laid_headline *headline)
 {
-    const struct steps_facts *steps = sheet_steps(pen->sheet);
-    struct row_setting *setting = arena_alloc(pen->arena, sizeof *setting);
-    *setting = row_setting_make(pen, size, width);
-    for (size_t s = 0; s < steps->count; s++)
-        row_setting_widen(pen, setting, steps->items[s].rows, steps->items[s].row_count);
-    return setting;
+    const struct card_step *step = &sheet_steps(pen->sheet)->items[steps->count];
+    const struct step_body *body = &bodies->steps[steps->count];
+    struct laid_step laid = {step, headline, body, step_rows_lay(pen, steps, bodies, step)};
+    if (headline->lines.line_count == 0)
+        excess_raise(steps, headline->excess, step->headline.origin);
+    if (step->table_count > 0)
+        excess_raise(steps, body->table.excess, body->table.excess_at);
+    return laid;
 }
 
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
-    const struct steps_facts *made_steps = sheet_steps(pen->sheet);
-    struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
-                              .excess = -width,
-                              .setting = setting_of(pen, sizes.row, width)};
-    struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
-    for (size_t i = 0; i < laid.count; i++) {
-        steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
-        laid.height += step_height(&laid, &steps[i]) + (i > 0 ? STEP_GAP : 0);
+    size_t count = sheet_steps(pen->sheet)->count;
+    const struct steps_bodies *bodies = bodies_of(pen, sizes.row, width);
+    const struct laid_headline *headlines = headlines_of(pen, sizes.headline,
+                                                         width - step_indent(pen));
+    struct laid_steps laid = {.sizes = sizes, .width = width, .excess = -width,
+                              .setting = &bodies->setting};
+    struct laid_step *steps = arena_array(pen->arena, count, sizeof *steps);
+    for (; laid.count < count; laid.count++) {
+        struct laid_step *step = &steps[laid.count];
+        *step = step_lay(pen, &laid, bodies, &headlines[laid.count]);
+        laid.height += step_height(&laid, step) + (laid.count > 0 ? STEP_GAP : 0);
     }
     laid.steps = steps;
     return laid;
@@ -209,9 +153,9 @@ bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_step *step = &laid->steps[i];
         for (size_t r = 0; r < step->step->row_count; r++)
-            told |= too_long_tell(pen, step->rows[r].over_at, step->rows[r].over,
+            told |= too_long_tell(pen, step->rows[r]->over_at, step->rows[r]->over,
                                   laid->sizes.row, "a line of the steps");
-        told |= table_tell(pen, &step->table);
+        told |= table_tell(pen, &step->body->table);
     }
     return told;
 }
@@ -246,11 +190,11 @@ static void headline_place(struct pen *pen, const struct laid_steps *steps,
     const struct card_text *headline = &laid->step->headline;
     mpt baseline = baseline_in(top, headline_height(steps), steps->sizes.headline);
     disc_place(pen, steps, laid->step, x, top);
-    if (laid->headline_lines.line_count > 0) {
-        paragraph_place(pen, &laid->headline_lines, x + step_indent(pen), top);
+    if (laid->headline->lines.line_count > 0) {
+        paragraph_place(pen, &laid->headline->lines, x + step_indent(pen), top);
         return;
     }
-    marked_place(pen, &laid->headline, headline->text,
+    marked_place(pen, &laid->headline->styles, headline->text,
                  (struct point){x + step_indent(pen), baseline}, headline->origin);
 }
 
@@ -263,17 +207,17 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
     top += headline_whole(steps, laid);
-    paragraph_place(pen, &laid->notes, words, top + NOTE_CLEAR);
+    paragraph_place(pen, &laid->body->notes, words, top + NOTE_CLEAR);
     top += notes_height(laid) + rows_down(steps, laid);
     for (size_t r = 0; r < step->row_count; r++) {
-        mpt height = laid->rows[r].height + extra;
-        row_place(pen, steps->setting, &laid->rows[r],
+        mpt height = laid->rows[r]->height + extra;
+        row_place(pen, steps->setting, laid->rows[r],
                   (struct area){column.x, top, column.width, height});
         top += height;
     }
     if (step->table_count > 0)
-        table_place(pen, &laid->table, words, top);
-    figures_place(pen, &laid->figures, words, top + laid->table.height);
+        table_place(pen, &laid->body->table, words, top);
+    figures_place(pen, &laid->body->figures, words, top + laid->body->table.height);
     reading_end(pen, outer);
 }
 

@@ -62,7 +62,7 @@ static struct cut_list row_cuts_of(const struct pen *pen, const struct laid_step
     list.at = arena_array(pen->arena, most, sizeof *list.at);
     for (size_t s = 0; s < steps->count; s++)
         for (size_t r = 0; r < steps->steps[s].step->row_count; r++)
-            row_cuts_add(&list, &steps->steps[s].rows[r]);
+            row_cuts_add(&list, steps->steps[s].rows[r]);
     return list;
 }
 

@@ -45,7 +45,7 @@ enum page_area {
     TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
              distress_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
-             plan_split, plan_lessen, FULL_IS_TOLD) \
+             plan_split, plan_lessen, FULL_IS_TOLD, safety_fits) \
     TEMPLATE(INDEX, index_rows, 1, seen_sheet_place, seen_split, seen_pages_lessen, \
              FULL_PAGE_FAILS) \
     TEMPLATE(FORM, form_areas, 1, form_sheet_place, form_split, form_lessen, \

@@ -44,6 +44,20 @@ mpt run_width(const struct faces *faces, enum face_role role, mpt size, const ch
     return shape != NULL ? width_of(&faces->of[role], shape->units, size) : 0;
 }
 
+int64_t run_units(const struct faces *faces, enum face_role role, const char *text, size_t length)
+{
+    uint32_t lost;
+    const struct shape *shape = shape_of(faces, role, text, length, &lost);
+
+    return shape != NULL ? shape->units : 0;
+}
+
+mpt units_width(const struct faces *faces, enum face_role role, int64_t units, mpt size)
+{
+    promise(role < FACE_COUNT);
+    return width_of(&faces->of[role], units, size);
+}
+
 /* Rounded down, below zero too. */
 static mpt scaled_down(int64_t units, mpt size, int units_per_em)
 {

@@ -31,6 +31,7 @@ struct shapes {
     struct arena *arena;
     struct kept_shape **slots;    /* SHAPE_SLOTS of them */
     size_t bytes;                 /* kept since it began */
+    size_t shaped;                /* texts, kept or not, since the faces were opened */
 };
 
 /* Every ligature would make one glyph of two letters, which neither the search
@@ -160,6 +161,7 @@ static const struct shape *shape_make(const struct faces *faces, uint64_t hash,
         return NULL;
     }
     buffer_shape(faces, role, text, length);
+    faces->shapes->shaped++;
     const hb_glyph_info_t *infos = hb_buffer_get_glyph_infos(faces->buffer, &count);
     const hb_glyph_position_t *places = hb_buffer_get_glyph_positions(faces->buffer, NULL);
     if (!letters_complete(infos, count, text, length, missing))
@@ -180,4 +182,9 @@ const struct shape *shape_of(const struct faces *faces, enum face_role role, con
     uint64_t hash = shape_hash(role, text, length);
     const struct shape *shape = shape_find(faces->shapes, hash, role, text, length);
     return shape != NULL ? shape : shape_make(faces, hash, role, text, length, missing);
+}
+
+size_t texts_shaped(const struct faces *faces)
+{
+    return faces->shapes->shaped;
 }

@@ -222,8 +222,8 @@ static void a_piece_has_one_name_on_lists_too(void **state)
     name_of_first = "Blade";
     const struct sheet *other = made_as(&plain);
     const struct page *pages[] = {list_page(one), list_page(other)};
-    const struct laid_sheet sheets[] = {{one, &pages[0], 1, NULL, 0},
-                                        {other, &pages[1], 1, NULL, 0}};
+    const struct laid_sheet sheets[] = {{.sheet = one, .pages = &pages[0], .page_count = 1},
+                                        {.sheet = other, .pages = &pages[1], .page_count = 1}};
     const struct proof_report *reports = proof_set(&(struct laid_set){sheets, 2}, faces,
                                                    test.arena);
     assert_int_equal(found(&reports[0], RULE_ONE_TERM), 0);
