@@ -100,6 +100,8 @@ struct subset {
     size_t subset_glyphs;
     const uint16_t *widths;      /* by new id, thousandths of the em, rounded */
     const uint32_t *unicode;     /* by new id, the code point it stands for (0: none) */
+    const unsigned char *packed; /* the file as zlib packs it (RFC 1950) */
+    size_t packed_length;
 };
 
 /* The set of glyphs used so far, one a face; add every run that will be drawn. */
@@ -108,7 +110,9 @@ struct usage *usage_new(const struct faces *faces, struct arena *arena);
 void usage_add(struct usage *usage, const struct run *run);
 bool usage_any(const struct usage *usage, enum face_role role);
 
-/* False (with a SEVERITY_FAILURE) when HarfBuzz could not. */
+/* The glyphs used, and those of all visible ASCII, so that most boats have the same subset: the
+ * first ones of a run are kept with the faces, for whoever uses the same glyphs. False (with a
+ * SEVERITY_FAILURE) when HarfBuzz could not. */
 bool subset_make(const struct faces *faces, const struct usage *usage, enum face_role role,
                  struct arena *arena, struct subset *out, struct problems *problems);
 

@@ -317,7 +317,13 @@ struct procedure {
     size_t lead_count;
     const char *logic_sum;          /* SHA-256 of what its logic says, comments and layout apart, */
     const struct text_in_language *text_sums;   /* and of its texts by language; NULL-ended */
+    struct files_sums *files_sums;  /* see procedure_files_sum; NULL: none are kept */
 };
+
+/* SHA-256 of the bytes of the file of its logic and that of its texts in the language, one behind
+ * the other, in hexadecimal. It is made once a procedure and language. */
+const char *procedure_files_sum(const struct procedure *procedure, const char *language,
+                                struct arena *arena);
 
 /* Calls `visit` for what each of its texts stands on: berth and anchor, steps, cases, decision,
  * nevers and cautions. */

@@ -1,5 +1,5 @@
 /* sha256.h - SHA-256 (FIPS 180-4) of bytes in memory (room: type). It pins the font files
- * and the program's own texts, and names a PDF by its content; no library used here has
+ * and the program's own texts; no library used here has
  * one. */
 #ifndef MAYDECK_SHA256_H
 #define MAYDECK_SHA256_H

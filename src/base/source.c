@@ -11,33 +11,54 @@
 
 #include "utf8.h"
 
-/* Length of the line end at `offset`; 0 where the line goes on. */
-static size_t line_end(const char *bytes, size_t length, size_t offset)
+/* The line ends of a text, one after the other: where the next \n and \r stand is looked up
+ * only when the last one is passed, since most texts have none of the one. */
+struct line_ends {
+    const char *at, *end;      /* what is not looked at yet */
+    const char *feed, *back;   /* the next of each; `end`: there is none */
+};
+
+static const char *byte_find(const char *at, const char *end, char byte)
 {
-    if (bytes[offset] == '\n')
-        return 1;
-    if (bytes[offset] != '\r')
-        return 0;
-    return offset + 1 < length && bytes[offset + 1] == '\n' ? 2 : 1;
+    const char *found = at < end ? memchr(at, byte, (size_t)(end - at)) : NULL;
+
+    return found == NULL ? end : found;
+}
+
+static struct line_ends line_ends_of(const struct source *source)
+{
+    const char *at = source->bytes, *end = at + source->length;
+
+    return (struct line_ends){at, end, byte_find(at, end, '\n'), byte_find(at, end, '\r')};
+}
+
+/* Goes behind the next line end, of one byte or of both; false: there is none. */
+static bool line_ends_next(struct line_ends *ends)
+{
+    const char *next = ends->feed < ends->back ? ends->feed : ends->back;
+
+    if (next == ends->end)
+        return false;
+    ends->at = next + (next == ends->back && ends->feed == next + 1 ? 2 : 1);
+    if (ends->feed < ends->at)
+        ends->feed = byte_find(ends->at, ends->end, '\n');
+    if (ends->back < ends->at)
+        ends->back = byte_find(ends->at, ends->end, '\r');
+    return true;
 }
 
 /* A file of n line ends has n + 1 lines; the last may be empty. */
 static void source_find_lines(struct arena *arena, struct source *source)
 {
+    struct line_ends counted = line_ends_of(source), placed = counted;
     size_t count = 1;
 
-    for (size_t i = 0; i < source->length; i++)
-        if (line_end(source->bytes, source->length, i) > 0)
-            count++;
+    while (line_ends_next(&counted))
+        count++;
     size_t *starts = arena_array(arena, count, sizeof *starts);
 
-    source->line_count = 1;
-    for (size_t i = 0; i < source->length;) {
-        size_t end = line_end(source->bytes, source->length, i);
-        i += end > 0 ? end : 1;
-        if (end > 0)
-            starts[source->line_count++] = i;
-    }
+    for (source->line_count = 1; line_ends_next(&placed);)
+        starts[source->line_count++] = (size_t)(placed.at - source->bytes);
     source->line_starts = starts;
 }
 

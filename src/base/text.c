@@ -9,6 +9,7 @@
 #include "promise.h"
 
 #define BUILDER_START 64
+#define MADE_AT_ONCE 256
 
 struct text_builder text_builder_in(struct arena *arena)
 {
@@ -51,36 +52,44 @@ void text_add(struct text_builder *builder, const char *string)
     text_add_bytes(builder, string, strlen(string));
 }
 
-/* How long the text will be; a format that cannot be printed is a fault of
- * the program, not of its input. */
-static size_t format_length(const char *format, va_list list)
+/* As much of the text as there is room for. Gives how long all of it is; a format that cannot
+ * be printed is a fault of the program, not of its input. */
+static size_t format_into(char *at, size_t room, const char *format, va_list list)
 {
     va_list copy;
 
     va_copy(copy, list);
-    int length = vsnprintf(NULL, 0, format, copy);
+    int length = vsnprintf(at, room, format, copy);
     va_end(copy);
     promise(length >= 0);
     return (size_t)length;
 }
 
+/* Where there is room the text is made at once; else its length is known then. */
 void text_add_format(struct text_builder *builder, const char *format, ...)
 {
     va_list list;
 
     va_start(list, format);
-    size_t length = format_length(format, list);
-    builder_reserve(builder, length);
-    (void)vsnprintf(builder->at + builder->length, length + 1, format, list);
+    size_t room = builder->capacity - builder->length;
+    size_t length = format_into(builder->at + builder->length, room, format, list);
+    if (length >= room) {
+        builder->at[builder->length] = '\0';
+        builder_reserve(builder, length);
+        (void)vsnprintf(builder->at + builder->length, length + 1, format, list);
+    }
     va_end(list);
     builder->length += length;
 }
 
 char *text_format_list(struct arena *arena, const char *format, va_list list)
 {
-    size_t length = format_length(format, list);
-    char *text = arena_alloc(arena, length + 1);
+    char made[MADE_AT_ONCE];
+    size_t length = format_into(made, sizeof made, format, list);
 
+    if (length < sizeof made)
+        return arena_copy(arena, made, length);
+    char *text = arena_alloc(arena, length + 1);
     (void)vsnprintf(text, length + 1, format, list);
     return text;
 }
@@ -93,13 +102,6 @@ char *text_format(struct arena *arena, const char *format, ...)
     char *text = text_format_list(arena, format, list);
     va_end(list);
     return text;
-}
-
-bool text_equal(const char *a, const char *b)
-{
-    if (a == NULL || b == NULL)
-        return a == b;
-    return a[0] == b[0] && strcmp(a, b) == 0;
 }
 
 bool text_empty(const char *string)
@@ -125,15 +127,16 @@ bool text_ends(const char *string, const char *end)
 
 char *text_plain(struct arena *arena, const char *text)
 {
-    struct text_builder out = text_builder_in(arena);
+    size_t length = text == NULL ? 0 : strlen(text), kept = 0;
+    char *out = arena_alloc(arena, length + 1);
 
-    for (const char *at = text == NULL ? "" : text; *at != '\0';) {
-        if (text_begins(at, "**"))
-            at += 2;
+    for (size_t i = 0; i < length;) {
+        if (text[i] == '*' && text[i + 1] == '*')
+            i += 2;
         else
-            text_add_bytes(&out, at++, 1);
+            out[kept++] = text[i++];
     }
-    return out.at;
+    return out;
 }
 
 bool is_digit(char letter)

@@ -50,8 +50,24 @@ char *text_folded(struct arena *arena, const char *string)
                            UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
 }
 
+/* Lower case of ASCII; what is none is left as it is. */
+static unsigned char ascii_lower(char letter)
+{
+    return (unsigned char)(letter >= 'A' && letter <= 'Z' ? letter - 'A' + 'a' : letter);
+}
+
+/* Most words differ in their first letter, and most letters are ASCII. */
+static bool first_letters_differ(const char *a, size_t length, const char *b)
+{
+    unsigned char one = length > 0 ? ascii_lower(a[0]) : 0, other = ascii_lower(b[0]);
+
+    return one < 0x80 && other < 0x80 && one != other;
+}
+
 bool text_equal_any_case(const char *a, size_t length, const char *b)
 {
+    if (first_letters_differ(a, length, b))
+        return false;
     size_t at_a = 0, at_b = 0, length_b = strlen(b);
     uint32_t one, other;
 
@@ -73,8 +89,21 @@ static void upper_add(struct text_builder *builder, uint32_t code_point)
     text_add_bytes(builder, (const char *)bytes, (size_t)length);
 }
 
+/* Of ASCII alone. */
+static char *plain_upper(struct arena *arena, const char *string)
+{
+    char *upper = arena_copy(arena, string, strlen(string));
+
+    for (char *at = upper; *at != '\0'; at++)
+        if (*at >= 'a' && *at <= 'z')
+            *at = (char)(*at - 'a' + 'A');
+    return upper;
+}
+
 char *text_upper(struct arena *arena, const char *string)
 {
+    if (is_ascii(string))
+        return plain_upper(arena, string);
     struct text_builder builder = text_builder_in(arena);
     size_t length = strlen(string);
 

@@ -5,7 +5,6 @@
 
 #include "pdf_private.h"
 #include "promise.h"
-#include "sha256.h"
 
 /* The first error libharu told: the ones after it only follow from it. */
 struct pdf_failure {
@@ -23,7 +22,16 @@ struct pdf_input {
     struct arena *arena;
 };
 
-#define ID_BYTES 16
+/* A document while its pages are drawn. */
+struct writing {
+    struct pdf_file *file;
+    const struct pdf_face *faces;
+    HPDF_Dict fonts;               /* for the resources of pages */
+    struct pdf_forms *forms;
+    struct content content;        /* of one page after the other */
+    struct tree *tree;
+};
+
 
 static void failure_keep(HPDF_STATUS error, HPDF_STATUS detail, void *context)
 {
@@ -88,7 +96,7 @@ static bool subsets_make(struct pdf_input *input, struct problems *problems)
     return true;
 }
 
-static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
+static bool faces_embed(struct pdf_file *file, const struct pdf_input *input,
                         struct pdf_face faces[FACE_COUNT])
 {
     for (size_t i = 0; i < FACE_COUNT; i++) {
@@ -98,24 +106,34 @@ static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
         faces[i].subset = input->subsets[i];
         faces[i].metrics = face_metrics(input->faces, role);
         faces[i].space = input->spaces[i];
-        faces[i].font = font_embed(document, &faces[i].subset, faces[i].metrics,
-                                   face_postscript_name(input->faces, role), input->arena);
+        faces[i].font = font_embed(file, &faces[i].subset, faces[i].metrics,
+                                   face_postscript_name(input->faces, role));
         if (faces[i].font == NULL)
             return false;
     }
     return true;
 }
 
-static void page_fonts_add(HPDF_Doc document, HPDF_Page page, const struct pdf_face *faces)
+/* The faces by the names that pages call them by. */
+static HPDF_Dict fonts_dictionary(HPDF_Doc document, const struct pdf_face *faces)
 {
-    HPDF_Dict resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
-    HPDF_Dict fonts = HPDF_Dict_New(document->mmgr);
+    HPDF_Dict fonts = dictionary_new(document);
 
-    if (resources == NULL || fonts == NULL || HPDF_Dict_Add(resources, "Font", fonts) != HPDF_OK)
-        return;
-    for (size_t i = 0; i < FACE_COUNT; i++)
+    for (size_t i = 0; fonts != NULL && i < FACE_COUNT; i++)
         if (faces[i].font != NULL)
             HPDF_Dict_Add(fonts, font_key((enum face_role)i), faces[i].font);
+    return fonts;
+}
+
+/* What all pages share. */
+static void page_resources_add(const struct writing *writing, HPDF_Page page)
+{
+    HPDF_Dict resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
+
+    if (resources == NULL || writing->fonts == NULL || forms_dictionary(writing->forms) == NULL)
+        return;
+    HPDF_Dict_Add(resources, "Font", writing->fonts);
+    HPDF_Dict_Add(resources, "XObject", forms_dictionary(writing->forms));
 }
 
 /* The box that is left of a sheet that is cut. */
@@ -172,7 +190,8 @@ static void view_draw(const struct canvas *canvas, const struct page_item *item)
     struct page_item *items = arena_array(canvas->arena, page->count, sizeof *items);
     struct page picture = *page;
     struct canvas inner = *canvas;
-    HPDF_REAL scale = points(item->area.width) / points(page->width);
+    int64_t scale = (int64_t)item->area.width * MICRO / page->width;
+    struct pen_state before = canvas->content->state;
 
     for (size_t i = 0; i < page->count; i++) {
         items[i] = page->items[i];
@@ -182,13 +201,19 @@ static void view_draw(const struct canvas *canvas, const struct page_item *item)
     inner.palette = page->palette;
     inner.height = page->height;
     tags_end(canvas);
-    HPDF_Page_GSave(canvas->page);
-    HPDF_Page_Concat(canvas->page, scale, 0, 0, scale, points(item->area.x),
-                     canvas_y(canvas, item->area.y + item->area.height));
+    content_add(canvas->content, "q ");
+    content_micro_add(canvas->content, scale);
+    content_add(canvas->content, "0 0 ");
+    content_micro_add(canvas->content, scale);
+    content_milli_add(canvas->content, item->area.x);
+    content_milli_add(canvas->content,
+                      (int64_t)canvas->height - item->area.y - item->area.height);
+    content_add(canvas->content, "cm\n");
     for (size_t i = 0; i < picture.count; i++)
         item_draw(&inner, &picture, i);
     tags_end(canvas);
-    HPDF_Page_GRestore(canvas->page);
+    content_add(canvas->content, "Q\n");
+    canvas->content->state = before;
 }
 
 static void item_draw(const struct canvas *canvas, const struct page *page, size_t index)
@@ -216,49 +241,51 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
     }
 }
 
-static void page_draw(struct tree *tree, const struct page *page, const struct pdf_face *faces)
+static void page_draw(struct writing *writing, const struct page *page)
 {
     struct page_tags tags = {.page = page};
-    struct canvas canvas = {HPDF_AddPage(tree->document), page->palette, page->height, faces,
-                            &tags, tree->arena};
+    struct canvas canvas = {.page = HPDF_AddPage(writing->file->document),
+                            .content = &writing->content,
+                            .palette = page->palette, .height = page->height,
+                            .faces = writing->faces, .forms = writing->forms, .tags = &tags,
+                            .arena = writing->file->arena};
 
     if (canvas.page == NULL)
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
-    page_trim_add(tree->document, &canvas, page);
-    page_fonts_add(tree->document, canvas.page, faces);
+    page_trim_add(writing->file->document, &canvas, page);
+    page_resources_add(writing, canvas.page);
     if (page->count > 0)
-        page_outline_add(tree->document, canvas.page, page->title, tree->arena);
+        page_outline_add(writing->file->document, canvas.page, page->title,
+                         writing->file->arena);
+    content_page_begin(canvas.content);
     for (size_t i = 0; i < page->count; i++)
         item_draw(&canvas, page, i);
     tags_end(&canvas);
-    tree_page_add(tree, &canvas);
-}
-
-/* Room for the identity: it follows from all other bytes, so it comes last. */
-static void identity_reserve(HPDF_Doc document)
-{
-    static HPDF_BYTE zeros[ID_BYTES];
-    HPDF_Array pair = HPDF_Array_New(document->mmgr);
-
-    for (int i = 0; pair != NULL && i < 2; i++)
-        HPDF_Array_Add(pair, HPDF_Binary_New(document->mmgr, zeros, ID_BYTES));
-    HPDF_Dict_Add(document->trailer, "ID", pair);
+    stream_fill(writing->file, ((HPDF_PageAttr)canvas.page->attr)->contents,
+                (const unsigned char *)canvas.content->at, canvas.content->length);
+    tree_page_add(writing->tree, &canvas);
 }
 
 static void document_fill(HPDF_Doc document, const struct pdf_input *input)
 {
     struct pdf_face faces[FACE_COUNT] = {{0}};
+    struct pdf_file *file = arena_alloc(input->arena, sizeof *file);
 
-    HPDF_SetCompressionMode(document, HPDF_COMP_ALL);
+    file_begin(file, document, input->arena);
     facts_add(document, input->document, input->arena);
-    colours_add(document, input->arena);
-    if (!faces_embed(document, input, faces))
+    colours_add(file);
+    if (!faces_embed(file, input, faces))
         return;
-    struct tree tree = tree_begin(document, input->document->language, input->arena);
+    struct writing writing = {.file = file, .faces = faces,
+                              .fonts = fonts_dictionary(document, faces),
+                              .forms = forms_new(file), .content = content_in(input->arena),
+                              .tree = tree_begin(document, input->document->language,
+                                                 input->arena)};
     for (size_t i = 0; i < input->document->count; i++)
-        page_draw(&tree, input->document->pages[i], faces);
+        page_draw(&writing, input->document->pages[i]);
+    tree_end(writing.tree);
     identity_reserve(document);
     document->pdf_version = HPDF_VER_17;
 }
@@ -303,37 +330,6 @@ static bool document_write(const struct pdf_input *input, unsigned char **at, si
                     "the PDF library failed with error 0x%04lX, detail %lu",
                     (unsigned long)failure.error, (unsigned long)failure.detail);
     return written;
-}
-
-/* Where the last `key` begins in the bytes, or NULL. */
-static unsigned char *bytes_find_last(unsigned char *at, size_t length, const char *key)
-{
-    size_t size = strlen(key);
-
-    for (size_t i = length < size ? 0 : length - size + 1; i > 0; i--)
-        if (memcmp(at + i - 1, key, size) == 0)
-            return at + i - 1;
-    return NULL;
-}
-
-/* Writes the identity over the zeros that keep its place in the trailer. */
-static bool identity_put(unsigned char *at, size_t length, struct problems *problems)
-{
-    static const char zeros[] = "<00000000000000000000000000000000>";
-    char sum[SHA256_TEXT];
-
-    sha256_text(at, length, sum);
-    for (int i = 0; i < 2; i++) {
-        unsigned char *place = bytes_find_last(at, length, zeros);
-        if (place == NULL) {
-            problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
-                        "the PDF library wrote no place for the document's identity");
-            return false;
-        }
-        promise(place + 1 + 2 * ID_BYTES <= at + length);
-        memcpy(place + 1, sum, 2 * ID_BYTES);
-    }
-    return true;
 }
 
 bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,

@@ -174,14 +174,15 @@ static void profile_make(struct profile *profile)
 
 /* The subtype is the one for documents that name their colours by a profile; it claims nothing
  * else of the document. */
-void colours_add(HPDF_Doc document, struct arena *arena)
+void colours_add(struct pdf_file *file)
 {
-    struct profile *profile = arena_alloc(arena, sizeof *profile);
+    HPDF_Doc document = file->document;
+    struct profile *profile = arena_alloc(file->arena, sizeof *profile);
     HPDF_Array intents = HPDF_Array_New(document->mmgr);
     HPDF_Dict intent = HPDF_Dict_New(document->mmgr);
 
     profile_make(profile);
-    HPDF_Dict stream = stream_new(document, profile->at, profile->length);
+    HPDF_Dict stream = stream_new(file, profile->at, profile->length);
     if (intents == NULL || intent == NULL || stream == NULL)
         return;
     HPDF_Dict_AddNumber(stream, "N", 3);

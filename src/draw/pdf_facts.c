@@ -107,11 +107,11 @@ static const char *packet_make(const struct document *about, struct arena *arena
 static void metadata_add(HPDF_Doc document, const struct document *about, struct arena *arena)
 {
     const char *packet = packet_make(about, arena);
-    HPDF_Dict metadata = stream_new(document, (const unsigned char *)packet, strlen(packet));
+    HPDF_Dict metadata = stream_plain_new(document, (const unsigned char *)packet,
+                                         strlen(packet));
 
     if (metadata == NULL)
         return;
-    metadata->filter = HPDF_STREAM_FILTER_NONE;
     HPDF_Dict_AddName(metadata, "Type", "Metadata");
     HPDF_Dict_AddName(metadata, "Subtype", "XML");
     HPDF_Dict_Add(document->catalog, "Metadata", metadata);

@@ -1,8 +1,6 @@
 /* pdf_font.c - a subset as font objects of the document (room: draw): a Type0
  * font over a CIDFontType2 whose codes are the subset's glyph ids. Libharu only
  * stores the objects; widths and letters are our own, since its would be wrong. */
-#include <zlib.h>
-
 #include "pdf_private.h"
 #include "promise.h"
 
@@ -60,7 +58,7 @@ static HPDF_Dict descriptor_make(HPDF_Doc document, const struct subset *subset,
                                  const struct face_metrics *metrics, const char *name)
 {
     HPDF_Dict descriptor = dictionary_new(document);
-    HPDF_Dict file = stream_new(document, subset->bytes, subset->length);
+    HPDF_Dict file = stream_packed_new(document, subset->packed, subset->packed_length);
 
     if (descriptor == NULL || file == NULL)
         return NULL;
@@ -160,9 +158,9 @@ static void cmap_letters_add(struct text_builder *out, const struct subset *subs
 
 /* The map from codes back to letters, by which a reader of the PDF searches and copies
  * its words. */
-static HPDF_Dict letters_make(HPDF_Doc document, const struct subset *subset, struct arena *arena)
+static HPDF_Dict letters_make(struct pdf_file *file, const struct subset *subset)
 {
-    struct text_builder out = text_builder_in(arena);
+    struct text_builder out = text_builder_in(file->arena);
 
     text_add(&out, "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
                    "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
@@ -170,18 +168,19 @@ static HPDF_Dict letters_make(HPDF_Doc document, const struct subset *subset, st
                    "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n");
     cmap_letters_add(&out, subset);
     text_add(&out, "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
-    return stream_new(document, (const unsigned char *)out.at, out.length);
+    return stream_new(file, (const unsigned char *)out.at, out.length);
 }
 
 /* All objects of the font, joined. NULL where memory ran out. */
-HPDF_Dict font_embed(HPDF_Doc document, const struct subset *subset,
-                     const struct face_metrics *metrics, const char *name, struct arena *arena)
+HPDF_Dict font_embed(struct pdf_file *file, const struct subset *subset,
+                     const struct face_metrics *metrics, const char *name)
 {
-    const char *tagged = tagged_name(subset, name, arena);
+    HPDF_Doc document = file->document;
+    const char *tagged = tagged_name(subset, name, file->arena);
     HPDF_Dict descriptor = descriptor_make(document, subset, metrics, tagged);
     HPDF_Dict descendant =
         descriptor ? descendant_make(document, subset, tagged, descriptor) : NULL;
-    HPDF_Dict letters = letters_make(document, subset, arena);
+    HPDF_Dict letters = letters_make(file, subset);
     HPDF_Dict font = dictionary_new(document);
     HPDF_Array descendants = HPDF_Array_New(document->mmgr);
 

@@ -1,4 +1,4 @@
-/* pdf_shape.c - boxes, ellipses, lines and paths of a page as libharu's paths
+/* pdf_shape.c - boxes, ellipses, lines and paths of a page as operators of its content
  * (room: draw). It draws what the item says and asks nothing else of the page. */
 #include "pdf_private.h"
 
@@ -10,81 +10,48 @@ HPDF_REAL points(mpt length)
     return (HPDF_REAL)((double)length / MPT_PER_POINT);
 }
 
-HPDF_REAL canvas_y(const struct canvas *canvas, mpt y)
+static int64_t up(const struct canvas *canvas, mpt y)
 {
-    return points(canvas->height - y);
-}
-
-/* Greys are told as grey, so that black text is printed in black alone. */
-static bool is_grey(struct rgb colour)
-{
-    return colour.red == colour.green && colour.green == colour.blue;
-}
-
-static HPDF_REAL level(unsigned char value)
-{
-    return (HPDF_REAL)(value / 255.0);
-}
-
-void colour_fill(HPDF_Page page, struct rgb colour)
-{
-    if (is_grey(colour))
-        HPDF_Page_SetGrayFill(page, level(colour.red));
-    else
-        HPDF_Page_SetRGBFill(page, level(colour.red), level(colour.green), level(colour.blue));
-}
-
-void colour_stroke(HPDF_Page page, struct rgb colour)
-{
-    if (is_grey(colour))
-        HPDF_Page_SetGrayStroke(page, level(colour.red));
-    else
-        HPDF_Page_SetRGBStroke(page, level(colour.red), level(colour.green),
-                               level(colour.blue));
+    return (int64_t)canvas->height - y;
 }
 
 static void inks_set(const struct canvas *canvas, const struct page_item *item)
 {
-    HPDF_Page_SetLineJoin(canvas->page, HPDF_MITER_JOIN);
-    HPDF_Page_SetLineCap(canvas->page, HPDF_BUTT_END);
+    content_ends_set(canvas->content, item->kind == PAGE_PATH ? JOIN_ROUND : JOIN_MITRE, CAP_BUTT);
     if (item->fill != INK_NONE)
-        colour_fill(canvas->page, ink_rgb(canvas->palette, item->fill));
+        content_fill_set(canvas->content, ink_rgb(canvas->palette, item->fill));
     if (item->stroke != INK_NONE) {
-        colour_stroke(canvas->page, ink_rgb(canvas->palette, item->stroke));
-        HPDF_Page_SetLineWidth(canvas->page, points(item->line_width));
+        content_stroke_set(canvas->content, ink_rgb(canvas->palette, item->stroke));
+        content_width_set(canvas->content, item->line_width);
     }
 }
 
 /* Ends the path that was built. */
 static void path_paint(const struct canvas *canvas, const struct page_item *item)
 {
-    if (item->fill != INK_NONE && item->stroke != INK_NONE)
-        HPDF_Page_FillStroke(canvas->page);
-    else if (item->fill != INK_NONE)
-        HPDF_Page_Fill(canvas->page);
-    else if (item->stroke != INK_NONE)
-        HPDF_Page_Stroke(canvas->page);
+    if (item->fill != INK_NONE)
+        content_add(canvas->content, item->stroke != INK_NONE ? "B\n" : "f\n");
     else
-        HPDF_Page_EndPath(canvas->page);
+        content_add(canvas->content, item->stroke != INK_NONE ? "S\n" : "n\n");
 }
 
 /* A corner or quarter: from the current point by way of (cx, cy) to (x, y). */
 static void quarter_to(const struct canvas *canvas, struct point from, struct point corner,
                        struct point to)
 {
-    HPDF_Page_CurveTo(canvas->page,
-                      points(from.x + (mpt)((corner.x - from.x) * QUARTER)),
-                      canvas_y(canvas, from.y + (mpt)((corner.y - from.y) * QUARTER)),
-                      points(to.x + (mpt)((corner.x - to.x) * QUARTER)),
-                      canvas_y(canvas, to.y + (mpt)((corner.y - to.y) * QUARTER)),
-                      points(to.x), canvas_y(canvas, to.y));
+    content_curve(canvas->content,
+                  (const int64_t[]){from.x + (mpt)((corner.x - from.x) * QUARTER),
+                                    up(canvas, from.y + (mpt)((corner.y - from.y) * QUARTER)),
+                                    to.x + (mpt)((corner.x - to.x) * QUARTER),
+                                    up(canvas, to.y + (mpt)((corner.y - to.y) * QUARTER)),
+                                    to.x, up(canvas, to.y)});
 }
 
 /* One side of a rounded box and the corner at its end. */
 static void side_to(const struct canvas *canvas, struct point end, struct point corner,
                     struct point next)
 {
-    HPDF_Page_LineTo(canvas->page, points(end.x), canvas_y(canvas, end.y));
+    content_line(canvas->content, end.x, up(canvas, end.y));
     quarter_to(canvas, end, corner, next);
 }
 
@@ -95,7 +62,7 @@ static void rounded_path(const struct canvas *canvas, const struct area *area, m
     mpt shorter = area->width < area->height ? area->width : area->height;
     mpt r = radius < shorter / 2 ? radius : shorter / 2;
 
-    HPDF_Page_MoveTo(canvas->page, points(left + r), canvas_y(canvas, top));
+    content_move(canvas->content, left + r, up(canvas, top));
     side_to(canvas, (struct point){right - r, top}, (struct point){right, top},
             (struct point){right, top + r});
     side_to(canvas, (struct point){right, bottom - r}, (struct point){right, bottom},
@@ -104,7 +71,7 @@ static void rounded_path(const struct canvas *canvas, const struct area *area, m
             (struct point){left, bottom - r});
     side_to(canvas, (struct point){left, top + r}, (struct point){left, top},
             (struct point){left + r, top});
-    HPDF_Page_ClosePath(canvas->page);
+    content_add(canvas->content, "h\n");
 }
 
 static void box_path(const struct canvas *canvas, const struct page_item *item)
@@ -114,8 +81,8 @@ static void box_path(const struct canvas *canvas, const struct page_item *item)
     if (item->radius > 0)
         rounded_path(canvas, area, item->radius);
     else
-        HPDF_Page_Rectangle(canvas->page, points(area->x), canvas_y(canvas, area->y + area->height),
-                            points(area->width), points(area->height));
+        content_rectangle(canvas->content, area->x, up(canvas, area->y + area->height),
+                          area->width, area->height);
 }
 
 static void ellipse_path(const struct canvas *canvas, const struct area *area)
@@ -125,47 +92,47 @@ static void ellipse_path(const struct canvas *canvas, const struct area *area)
     struct point north = {middle, top}, east = {right, level};
     struct point south = {middle, bottom}, west = {left, level};
 
-    HPDF_Page_MoveTo(canvas->page, points(north.x), canvas_y(canvas, north.y));
+    content_move(canvas->content, north.x, up(canvas, north.y));
     quarter_to(canvas, north, (struct point){right, top}, east);
     quarter_to(canvas, east, (struct point){right, bottom}, south);
     quarter_to(canvas, south, (struct point){left, bottom}, west);
     quarter_to(canvas, west, (struct point){left, top}, north);
-    HPDF_Page_ClosePath(canvas->page);
+    content_add(canvas->content, "h\n");
 }
 
 static void step_draw(const struct canvas *canvas, const struct path_step *step)
 {
-    HPDF_REAL x = points(step->to.x), y = canvas_y(canvas, step->to.y);
+    int64_t x = step->to.x, y = up(canvas, step->to.y);
     const struct point *control = step->control;
 
     switch (step->verb) {
     case PATH_MOVE:
-        HPDF_Page_MoveTo(canvas->page, x, y);
+        content_move(canvas->content, x, y);
         break;
     case PATH_LINE:
-        HPDF_Page_LineTo(canvas->page, x, y);
+        content_line(canvas->content, x, y);
         break;
     case PATH_CURVE:
-        HPDF_Page_CurveTo(canvas->page, points(control[0].x), canvas_y(canvas, control[0].y),
-                          points(control[1].x), canvas_y(canvas, control[1].y), x, y);
+        content_curve(canvas->content,
+                      (const int64_t[]){control[0].x, up(canvas, control[0].y), control[1].x,
+                                        up(canvas, control[1].y), x, y});
         break;
     case PATH_CLOSE:
-        HPDF_Page_ClosePath(canvas->page);
+        content_add(canvas->content, "h\n");
         break;
     }
 }
 
 static void steps_draw(const struct canvas *canvas, const struct page_item *item)
 {
-    HPDF_Page_SetLineJoin(canvas->page, HPDF_ROUND_JOIN);
     for (size_t i = 0; i < item->step_count; i++)
         step_draw(canvas, &item->steps[i]);
 }
 
 static void line_path(const struct canvas *canvas, const struct page_item *item)
 {
-    HPDF_Page_MoveTo(canvas->page, points(item->from.x), canvas_y(canvas, item->from.y));
-    HPDF_Page_LineTo(canvas->page, points(item->to.x), canvas_y(canvas, item->to.y));
+    content_move(canvas->content, item->from.x, up(canvas, item->from.y));
+    content_line(canvas->content, item->to.x, up(canvas, item->to.y));
 }
 
 void shape_draw(const struct canvas *canvas, const struct page_item *item)

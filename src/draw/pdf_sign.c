@@ -1,20 +1,24 @@
 /* pdf_sign.c - signs: the frame of a class and the glyph in it (room: draw). It
  * interprets the symbol tables and knows none of their keys.
  *
+ * What is drawn here is a form, once a document (pdf_form.c), in the glyphs' module.
  * Sizes of frames are in the glyphs' module of 100 units. A black line of 3 units
  * runs round every frame. In red light red fades to near white, so red is always
  * bounded by black: the glyph on a fire square, the bar and ring of a prohibition. */
+#include <math.h>
+
 #include "pdf_private.h"
 
 #include "promise.h"
 
-#define KEYLINE 3.0
-#define MODULE 100.0
+#define KEYLINE SIGN_KEYLINE
+#define MODULE SIGN_MODULE
 #define CONTOUR 3.5          /* black round the white glyph of a fire sign */
 #define RED_EDGE 2.0         /* black along the red of a prohibition */
 #define DISC_SCALE 0.82      /* a square glyph within a disc */
 #define BAR_END 31.8198      /* 45 units from the centre, at 45 degrees */
 #define RIGHT_ANGLE 90.0
+#define RADIAN 0.017453292519943295
 /* The hatch of a warning, and the triangle that it stays in. */
 #define HATCH_LEFT 10.0
 #define HATCH_RIGHT 90.0
@@ -40,94 +44,122 @@ static const struct sign_look looks[SIGN_CLASS_COUNT] = {
     [SIGN_MANDATORY] = {INK_CONTROL, INK_WHITE, DISC_SCALE},
 };
 
-/* Module to page: centre of the sign in points from the page's lower left, points
- * a unit, and the glyph's own scale about the centre. */
+/* The module, and the glyph's own scale about its centre. */
 struct module {
-    HPDF_Page page;
+    struct content *content;
     enum palette palette;
-    double x, y, unit, scale;
+    double scale;
 };
 
-/* Thousandths of a point are enough, and the same on every machine. */
-static HPDF_REAL rounded(double value)
+/* Thousandths of a unit are enough, and the same on every machine. */
+static int64_t rounded(double value)
 {
-    double milli = value * MPT_PER_POINT;
+    double milli = value * 1000.0;
 
-    return points((mpt)(milli < 0 ? milli - 0.5 : milli + 0.5));
+    return (int64_t)(milli < 0 ? milli - 0.5 : milli + 0.5);
 }
 
-static HPDF_REAL module_x(const struct module *module, double x)
+/* Along either axis. */
+static int64_t place_of(const struct module *module, double at)
 {
-    return rounded(module->x + (x - MODULE / 2) * module->scale * module->unit);
+    return rounded(MODULE / 2 + (at - MODULE / 2) * module->scale);
 }
 
-static HPDF_REAL module_y(const struct module *module, double y)
+static int64_t length(const struct module *module, double units)
 {
-    return rounded(module->y + (y - MODULE / 2) * module->scale * module->unit);
-}
-
-static HPDF_REAL length(const struct module *module, double units)
-{
-    return rounded(units * module->scale * module->unit);
+    return rounded(units * module->scale);
 }
 
 static void ink_fill(const struct module *m, enum ink ink)
 {
-    colour_fill(m->page, ink_rgb(m->palette, ink));
+    content_fill_set(m->content, ink_rgb(m->palette, ink));
 }
 
 static void ink_stroke(const struct module *m, enum ink ink)
 {
-    colour_stroke(m->page, ink_rgb(m->palette, ink));
+    content_stroke_set(m->content, ink_rgb(m->palette, ink));
 }
 
-/* From (x, y) round a corner of radius r; the signs say which way it goes. */
+/* A quarter of a circle from (x, y) on; the signs say which way it goes. */
+static void quarter(const struct module *m, double x, double y, double dx1, double dy1,
+                   double dx2, double dy2)
+{
+    content_curve(m->content,
+                  (const int64_t[]){place_of(m, x + dx1 * CORNER), place_of(m, y + dy1 * CORNER),
+                                    place_of(m, x + dx1 + dx2 * (1 - CORNER)),
+                                    place_of(m, y + dy1 + dy2 * (1 - CORNER)),
+                                    place_of(m, x + dx1 + dx2), place_of(m, y + dy1 + dy2)});
+}
+
+/* A side that ends at (x, y), and the corner behind it. */
 static void corner(const struct module *m, double x, double y, double dx1, double dy1,
                    double dx2, double dy2)
 {
-    HPDF_Page_LineTo(m->page, module_x(m, x), module_y(m, y));
-    HPDF_Page_CurveTo(m->page, module_x(m, x + dx1 * CORNER), module_y(m, y + dy1 * CORNER),
-                      module_x(m, x + dx1 + dx2 * (1 - CORNER)),
-                      module_y(m, y + dy1 + dy2 * (1 - CORNER)),
-                      module_x(m, x + dx1 + dx2), module_y(m, y + dy1 + dy2));
+    content_line(m->content, place_of(m, x), place_of(m, y));
+    quarter(m, x, y, dx1, dy1, dx2, dy2);
 }
 
 static void rectangle_path(const struct module *m, double x, double y, double w, double h,
                            double r)
 {
     if (r <= 0) {
-        HPDF_Page_Rectangle(m->page, module_x(m, x), module_y(m, y), length(m, w), length(m, h));
+        content_rectangle(m->content, place_of(m, x), place_of(m, y), length(m, w), length(m, h));
         return;
     }
-    HPDF_Page_MoveTo(m->page, module_x(m, x + r), module_y(m, y));
+    content_move(m->content, place_of(m, x + r), place_of(m, y));
     corner(m, x + w - r, y, r, 0, 0, r);
     corner(m, x + w, y + h - r, 0, r, -r, 0);
     corner(m, x + r, y + h, -r, 0, 0, -r);
     corner(m, x, y + r, 0, -r, r, 0);
-    HPDF_Page_ClosePath(m->page);
+    content_add(m->content, "h\n");
 }
 
 static void points_path(const struct module *m, const double *numbers, size_t count)
 {
     for (size_t i = 0; i + 1 < count; i += 2)
         if (i == 0)
-            HPDF_Page_MoveTo(m->page, module_x(m, numbers[0]), module_y(m, numbers[1]));
+            content_move(m->content, place_of(m, numbers[0]), place_of(m, numbers[1]));
         else
-            HPDF_Page_LineTo(m->page, module_x(m, numbers[i]), module_y(m, numbers[i + 1]));
+            content_line(m->content, place_of(m, numbers[i]), place_of(m, numbers[i + 1]));
 }
 
-/* Libharu counts degrees clockwise from twelve o'clock, and wants them rising. */
+/* A part of a circle, of no more than a right angle, from the current point on; radians,
+ * counter-clockwise from three o'clock. */
+static void arc_piece(const struct module *m, const double *n, double start, double end)
+{
+    double handle = 4.0 / 3.0 * tan((end - start) / 4) * n[2];
+    double x0 = n[0] + n[2] * cos(start), y0 = n[1] + n[2] * sin(start);
+    double x1 = n[0] + n[2] * cos(end), y1 = n[1] + n[2] * sin(end);
+
+    content_curve(m->content,
+                  (const int64_t[]){place_of(m, x0 - handle * sin(start)),
+                                    place_of(m, y0 + handle * cos(start)),
+                                    place_of(m, x1 + handle * sin(end)),
+                                    place_of(m, y1 - handle * cos(end)),
+                                    place_of(m, x1), place_of(m, y1)});
+}
+
+/* Centre, radius, and from where to where, in degrees. */
 static void arc_path(const struct module *m, const double *n)
 {
-    double start = n[3], end = n[4] < n[3] ? n[4] + 4 * RIGHT_ANGLE : n[4];
+    double degrees = n[4] < n[3] ? n[4] + 4 * RIGHT_ANGLE - n[3] : n[4] - n[3];
+    double start = n[3] * RADIAN, turn = degrees * RADIAN;
+    int pieces = (int)ceil(degrees / RIGHT_ANGLE);
 
-    HPDF_Page_Arc(m->page, module_x(m, n[0]), module_y(m, n[1]), length(m, n[2]),
-                  (HPDF_REAL)(RIGHT_ANGLE - end), (HPDF_REAL)(RIGHT_ANGLE - start));
+    content_move(m->content, place_of(m, n[0] + n[2] * cos(start)),
+                 place_of(m, n[1] + n[2] * sin(start)));
+    for (int i = 0; i < pieces; i++)
+        arc_piece(m, n, start + turn * i / pieces, start + turn * (i + 1) / pieces);
 }
 
 static void circle_path(const struct module *m, double x, double y, double r)
 {
-    HPDF_Page_Circle(m->page, module_x(m, x), module_y(m, y), length(m, r));
+    content_move(m->content, place_of(m, x - r), place_of(m, y));
+    quarter(m, x - r, y, 0, r, r, 0);
+    quarter(m, x, y + r, r, 0, 0, -r);
+    quarter(m, x + r, y, 0, -r, -r, 0);
+    quarter(m, x, y - r, -r, 0, 0, r);
+    content_add(m->content, "h\n");
 }
 
 /* The filled shapes, made wider by `more` units all round: R, C, P. */
@@ -135,19 +167,17 @@ static void part_fill(const struct module *m, const struct symbol_part *part, do
 {
     const double *n = part->numbers;
 
-    HPDF_Page_SetLineWidth(m->page, length(m, 2 * more));
+    if (more > 0)
+        content_width_set(m->content, length(m, 2 * more));
     if (part->primitive == 'R')
         rectangle_path(m, n[0], n[1], n[2], n[3], part->count > 4 ? n[4] : 0);
     else if (part->primitive == 'C')
         circle_path(m, n[0], n[1], n[2]);
     else {
         points_path(m, n, part->count);
-        HPDF_Page_ClosePath(m->page);
+        content_add(m->content, "h\n");
     }
-    if (more > 0)
-        HPDF_Page_FillStroke(m->page);
-    else
-        HPDF_Page_Fill(m->page);
+    content_add(m->content, more > 0 ? "B\n" : "f\n");
 }
 
 /* The drawn lines: O, L, A. Their first number is the width. */
@@ -155,14 +185,14 @@ static void part_stroke(const struct module *m, const struct symbol_part *part, 
 {
     const double *n = part->numbers + 1;
 
-    HPDF_Page_SetLineWidth(m->page, length(m, part->numbers[0] + 2 * more));
+    content_width_set(m->content, length(m, part->numbers[0] + 2 * more));
     if (part->primitive == 'O')
         circle_path(m, n[0], n[1], n[2]);
     else if (part->primitive == 'L')
         points_path(m, n, part->count - 1);
     else
         arc_path(m, n);
-    HPDF_Page_Stroke(m->page);
+    content_add(m->content, "S\n");
 }
 
 static void part_draw(const struct module *m, const struct symbol_part *part, enum ink ink,
@@ -170,8 +200,10 @@ static void part_draw(const struct module *m, const struct symbol_part *part, en
 {
     bool filled = part->primitive == 'R' || part->primitive == 'C' || part->primitive == 'P';
 
-    ink_fill(m, ink);
-    ink_stroke(m, ink);
+    if (filled)
+        ink_fill(m, ink);
+    if (!filled || more > 0)
+        ink_stroke(m, ink);
     if (filled)
         part_fill(m, part, more);
     else
@@ -204,17 +236,17 @@ static void square_draw(const struct module *m, enum ink field, double corner_ra
 
     ink_fill(m, INK_BLACK);
     rectangle_path(m, -KEYLINE, -KEYLINE, MODULE + 2 * KEYLINE, MODULE + 2 * KEYLINE, outer);
-    HPDF_Page_Fill(m->page);
+    content_add(m->content, "f\n");
     ink_fill(m, field);
     rectangle_path(m, 0, 0, MODULE, MODULE, corner_radius);
-    HPDF_Page_Fill(m->page);
+    content_add(m->content, "f\n");
 }
 
 static void disc_draw(const struct module *m, enum ink ink, double radius)
 {
     ink_fill(m, ink);
     circle_path(m, MODULE / 2, MODULE / 2, radius);
-    HPDF_Page_Fill(m->page);
+    content_add(m->content, "f\n");
 }
 
 /* How far a line at 45 degrees goes that rises from the foot of the triangle at x: to its right
@@ -229,13 +261,13 @@ static double hatch_reach(double x)
 /* In place of yellow, which is white without colour: light lines at 45 degrees. */
 static void triangle_hatch(const struct module *m)
 {
-    colour_stroke(m->page, (struct rgb){HATCH_GREY, HATCH_GREY, HATCH_GREY});
-    HPDF_Page_SetLineWidth(m->page, length(m, HATCH_WIDTH));
+    content_stroke_set(m->content, (struct rgb){HATCH_GREY, HATCH_GREY, HATCH_GREY});
+    content_width_set(m->content, length(m, HATCH_WIDTH));
     for (double x = HATCH_LEFT + HATCH_STEP; x < HATCH_RIGHT; x += HATCH_STEP) {
         double reach = hatch_reach(x);
-        HPDF_Page_MoveTo(m->page, module_x(m, x), module_y(m, HATCH_FOOT));
-        HPDF_Page_LineTo(m->page, module_x(m, x + reach), module_y(m, HATCH_FOOT + reach));
-        HPDF_Page_Stroke(m->page);
+        content_move(m->content, place_of(m, x), place_of(m, HATCH_FOOT));
+        content_line(m->content, place_of(m, x + reach), place_of(m, HATCH_FOOT + reach));
+        content_add(m->content, "S\n");
     }
 }
 
@@ -245,10 +277,10 @@ static void triangle_draw(const struct module *m)
 
     ink_fill(m, INK_BLACK);
     points_path(m, outer, sizeof outer / sizeof outer[0]);
-    HPDF_Page_Fill(m->page);
+    content_add(m->content, "f\n");
     ink_fill(m, INK_WARNING);
     points_path(m, inner, sizeof inner / sizeof inner[0]);
-    HPDF_Page_Fill(m->page);
+    content_add(m->content, "f\n");
     if (m->palette == PALETTE_MONO)
         triangle_hatch(m);
 }
@@ -256,11 +288,11 @@ static void triangle_draw(const struct module *m)
 static void bar_draw(const struct module *m, enum ink ink, double width)
 {
     ink_stroke(m, ink);
-    HPDF_Page_SetLineCap(m->page, HPDF_BUTT_END);
-    HPDF_Page_SetLineWidth(m->page, length(m, width));
-    HPDF_Page_MoveTo(m->page, module_x(m, MODULE / 2 - BAR_END), module_y(m, MODULE / 2 + BAR_END));
-    HPDF_Page_LineTo(m->page, module_x(m, MODULE / 2 + BAR_END), module_y(m, MODULE / 2 - BAR_END));
-    HPDF_Page_Stroke(m->page);
+    content_ends_set(m->content, JOIN_ROUND, CAP_BUTT);
+    content_width_set(m->content, length(m, width));
+    content_move(m->content, place_of(m, MODULE / 2 - BAR_END), place_of(m, MODULE / 2 + BAR_END));
+    content_line(m->content, place_of(m, MODULE / 2 + BAR_END), place_of(m, MODULE / 2 - BAR_END));
+    content_add(m->content, "S\n");
 }
 
 /* Ring and bar of a prohibition, and what runs along the bar over the glyph. */
@@ -273,9 +305,9 @@ static void ring_draw(const struct module *m)
 
     bar_draw(m, look->edge, 8 + 2 * RED_EDGE);
     ink_stroke(m, look->ring);
-    HPDF_Page_SetLineWidth(m->page, length(m, 10));
+    content_width_set(m->content, length(m, 10));
     circle_path(m, MODULE / 2, MODULE / 2, 45);
-    HPDF_Page_Stroke(m->page);
+    content_add(m->content, "S\n");
     bar_draw(m, look->ring, 8);
 }
 
@@ -308,24 +340,15 @@ static void field_draw(const struct module *m, enum sign_class sign)
     }
 }
 
-void sign_draw(const struct canvas *canvas, const struct page_item *item)
+void sign_write(struct content *content, enum palette palette, enum sign_class sign,
+                enum symbol_key glyph)
 {
-    const struct area *area = &item->area;
-    mpt side = area->width < area->height ? area->width : area->height;
-    struct module module = {
-        .page = canvas->page,
-        .palette = canvas->palette,
-        .x = (area->x + area->width / 2.0) / MPT_PER_POINT,
-        .y = (canvas->height - area->y - area->height / 2.0) / MPT_PER_POINT,
-        .unit = side / (MODULE + 2 * KEYLINE) / MPT_PER_POINT,
-        .scale = 1,
-    };
+    struct module module = {.content = content, .palette = palette, .scale = 1};
 
-    HPDF_Page_SetLineJoin(canvas->page, HPDF_ROUND_JOIN);
-    HPDF_Page_SetLineCap(canvas->page, HPDF_ROUND_END);
-    field_draw(&module, item->sign);
-    if (item->glyph != SYMBOL_NONE)
-        glyph_draw(&module, symbol_of(item->glyph));
-    if (item->sign == SIGN_PROHIBITION)
+    content_ends_set(content, JOIN_ROUND, CAP_ROUND);
+    field_draw(&module, sign);
+    if (glyph != SYMBOL_NONE)
+        glyph_draw(&module, symbol_of(glyph));
+    if (sign == SIGN_PROHIBITION)
         ring_draw(&module);
 }

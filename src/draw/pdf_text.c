@@ -11,20 +11,6 @@
  * correction is written; corrections do not add up. */
 #define TOLERANCE 2
 
-void decimal_add(struct text_builder *out, int64_t milli)
-{
-    int64_t size = milli < 0 ? -milli : milli;
-    int fraction = (int)(size % 1000);
-
-    text_add_format(out, "%s%lld", milli < 0 ? "-" : "", (long long)(size / 1000));
-    if (fraction % 10 != 0)
-        text_add_format(out, ".%03d", fraction);
-    else if (fraction % 100 != 0)
-        text_add_format(out, ".%02d", fraction / 10);
-    else if (fraction != 0)
-        text_add_format(out, ".%d", fraction / 100);
-}
-
 static void unit_add(struct text_builder *out, uint32_t unit)
 {
     text_add_format(out, "%04X", (unsigned)unit);
@@ -91,7 +77,7 @@ static bool letters_tell(const struct run *run, const struct subset *subset)
 
 /* Glyphs being written as the operand of TJ; places in thousandths of the em. */
 struct glyph_line {
-    struct text_builder *out;
+    struct content *out;
     int64_t place;
     int32_t rise;
 };
@@ -100,19 +86,19 @@ static void rise_set(struct glyph_line *line, const struct run *run, int32_t ris
 {
     if (rise == line->rise)
         return;
-    text_add(line->out, ">] TJ ");
-    decimal_add(line->out, (int64_t)rise * run->size / em);
-    text_add(line->out, " Ts [<");
+    content_add(line->out, ")] TJ ");
+    content_milli_add(line->out, (int64_t)rise * run->size / em);
+    content_add(line->out, "Ts [(");
     line->rise = rise;
 }
 
-static void glyphs_add(struct text_builder *out, const struct run *run,
-                       const struct pdf_face *face)
+static void glyphs_add(struct content *out, const struct run *run, const struct pdf_face *face,
+                       enum text_end end)
 {
     struct glyph_line line = {.out = out};
     int64_t em = face->metrics->units_per_em, pen = 0;
 
-    text_add(out, "[<");
+    content_add(out, "[(");
     for (size_t i = 0; i < run->count; i++) {
         const struct glyph *glyph = &run->glyphs[i];
         uint16_t id = face->subset.new_id[glyph->id];
@@ -120,34 +106,42 @@ static void glyphs_add(struct text_builder *out, const struct run *run,
         int64_t beside = ideal - line.place;
         rise_set(&line, run, glyph->rise, em);
         if (beside >= TOLERANCE || beside <= -TOLERANCE) {
-            text_add_format(out, "> %lld <", (long long)-beside);
+            content_add(out, ")");
+            content_whole_add(out, -beside);
+            content_add(out, "(");
             line.place = ideal;
         }
-        text_add_format(out, "%04X", (unsigned)id);
+        content_glyph_add(out, id);
         line.place += face->subset.widths[id];
         pen += glyph->advance;
     }
     rise_set(&line, run, 0, em);
-    text_add(out, ">] TJ");
+    if (end == TEXT_SPACED)
+        content_glyph_add(out, face->subset.new_id[face->space]);
+    content_add(out, ")] TJ\n");
 }
 
-static void place_add(struct text_builder *out, const struct canvas *canvas,
-                      const struct page_item *item)
+/* Face and size last from one text to the next. */
+static void face_set(struct content *out, const struct run *run)
 {
-    text_add_format(out, "BT\n/%s ", font_key(item->run->role));
-    decimal_add(out, item->run->size);
-    text_add(out, " Tf\n1 0 0 1 ");
-    decimal_add(out, item->area.x);
-    text_add(out, " ");
-    decimal_add(out, canvas->height - item->baseline);
-    text_add(out, " Tm\n");
+    struct pen_state *state = &out->state;
+
+    if (state->face == (int)run->role && state->size == run->size)
+        return;
+    state->face = (int)run->role;
+    state->size = run->size;
+    content_add(out, "/");
+    content_add(out, font_key(run->role));
+    content_add(out, " ");
+    content_milli_add(out, run->size);
+    content_add(out, "Tf\n");
 }
 
 void text_draw(const struct canvas *canvas, const struct page_item *item, enum text_end end)
 {
     const struct run *run = item->run;
     const struct pdf_face *face = &canvas->faces[run->role];
-    struct text_builder out = text_builder_in(canvas->arena);
+    struct content *out = canvas->content;
 
     if (run->count == 0)
         return;
@@ -156,11 +150,13 @@ void text_draw(const struct canvas *canvas, const struct page_item *item, enum t
     else
         tags_spell(canvas, item->reading,
                    spelled(run->text, end == TEXT_SPACED ? " " : "", canvas->arena).at);
-    place_add(&out, canvas, item);
-    glyphs_add(&out, run, face);
-    if (end == TEXT_SPACED)
-        text_add_format(&out, " <%04X> Tj", (unsigned)face->subset.new_id[face->space]);
-    text_add(&out, "\nET\n");
-    colour_fill(canvas->page, ink_rgb(canvas->palette, item->fill));
-    HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, out.at);
+    content_fill_set(out, ink_rgb(canvas->palette, item->fill));
+    content_add(out, "BT\n");
+    face_set(out, run);
+    content_add(out, "1 0 0 1 ");
+    content_milli_add(out, item->area.x);
+    content_milli_add(out, (int64_t)canvas->height - item->baseline);
+    content_add(out, "Tm\n");
+    glyphs_add(out, run, face, end);
+    content_add(out, "ET\n");
 }

@@ -19,6 +19,48 @@ void logic_sum_take(struct procedure_reading *reading, const struct yaml_node *r
     reading->procedure->logic_sum = content_sum(root, reading->arena);
 }
 
+/* ---- sums of files ---- */
+
+struct files_sum { const struct source *texts; bool made; char sum[SHA256_TEXT]; };
+struct files_sums { struct files_sum *of; size_t count; };
+
+static struct files_sums *files_sums_new(const struct procedure_files *files, struct arena *arena)
+{
+    struct files_sums *sums = arena_alloc(arena, sizeof *sums);
+    sums->count = files->text_count;
+    sums->of = arena_array(arena, sums->count, sizeof *sums->of);
+    for (size_t i = 0; i < sums->count; i++)
+        sums->of[i].texts = files->texts[i].source;
+    return sums;
+}
+
+/* The one that is kept for these texts; one of its own where none is. */
+static struct files_sum *files_sum_for(const struct procedure *procedure,
+                                       const struct source *texts, struct arena *arena)
+{
+    const struct files_sums *sums = procedure->files_sums;
+    for (size_t i = 0; sums != NULL && i < sums->count; i++)
+        if (sums->of[i].texts == texts)
+            return &sums->of[i];
+    return arena_alloc(arena, sizeof(struct files_sum));
+}
+
+const char *procedure_files_sum(const struct procedure *procedure, const char *language,
+                                struct arena *arena)
+{
+    const struct source *texts = text_place_for(&procedure->title, language).source;
+    struct files_sum *sum = files_sum_for(procedure, texts, arena);
+    if (sum->made)
+        return sum->sum;
+    struct text_builder all = text_builder_in(arena);
+    text_add_bytes(&all, procedure->source->bytes, procedure->source->length);
+    if (texts != NULL && texts != procedure->source)
+        text_add_bytes(&all, texts->bytes, texts->length);
+    sha256_text((const unsigned char *)all.at, all.length, sum->sum);
+    sum->made = true;
+    return sum->sum;
+}
+
 void text_sums_take(struct procedure_reading *reading, const struct texts_at *roots)
 {
     const struct procedure_files *files = reading->files;
@@ -31,6 +73,7 @@ void text_sums_take(struct procedure_reading *reading, const struct texts_at *ro
                 files->texts[i].language, content_sum(roots->nodes[i], reading->arena),
                 source_whole(files->texts[i].source)};
     reading->procedure->text_sums = sums;
+    reading->procedure->files_sums = files_sums_new(files, reading->arena);
 }
 
 /* ---- what texts stand on ---- */

@@ -68,20 +68,53 @@ const char *light_word(enum light light)
     return words[light];
 }
 
-double light_contrast(enum light light, struct rgb a, struct rgb b)
+static double ratio_of(double first, double second)
 {
-    double first = light_level(light, a), second = light_level(light, b);
     double high = first > second ? first : second, low = first > second ? second : first;
     return (high + 0.05) / (low + 0.05);
 }
 
-struct contrast contrast_worst(enum palette palette, enum ink ink, enum ink ground)
+double light_contrast(enum light light, struct rgb a, struct rgb b)
+{
+    return ratio_of(light_level(light, a), light_level(light, b));
+}
+
+/* How light an ink is in each light. */
+struct levels { double of[LIGHT_COUNT]; };
+
+static struct levels levels_of(enum palette palette, enum ink ink)
+{
+    struct levels levels;
+    for (enum light light = LIGHT_WHITE; light < LIGHT_COUNT; light++)
+        levels.of[light] = light_level(light, ink_rgb(palette, ink));
+    return levels;
+}
+
+static struct contrast worst_between(const struct levels *a, const struct levels *b)
 {
     struct contrast worst = {22.0, LIGHT_WHITE};
     for (enum light light = LIGHT_WHITE; light < LIGHT_COUNT; light++) {
-        double ratio = light_contrast(light, ink_rgb(palette, ink), ink_rgb(palette, ground));
+        double ratio = ratio_of(a->of[light], b->of[light]);
         if (ratio < worst.ratio)
             worst = (struct contrast){ratio, light};
     }
     return worst;
+}
+
+struct contrast contrast_worst(enum palette palette, enum ink ink, enum ink ground)
+{
+    struct levels first = levels_of(palette, ink), second = levels_of(palette, ground);
+    return worst_between(&first, &second);
+}
+
+const struct contrasts *contrasts_new(enum palette palette, struct arena *arena)
+{
+    struct contrasts *made = arena_alloc(arena, sizeof *made);
+    struct levels levels[INK_COUNT];
+    for (int ink = 0; ink < INK_COUNT; ink++)
+        levels[ink] = levels_of(palette, (enum ink)ink);
+    for (int ink = 0; ink < INK_COUNT; ink++)
+        for (int ground = 0; ground < INK_COUNT; ground++)
+            made->worst[ink][ground] = worst_between(&levels[ink], &levels[ground]);
+    return made;
 }

@@ -37,4 +37,8 @@ double light_contrast(enum light light, struct rgb a, struct rgb b);
 struct contrast { double ratio; enum light light; };
 struct contrast contrast_worst(enum palette palette, enum ink ink, enum ink ground);
 
+/* The same of all inks of a palette. */
+struct contrasts { struct contrast worst[INK_COUNT][INK_COUNT]; };
+const struct contrasts *contrasts_new(enum palette palette, struct arena *arena);
+
 #endif

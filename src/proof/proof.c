@@ -1,6 +1,6 @@
 /* proof.c - judging a page, and the pages of a boat (room: proof). What is judged
  * stands in the files by subject; here it is gathered. Nothing is changed. */
-#include "proof_room.h"
+#include "proof_near.h"
 
 #define NOTES_MOST 3
 #define PROOF_SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
@@ -45,12 +45,25 @@ static void blocks_find(struct proofing *p)
     p->blocks = blocks;
 }
 
+/* Before `frames` is set each tag's is looked for. */
+static void frames_find(struct proofing *p)
+{
+    const struct page_item **frames = arena_array(p->arena, p->page->count + 1, sizeof *frames);
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_plan_tag(&p->page->items[i]))
+            frames[i] = plan_tag_frame(p, i);
+    p->frames = frames;
+}
+
 struct proofing proofing_begin(const struct page *page, const struct faces *faces,
                                struct arena *arena)
 {
     struct proofing p = {.page = page, .sheet = page->sheet, .whole = page->sheet,
                          .faces = faces, .arena = arena};
     inks_measure(&p);
+    frames_find(&p);
+    p.nearness = nearness_new(page, p.ink, p.frames, arena);
+    p.contrasts = contrasts_new(page->palette, arena);
     blocks_find(&p);
     return p;
 }

@@ -1,6 +1,6 @@
 /* proof_area.c - areas, outlines and what lies under a thing on a page (room:
  * proof). Geometry only: it knows no rule. */
-#include "proof_room.h"
+#include "proof_near.h"
 
 #include "promise.h"
 
@@ -21,6 +21,12 @@ struct area area_union(struct area a, struct area b)
     mpt right = RIGHT_OF(a) > RIGHT_OF(b) ? RIGHT_OF(a) : RIGHT_OF(b);
     mpt foot = FOOT_OF(a) > FOOT_OF(b) ? FOOT_OF(a) : FOOT_OF(b);
     return (struct area){x, y, right - x, foot - y};
+}
+
+struct area area_between(struct point a, struct point b)
+{
+    struct area first = {a.x, a.y, 0, 0}, second = {b.x, b.y, 0, 0};
+    return area_union(first, second);
 }
 
 struct area area_grown(struct area a, mpt by)
@@ -148,7 +154,8 @@ static enum ink field_of(enum sign_class sign)
 void grounds_under(const struct proofing *p, size_t above, struct area area,
                    bool seen[INK_COUNT])
 {
-    for (size_t i = above; i-- > 0;) {
+    struct near_set near = near_area(p, area, 1);
+    for (size_t i = above; near_before(&near, i, &i);) {
         const struct page_item *item = &p->page->items[i];
         if (item->kind == PAGE_SIGN && area_meets(item->area, area)) {
             seen[field_of(item->sign)] = true;

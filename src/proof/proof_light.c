@@ -1,8 +1,7 @@
 /* proof_light.c - do words, lines and frames stand out from what lies under them, in
  * white light, printed grey and in red light (room: proof). Rules G7, G8, G9. */
 #include "geometry.h"
-#include "legible.h"
-#include "proof_room.h"
+#include "proof_near.h"
 
 #define TEXT_CONTRAST_LEAST 7.0
 #define BIG_CONTRAST_LEAST 4.5
@@ -19,22 +18,24 @@ static bool is_big(const struct run *run)
 
 /* ---- G7 ---- */
 
-static struct contrast worst_on(enum palette palette, enum ink ink, const bool seen[INK_COUNT])
+static struct contrast worst_on(const struct proofing *p, enum ink ink,
+                                const bool seen[INK_COUNT])
 {
     struct contrast worst = {22.0, LIGHT_WHITE};
     for (int ground = INK_BLACK; ground < INK_COUNT; ground++) {
-        struct contrast one = contrast_worst(palette, ink, (enum ink)ground);
+        struct contrast one = p->contrasts->worst[ink][ground];
         if (seen[ground] && one.ratio < worst.ratio)
             worst = one;
     }
     return worst;
 }
 
-static struct contrast best_on(enum palette palette, enum ink ink, const bool seen[INK_COUNT])
+static struct contrast best_on(const struct proofing *p, enum ink ink,
+                               const bool seen[INK_COUNT])
 {
     struct contrast best = {0.0, LIGHT_WHITE};
     for (int ground = INK_BLACK; ground < INK_COUNT && ink != INK_NONE; ground++) {
-        struct contrast one = contrast_worst(palette, ink, (enum ink)ground);
+        struct contrast one = p->contrasts->worst[ink][ground];
         if (seen[ground] && one.ratio > best.ratio)
             best = one;
     }
@@ -49,7 +50,8 @@ static struct contrast better_contrast(struct contrast a, struct contrast b)
 /* Painted over later: not to be read at all. */
 static bool covered_later(const struct proofing *p, size_t i)
 {
-    for (size_t j = i + 1; j < p->page->count; j++)
+    struct near_set near = near_area(p, p->ink[i], 1);
+    for (size_t j = i + 1; near_next(&near, j, &j); j++)
         if (item_touches(&p->page->items[j], p->ink[i]) ||
             (p->page->items[j].kind == PAGE_SIGN &&
              area_meets(p->page->items[j].area, p->ink[i])))
@@ -62,7 +64,7 @@ static void text_light_judge(struct proofing *p, size_t i)
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->ink[i], seen);
-    struct contrast worst = worst_on(p->page->palette, item->fill, seen);
+    struct contrast worst = worst_on(p, item->fill, seen);
     double least = is_big(item->run) ? BIG_CONTRAST_LEAST : TEXT_CONTRAST_LEAST;
     proof_measured(p, LIGHT_COUNT);
     if (covered_later(p, i))
@@ -106,7 +108,8 @@ static struct page_item line_shortened(const struct page_item *line)
 /* Does the line itself meet it, not only the rectangle round a slanting line? */
 static bool line_meets(const struct page_item *line, struct area area)
 {
-    return segment_to_box(line->from, line->to, area) < (double)line->line_width / 2;
+    return area_gap(area_between(line->from, line->to), area) < line->line_width &&
+           segment_to_box(line->from, line->to, area) < (double)line->line_width / 2;
 }
 
 /* A wider white line along all of it. */
@@ -128,7 +131,8 @@ static void grounds_of_line(const struct proofing *p, size_t above, bool seen[IN
 {
     const struct page_item *line = &p->page->items[above];
     struct page_item middle = line_shortened(line);
-    for (size_t i = above; i-- > 0;) {
+    struct near_set near = near_item(p, above, 1);
+    for (size_t i = above; near_before(&near, i, &i);) {
         const struct page_item *item = &p->page->items[i];
         bool filled = item->kind == PAGE_SIGN || item_touches(item, p->ink[above]);
         if (is_halo_of(item, line))
@@ -153,19 +157,18 @@ static void shape_light_judge(struct proofing *p, size_t i)
     bool seen[INK_COUNT] = {false};
     if (item->fill == INK_NONE && item->stroke == INK_NONE)
         return;
-    enum palette palette = p->page->palette;
     bool halo = item->kind == PAGE_LINE && item->stroke == INK_WHITE;
     bool ground = item->fill == INK_WHITE && item->stroke == INK_NONE;
     if (halo || ground)
         return;
     if (item->kind == PAGE_LINE) {
         grounds_of_line(p, i, seen);
-        line_told(p, i, worst_on(palette, item->stroke, seen));
+        line_told(p, i, worst_on(p, item->stroke, seen));
         return;
     }
     grounds_under(p, i, area_grown(p->ink[i], MM(0.1)), seen);
-    line_told(p, i, better_contrast(best_on(palette, item->stroke, seen),
-                                    best_on(palette, item->fill, seen)));
+    line_told(p, i, better_contrast(best_on(p, item->stroke, seen),
+                                    best_on(p, item->fill, seen)));
 }
 
 /* The black line round a sign must show on its ground. */
@@ -173,7 +176,7 @@ static void sign_light_judge(struct proofing *p, size_t i)
 {
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->page->items[i].area, seen);
-    line_told(p, i, worst_on(p->page->palette, INK_BLACK, seen));
+    line_told(p, i, worst_on(p, INK_BLACK, seen));
 }
 
 /* ---- G9 ---- */

@@ -2,7 +2,7 @@
  * other, whole (room: proof). Rules G1 to G3. */
 #include "geometry.h"
 #include "limits.h"
-#include "proof_room.h"
+#include "proof_near.h"
 #include "utf8.h"
 
 #include <string.h>
@@ -198,14 +198,18 @@ static void markers_judge(struct proofing *p, size_t i, size_t j)
 
 /* ---- G3 ---- */
 
-/* Negative: some of the text is on the edge or beyond it. A white rim is no edge: what
- * it parts from the ground begins inside it. */
+/* At least so much where it is clear. Negative: some of the text is on the edge or beyond it.
+ * A white rim is no edge: what it parts from the ground begins inside it. */
 static mpt clear_of_edge(const struct page_item *shape, struct area ink)
 {
     bool rim = shape->stroke == INK_NONE || (shape->stroke == INK_WHITE && shape->kind == PAGE_BOX);
     mpt half = rim ? 0 : shape->line_width / 2;
-    if (shape->kind == PAGE_LINE)
-        return (mpt)segment_to_box(shape->from, shape->to, ink) - half;
+    if (shape->kind == PAGE_LINE) {
+        mpt apart = area_gap(ink, area_between(shape->from, shape->to)) - half;
+        return apart >= EDGE_CLEAR
+                   ? apart
+                   : (mpt)segment_to_box(shape->from, shape->to, ink) - half;
+    }
     mpt outside = area_gap(ink, area_grown(shape->area, half));
     struct area inner = area_grown(shape->area, -half);
     mpt left = ink.x - inner.x, right = RIGHT_OF(inner) - RIGHT_OF(ink);
@@ -269,19 +273,36 @@ static void blocks_judge(struct proofing *p)
 
 /* ---- all ---- */
 
+/* Nothing is asked of two things that are farther from each other. */
+static mpt pairs_reach(const struct proofing *p)
+{
+    mpt reach = APART;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        mpt space = is_text(item) ? item->run->size * WORD_SPACE / 100 : 0;
+        reach = space > reach ? space : reach;
+    }
+    return reach + 1;
+}
+
 static void pairs_judge(struct proofing *p)
 {
-    for (size_t j = 0; j < p->page->count; j++)
-        for (size_t i = 0; i < p->page->count; i++) {
-            const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
+    mpt reach = pairs_reach(p);
+    size_t texts = 0;
+    for (size_t j = 0; j < p->page->count; j++) {
+        const struct page_item *b = &p->page->items[j];
+        struct near_set near = near_item(p, j, reach);
+        for (size_t i = 0; near_next(&near, i, &i); i++) {
+            const struct page_item *a = &p->page->items[i];
             if (i < j)
                 pair_judge(p, i, j);
             if (i < j && is_plan_tag(a) && is_plan_tag(b))
                 markers_judge(p, i, j);
             if (i != j && is_text(b) && !is_text(a))
                 edge_judge(p, j, i);
-            proof_measured(p, i < j && is_text(a) && is_text(b) ? 1 : 0);
         }
+        proof_measured(p, is_text(b) ? texts++ : 0);
+    }
 }
 
 void proof_places(struct proofing *p)

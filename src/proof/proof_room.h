@@ -2,6 +2,7 @@
 #ifndef MAYDECK_PROOF_ROOM_H
 #define MAYDECK_PROOF_ROOM_H
 
+#include "legible.h"
 #include "proof.h"
 
 /* A stretch of items that follow each other and belong to one block. */
@@ -23,6 +24,9 @@ struct proofing {
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */
+    const struct page_item *const *frames;    /* by item: the frame of a tag on a plan, or NULL */
+    struct nearness *nearness; /* what stands near what: proof_near.h */
+    const struct contrasts *contrasts;        /* between the inks of the page */
     struct proof_block *blocks;
     size_t block_count;
     const char *words;         /* all words of the page, without blanks; made when asked */
@@ -51,6 +55,7 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
 bool area_meets(struct area a, struct area b);           /* they share more than an edge */
 bool area_within(struct area inner, struct area outer);
 struct area area_union(struct area a, struct area b);
+struct area area_between(struct point a, struct point b);    /* the least that holds both */
 struct area area_grown(struct area a, mpt by);
 
 /* Distance between two areas along the axis on which they are apart; negative:
@@ -72,14 +77,28 @@ void grounds_under(const struct proofing *p, size_t above, struct area area,
 
 /* ---- words (proof_text.c) ---- */
 
-bool is_text(const struct page_item *item);
-bool in_block(const struct page_item *item, enum block_key block);
-bool in_plan(const struct page_item *item);
+static inline bool is_text(const struct page_item *item)
+{
+    return item->kind == PAGE_TEXT && item->run != NULL;
+}
+
+static inline bool in_block(const struct page_item *item, enum block_key block)
+{
+    return item->block == block;
+}
+
+static inline bool in_plan(const struct page_item *item)
+{
+    return item->block == BLOCK_PLAN;
+}
 
 /* Is it the words of a tag on a plan? */
-bool is_plan_tag(const struct page_item *item);
+static inline bool is_plan_tag(const struct page_item *item)
+{
+    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+}
 
-/* The frame of that tag: the filled box right under its words; NULL: none. */
+/* The frame under words, such as a tag's: the filled box right under them; NULL: none. */
 const struct page_item *plan_tag_frame(const struct proofing *p, size_t text);
 
 /* The key of a sign as files write it; `frame` where it is a frame alone. */

@@ -2,7 +2,7 @@
  * blanks, glyphs (room: proof). Rules G4, G5, G6, G12, G18, G30, A59. */
 #include "legible.h"
 #include "limits.h"
-#include "proof_room.h"
+#include "proof_near.h"
 
 #define STROKE_LEAST MM(0.35)
 #define BLANK_LEAST MM(6.8)      /* 7.6 mm less the rule and what reaches below a line */
@@ -166,8 +166,9 @@ static void leading_judge(struct proofing *p, size_t i)
 static long characters_of_line(const struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
+    struct near_set near = near_area(p, (struct area){0, item->baseline, p->page->width, 0}, 1);
     long characters = 0;
-    for (size_t j = 0; j < p->page->count; j++) {
+    for (size_t j = 0; near_next(&near, j, &j); j++) {
         const struct page_item *other = &p->page->items[j];
         if (!is_text(other) || other->baseline != item->baseline ||
             other->paragraph != item->paragraph || (item->paragraph == 0 && j != i))

@@ -4,28 +4,10 @@
 
 #include <string.h>
 
-bool is_text(const struct page_item *item)
-{
-    return item->kind == PAGE_TEXT && item->run != NULL;
-}
-
-bool in_block(const struct page_item *item, enum block_key block)
-{
-    return item->block == block;
-}
-
-bool in_plan(const struct page_item *item)
-{
-    return item->block == BLOCK_PLAN;
-}
-
-bool is_plan_tag(const struct page_item *item)
-{
-    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
-}
-
 const struct page_item *plan_tag_frame(const struct proofing *p, size_t text)
 {
+    if (p->frames != NULL && is_plan_tag(&p->page->items[text]))
+        return p->frames[text];
     for (size_t i = text; i-- > 0;)
         if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
             return &p->page->items[i];
@@ -72,9 +54,12 @@ const char *text_command(struct arena *arena, const char *text)
 
 static void squeeze_into(struct text_builder *out, const char *text)
 {
-    for (; *text != '\0'; text++)
-        if (*text != ' ' && *text != '\t')
-            text_add_bytes(out, text, 1);
+    while (*text != '\0') {
+        size_t length = strcspn(text, " \t");
+        text_add_bytes(out, text, length);
+        text += length;
+        text += strspn(text, " \t");
+    }
 }
 
 static const char *words_from(const struct proofing *p, size_t first, size_t end)

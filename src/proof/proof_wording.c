@@ -224,7 +224,8 @@ static const char *stand_in(const char *text)
     for (const char *at = text; *at != '\0';) {
         size_t length = strcspn(at, " .,:;?!()");
         for (size_t i = 0; i < COUNT_OF(words); i++)
-            if (strlen(words[i]) == length && strncmp(at, words[i], length) == 0)
+            if (words[i][0] == *at && strlen(words[i]) == length &&
+                strncmp(at, words[i], length) == 0)
                 return words[i];
         at += length + strspn(at + length, " .,:;?!()");
     }
@@ -236,7 +237,8 @@ static void placeholder_judge(struct proofing *p, const struct page_item *item)
     static const char *const signs[] = {"{", "}", "???", "____", "**"};
     const char *word = stand_in(item->run->text);
     proof_measured(p, 1);
-    for (size_t i = 0; i < COUNT_OF(signs); i++)
+    bool any = strpbrk(item->run->text, "{}?_*") != NULL;
+    for (size_t i = 0; any && i < COUNT_OF(signs); i++)
         if (strstr(item->run->text, signs[i]) != NULL) {
             proof_found(p, RULE_PLACEHOLDERS, item, "%s is left", signs[i]);
             return;

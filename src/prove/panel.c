@@ -46,16 +46,31 @@ bool calls_no_distress(const struct visit *visit)
 
 /* ---- the panel ---- */
 
+/* Lines of the panel that mean something whoever the boat is. */
+#define PANEL_LINE_LIST(X) X(OUTSIDE_SMOKE) X(UPWIND) X(DECK) X(LEAVE_FIXED)
+#define PANEL_LINE(NAME) LINE_##NAME,
+enum panel_line { PANEL_LINE_LIST(PANEL_LINE) LINE_COUNT };
+
 struct panel_reading {
     struct visit *visit;
     struct speaker *speaker;
+    const char *lines[LINE_COUNT];    /* as they are said */
     struct event event;
 };
 
-static bool says_word(const struct panel_reading *reading, const char *line, enum word word)
+static void lines_say(struct panel_reading *reading)
 {
-    struct arena *arena = reading->visit->walk->arena;
-    return text_equal(line, say(reading->speaker, phrase_word(arena, word, NULL)));
+#define LINE_WORD(NAME) [LINE_##NAME] = WORD_SET_##NAME,
+    static const enum word words[LINE_COUNT] = {PANEL_LINE_LIST(LINE_WORD)};
+    for (size_t i = 0; i < LINE_COUNT; i++)
+        reading->lines[i] = say(reading->speaker,
+                                phrase_word(reading->visit->walk->arena, words[i], NULL));
+}
+
+static bool says_line(const struct panel_reading *reading, const char *line,
+                      enum panel_line wanted)
+{
+    return text_equal(line, reading->lines[wanted]);
 }
 
 static bool is_tag_sign(char sign)
@@ -126,7 +141,7 @@ static void set_of_line(struct panel_reading *reading, const struct card_text *l
     const struct equipment *set = gear_next(reading->visit->composing, ITEM_vhf_dsc, &index);
     const char *language = reading->visit->sheet->language;
     bool is_key = same_place(line->origin, text_place_for(&radio->distress_key, language));
-    if (set == NULL || says_word(reading, line->text, WORD_SET_LEAVE_FIXED))
+    if (set == NULL || says_line(reading, line->text, LINE_LEAVE_FIXED))
         return;
     if (same_place(line->origin, radio->second_station.section.place))
         item_acts(boat, set, STATE_ANY, panel_act, reading);    /* its handset, on deck */
@@ -140,7 +155,7 @@ static void set_of_line(struct panel_reading *reading, const struct card_text *l
 
 static bool says_upwind(const struct panel_reading *reading, const char *line)
 {
-    return says_word(reading, line, WORD_SET_UPWIND) || says_word(reading, line, WORD_SET_DECK);
+    return says_line(reading, line, LINE_UPWIND) || says_line(reading, line, LINE_DECK);
 }
 
 /* Lines of the panel, and the line on who calls, that hold for all of it. */
@@ -149,7 +164,7 @@ static flags panel_guards(const struct panel_reading *reading, const struct call
     flags guards = sheet_cases(reading->visit->sheet)->count > 0 ? FLAG(GUARD_THIRD_PERSON) : 0;
     for (size_t i = 0; i < call->operate_count; i++) {
         const char *line = call->operate[i].text;
-        if (says_word(reading, line, WORD_SET_OUTSIDE_SMOKE))
+        if (says_line(reading, line, LINE_OUTSIDE_SMOKE))
             guards |= FLAG(GUARD_OUTSIDE_SMOKE);
         if (says_upwind(reading, line))
             guards |= FLAG(GUARD_UPWIND);
@@ -167,6 +182,7 @@ void panel_events(struct visit *visit, flags hazards, flags guards)
     struct panel_reading reading = {
         .visit = visit, .event = {.hazards = hazards},
         .speaker = speaker_new(visit->sheet->words, arena, problems_new(arena))};
+    lines_say(&reading);
     reading.event.guards = guards | panel_guards(&reading, call);
     for (size_t i = 0; i < call->operate_count; i++) {
         gear_of_line(&reading, call->operate[i].text);

@@ -48,7 +48,7 @@ static void text_check(const char *key, const struct text_value *value, struct p
     }
 }
 
-static bool is_text(const struct field *field)
+static bool is_text_field(const struct field *field)
 {
     return field->kind == FIELD_TEXT || field->kind == FIELD_WORDING;
 }
@@ -67,7 +67,7 @@ static bool is_texts(const struct field *field)
 static void stray_spaces_check(const struct field *field, void *value, void *context)
 {
     struct problems *problems = context;
-    if (is_text(field))
+    if (is_text_field(field))
         text_check(field->key, value, problems);
     for (size_t i = 0; is_by_choice(field) && i < wordings_count(field, value); i++)
         text_check(field->key, wordings_at(value, i), problems);
@@ -164,7 +164,7 @@ static void by_choice_check(const struct field *field, struct wordings_value *va
 static void plain_check(const struct field *field, void *value, void *context)
 {
     const struct plain_checking *checking = context;
-    if (is_text(field)) {
+    if (is_text_field(field)) {
         markup_check(field, value, checking->problems);
         filled_in_check(field, value, checking->arena, checking->problems);
     } else if (is_by_choice(field)) {

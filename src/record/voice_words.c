@@ -28,7 +28,8 @@ static bool is_word_byte(char c)
 static const char *signal_meant(const char *word, size_t length)
 {
     for (size_t i = 0; i < sizeof by_ear / sizeof by_ear[0]; i++)
-        if (strlen(by_ear[i].word) == length && memcmp(by_ear[i].word, word, length) == 0)
+        if (by_ear[i].word[0] == word[0] && strlen(by_ear[i].word) == length &&
+            memcmp(by_ear[i].word, word, length) == 0)
             return by_ear[i].signal;
     return NULL;
 }

@@ -6,8 +6,8 @@
 #include "gear_date.h"
 #include "item_fields.h"
 #include "register_room.h"
-#include "sha256.h"
 
+#include <limits.h>
 #include <string.h>
 
 const char *const content_line_words[] = {CONTENT_LINE_LIST(CHOICE_WORD) NULL};
@@ -25,8 +25,17 @@ struct making {
 /* Tabs and line ends part lines and texts. */
 static void content_text(struct text_builder *out, const char *text)
 {
-    for (; *text != '\0'; text++)
-        text_add_bytes(out, (unsigned char)*text < ' ' ? " " : text, 1);
+    while (*text != '\0') {
+        size_t length = 0;
+        while ((unsigned char)text[length] >= ' ')
+            length++;
+        text_add_bytes(out, text, length);
+        text += length;
+        if (*text != '\0') {
+            text_add(out, " ");
+            text++;
+        }
+    }
 }
 
 static void content_begin(struct making *making, enum content_line line)
@@ -173,17 +182,63 @@ static void gear_identity_put(struct making *making, const struct equipment *gea
                   mmsi_spelled(making->arena, gear->mmsi.text));
 }
 
+/* Signs that a tag begins with and goes on with: few places of a text have both. */
+struct tag_starts { bool first[UCHAR_MAX + 1], second[UCHAR_MAX + 1]; };
+
+static void tag_start_add(struct tag_starts *starts, const char *tag)
+{
+    starts->first[(unsigned char)tag[0]] = true;
+    for (size_t i = 0; tag[1] == '\0' && i <= UCHAR_MAX; i++)
+        starts->second[i] = true;
+    starts->second[(unsigned char)tag[1]] = true;
+}
+
+static bool tag_may_start(const struct tag_starts *starts, const char *text, const char *at)
+{
+    return starts->first[(unsigned char)at[0]] && starts->second[(unsigned char)at[1]] &&
+           word_may_begin(text, at);
+}
+
+/* The pieces whose tag stands at that place. */
+static void tags_at_mark(const struct boat *boat, const char *text, const char *at,
+                         bool *standing)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const char *tag = boat->equipment[i].tag.text;
+        if (tag != NULL && tag[0] == at[0] && (tag[1] == at[1] || tag[1] == '\0') &&
+            !standing[i])
+            standing[i] = word_stands_at(text, at, tag);
+    }
+}
+
+/* By piece of gear: does its tag stand in `said`? As word_stands_in tells, of all tags in one
+ * pass. */
+static const bool *tags_standing(const struct making *making, const char *said)
+{
+    const struct boat *boat = making->input->boat;
+    bool *standing = arena_array(making->arena, boat->equipment_count, sizeof *standing);
+    struct tag_starts starts = {{false}, {false}};
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (!text_empty(boat->equipment[i].tag.text))
+            tag_start_add(&starts, boat->equipment[i].tag.text);
+    for (const char *at = said; *at != '\0'; at++)
+        if (tag_may_start(&starts, said, at))
+            tags_at_mark(boat, said, at, standing);
+    return standing;
+}
+
 /* The gear whose tags stand in `said`, what the sheet says; and the tags of all. */
 static void all_gear_put(struct making *making, const char *said)
 {
     const struct boat *boat = making->input->boat;
+    const bool *standing = tags_standing(making, said);
     struct text_builder tags = text_builder_in(making->arena);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
         if (gear->kind == NULL || text_empty(gear->tag.text))
             continue;
         text_add_format(&tags, "%s%s", tags.length == 0 ? "" : " ", gear->tag.text);
-        if (word_stands_in(said, gear->tag.text))
+        if (standing[i])
             gear_put(making, gear);
         gear_identity_put(making, gear);
     }
@@ -268,14 +323,7 @@ static const struct approval *approval_standing(const struct compose_input *inpu
 
 static const char *texts_fingerprint(const struct sheet *sheet, struct arena *arena)
 {
-    const struct procedure *procedure = sheet->procedure;
-    const struct source *texts = text_place_for(&procedure->title, sheet->language).source;
-    struct text_builder all = text_builder_in(arena);
-    char sum[SHA256_TEXT];
-    text_add_bytes(&all, procedure->source->bytes, procedure->source->length);
-    if (texts != NULL && texts != procedure->source)
-        text_add_bytes(&all, texts->bytes, texts->length);
-    sha256_text((const unsigned char *)all.at, all.length, sum);
+    const char *sum = procedure_files_sum(sheet->procedure, sheet->language, arena);
     return text_format(arena, "%.4s-%.4s", sum, sum + 4);
 }
 

@@ -28,16 +28,29 @@ struct taking {
     size_t place_tag_count, place_tag_room, item_tag_count, item_tag_room;
 };
 
-bool word_stands_in(const char *text, const char *word)
+bool word_may_begin(const char *text, const char *at)
+{
+    char before = at == text ? ' ' : at[-1];
+    return !(is_digit(before) || (before >= 'A' && before <= 'Z') ||
+             (before >= 'a' && before <= 'z'));
+}
+
+bool word_stands_at(const char *text, const char *at, const char *word)
 {
     size_t length = strlen(word);
-    for (const char *at = strstr(text, word); at != NULL; at = strstr(at + 1, word)) {
-        char before = at == text ? ' ' : at[-1], after = at[length];
-        bool beside = is_digit(after) || (after >= 'A' && after <= 'Z') || is_digit(before) ||
-                      (before >= 'A' && before <= 'Z') || (before >= 'a' && before <= 'z');
-        if (!beside)
-            return length > 0;
-    }
+    if (length == 0 || strncmp(at, word, length) != 0 || !word_may_begin(text, at))
+        return false;
+    char after = at[length];
+    return !(is_digit(after) || (after >= 'A' && after <= 'Z'));
+}
+
+bool word_stands_in(const char *text, const char *word)
+{
+    if (*word == '\0')
+        return false;
+    for (const char *at = strstr(text, word); at != NULL; at = strstr(at + 1, word))
+        if (word_stands_at(text, at, word))
+            return true;
     return false;
 }
 

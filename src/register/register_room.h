@@ -87,6 +87,10 @@ const char *sheet_value(const struct content *content, enum kept_fact field);
 /* Does the word stand in the text, with no letter or digit beside it? */
 bool word_stands_in(const char *text, const char *word);
 
+/* The same at one place of the text; and is it one at which a word may begin? */
+bool word_stands_at(const char *text, const char *at, const char *word);
+bool word_may_begin(const char *text, const char *at);
+
 /* ---- what is another ---- */
 
 /* Two contents of one card, and what was found so far. */

@@ -64,7 +64,12 @@ static const char *filled(struct speaker *speaker, const struct phrase *phrase, 
 {
     struct text_builder out = text_builder_in(speaker->arena);
     text_add(&out, "");
-    for (const char *at = text; *at != '\0';) {
+    for (const char *at = text;;) {
+        size_t plain = strcspn(at, "{");
+        text_add_bytes(&out, at, plain);
+        at += plain;
+        if (*at == '\0')
+            return out.at;
         size_t length = words_blank_length(at);
         const struct phrase_part *part =
             length == 0 ? NULL : part_named(phrase, at + 1, length - 2);
@@ -76,7 +81,6 @@ static const char *filled(struct speaker *speaker, const struct phrase *phrase, 
             blank_tell(speaker, phrase, at, text);
         at += length > 0 ? length : 1;
     }
-    return out.at;
 }
 
 /* ---- the kinds of phrases ---- */

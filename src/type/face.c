@@ -80,6 +80,7 @@ static bool face_make(struct face *out, const struct source *file, struct arena 
     hb_font_set_scale(out->font, out->metrics.units_per_em, out->metrics.units_per_em);
     hb_font_make_immutable(out->font);
     out->name = name_read(out->face, arena);
+    out->inks = arena_array(arena, out->glyph_count, sizeof *out->inks);
     return true;
 }
 
@@ -144,6 +145,7 @@ struct faces *faces_open(const char *folder, struct arena *arena, struct problem
     for (size_t i = 0; i < FACE_COUNT; i++)
         good = face_open(&faces->of[i], &lines[i], folder, arena, problems) && good;
     faces->shapes = shapes_new(arena);
+    faces->subsets = subsets_new(arena);
     shaping_prepare(faces);
     if (good && hb_buffer_allocation_successful(faces->buffer))
         return faces;

@@ -8,6 +8,12 @@
 #include "face.h"
 #include "source.h"
 
+/* Where the ink of a glyph stands, in font units; y up. */
+struct glyph_ink {
+    bool known, any;
+    int32_t left, right, top, foot;
+};
+
 /* One opened face. `name` is its PostScript name. */
 struct face {
     hb_face_t *face;
@@ -15,6 +21,7 @@ struct face {
     struct face_metrics metrics;
     const char *name;
     size_t glyph_count;
+    struct glyph_ink *inks;   /* by glyph, once it was asked for */
 };
 
 /* A text's glyphs in one face and the sum of their advances, in font units: the same at every
@@ -30,10 +37,15 @@ struct shapes;
 struct shapes *shapes_new(struct arena *arena);
 void shapes_close(struct shapes *shapes);
 
+/* The subsets that were made first. */
+struct subsets;
+struct subsets *subsets_new(struct arena *arena);
+
 /* `buffer` is used again for every run: shaping is what fitting does most. */
 struct faces {
     struct face of[FACE_COUNT];
     struct shapes *shapes;
+    struct subsets *subsets;
     hb_buffer_t *buffer;
     hb_language_t language;
 };

@@ -71,6 +71,26 @@ static mpt scaled_up(int64_t units, mpt size, int units_per_em)
     return -scaled_down(-units, size, units_per_em);
 }
 
+/* HarfBuzz looks a glyph's box up anew in the file each time. */
+static const struct glyph_ink *glyph_ink_of(const struct face *face, uint16_t id)
+{
+    struct glyph_ink *ink = &face->inks[id];
+    hb_glyph_extents_t box;
+
+    promise(id < face->glyph_count);
+    if (ink->known)
+        return ink;
+    ink->known = true;
+    ink->any = hb_font_get_glyph_extents(face->font, id, &box) && box.width != 0;
+    if (ink->any) {
+        ink->left = box.x_bearing;
+        ink->right = box.x_bearing + box.width;
+        ink->top = box.y_bearing;
+        ink->foot = box.y_bearing + box.height;
+    }
+    return ink;
+}
+
 struct run_ink run_ink(const struct faces *faces, const struct run *run)
 {
     const struct face *face = &faces->of[run->role];
@@ -79,14 +99,14 @@ struct run_ink run_ink(const struct faces *faces, const struct run *run)
 
     for (size_t i = 0; i < run->count; pen += run->glyphs[i++].advance) {
         const struct glyph *glyph = &run->glyphs[i];
-        hb_glyph_extents_t box;
-        if (!hb_font_get_glyph_extents(face->font, glyph->id, &box) || box.width == 0)
+        const struct glyph_ink *ink = glyph_ink_of(face, glyph->id);
+        if (!ink->any)
             continue;
-        int64_t x = pen + glyph->offset + box.x_bearing, y = glyph->rise + box.y_bearing;
-        left = x < left ? x : left;
-        right = x + box.width > right ? x + box.width : right;
-        high = y > high ? y : high;
-        low = y + box.height < low ? y + box.height : low;
+        int64_t x = pen + glyph->offset;
+        left = x + ink->left < left ? x + ink->left : left;
+        right = x + ink->right > right ? x + ink->right : right;
+        high = glyph->rise + ink->top > high ? glyph->rise + ink->top : high;
+        low = glyph->rise + ink->foot < low ? glyph->rise + ink->foot : low;
     }
     if (left > right)
         return (struct run_ink){0, 0, 0, 0};

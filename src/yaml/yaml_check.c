@@ -118,6 +118,19 @@ static void characters_close(const struct text_check *check, const struct charac
     }
 }
 
+/* How many bytes from `index` on are visible ASCII or spaces behind it: there is nothing to be
+ * said of them. */
+static size_t plain_run(const struct source *source, size_t index)
+{
+    size_t end = index;
+
+    if (source->bytes[index] == ' ')
+        return 0;
+    while (end < source->length && source->bytes[end] >= ' ' && source->bytes[end] <= '~')
+        end++;
+    return end - index;
+}
+
 /* A copy of the text with "_" for each character that may not be, and a space for
  * what looks like one before a line: columns stay the same, and the rest of the file
  * can still be read for its errors. */
@@ -132,9 +145,16 @@ static char *characters_check(const struct text_check *check, size_t *length, bo
     size_t used = 0;
 
     for (size_t index = 0; index < source->length;) {
-        size_t start = index;
+        size_t start = index, plain = plain_run(source, index);
         uint32_t code_point;
         char instead = '_';
+        if (plain > 0) {
+            memcpy(clean + used, source->bytes + index, plain);
+            used += plain;
+            index += plain;
+            seen.indenting = false;
+            continue;
+        }
         if (utf8_next(source->bytes, source->length, &index, &code_point)) {
             instead = character_check(check, &seen, start, code_point);
         } else {

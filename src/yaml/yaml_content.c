@@ -2,41 +2,52 @@
  * line breaks, brackets and the order of keys are left out, all else is in. Never judges. */
 #include "yaml_tree.h"
 
-#include "promise.h"
 #include "text.h"
 
+#include <stdlib.h>
 #include <string.h>
+
+#define HEAD_MOST 24
+
+/* Its kind and how much of it there is. */
+static void size_head_add(struct text_builder *out, char kind, size_t size)
+{
+    char head[HEAD_MOST], *first = head + HEAD_MOST;
+    *--first = ':';
+    do {
+        *--first = (char)('0' + size % 10);
+        size /= 10;
+    } while (size > 0);
+    *--first = kind;
+    text_add_bytes(out, first, (size_t)(head + HEAD_MOST - first));
+}
 
 /* With its length, so that no two trees give the same bytes. */
 static void content_text_add(struct text_builder *out, char kind, const char *text)
 {
-    text_add_format(out, "%c%zu:", kind, strlen(text));
-    text_add(out, text);
+    size_t length = strlen(text);
+    size_head_add(out, kind, length);
+    text_add_bytes(out, text, length);
 }
 
-/* The pair of the mapping whose key comes next behind `last` in byte order; NULL: the first. */
-static const struct yaml_pair *pair_behind(const struct yaml_node *mapping, const char *last)
+/* By their keys, in byte order; no key stands twice. */
+static int pairs_compare(const void *first, const void *second)
 {
-    const struct yaml_pair *next = NULL;
-    for (size_t i = 0; i < mapping->count; i++) {
-        const struct yaml_pair *pair = &mapping->pairs[i];
-        if ((last == NULL || strcmp(pair->key, last) > 0) &&
-            (next == NULL || strcmp(pair->key, next->key) < 0))
-            next = pair;
-    }
-    return next;
+    const struct yaml_pair *const *a = first, *const *b = second;
+    return strcmp((*a)->key, (*b)->key);
 }
 
 static void mapping_content_add(const struct yaml_node *mapping, struct text_builder *out)
 {
-    const char *last = NULL;
-    text_add_format(out, "m%zu:", mapping->count);
+    const struct yaml_pair **pairs = arena_array(out->arena, mapping->count, sizeof *pairs);
+    size_head_add(out, 'm', mapping->count);
+    for (size_t i = 0; i < mapping->count; i++)
+        pairs[i] = &mapping->pairs[i];
+    if (mapping->count > 0)
+        qsort(pairs, mapping->count, sizeof *pairs, pairs_compare);
     for (size_t i = 0; i < mapping->count; i++) {
-        const struct yaml_pair *pair = pair_behind(mapping, last);
-        promise(pair != NULL);      /* no key stands twice */
-        content_text_add(out, 'k', pair->key);
-        yaml_content_add(pair->value, out);
-        last = pair->key;
+        content_text_add(out, 'k', pairs[i]->key);
+        yaml_content_add(pairs[i]->value, out);
     }
 }
 
@@ -50,7 +61,7 @@ void yaml_content_add(const struct yaml_node *node, struct text_builder *out)
         content_text_add(out, 's', node->text);
         return;
     }
-    text_add_format(out, "l%zu:", node->count);
+    size_head_add(out, 'l', node->count);
     for (size_t i = 0; i < node->count; i++)
         yaml_content_add(node->items[i], out);
 }

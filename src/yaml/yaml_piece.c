@@ -4,6 +4,7 @@
 
 #include <limits.h>
 #include <stdint.h>
+#include <string.h>
 
 #include "number.h"
 #include "text.h"
@@ -61,6 +62,14 @@ static bool byte_continues(char byte)
     return ((unsigned char)byte & 0xC0) == 0x80;
 }
 
+/* Are the next eight bytes ASCII, so that each begins a character? */
+static bool eight_stand_alone(const char *at)
+{
+    uint64_t eight;
+    memcpy(&eight, at, sizeof eight);
+    return (eight & UINT64_C(0x8080808080808080)) == 0;
+}
+
 /* Walks from the mark asked for last: lines may be long and marks many. */
 size_t reader_offset(struct yaml_reader *reader, struct mark mark)
 {
@@ -68,14 +77,22 @@ size_t reader_offset(struct yaml_reader *reader, struct mark mark)
     size_t index = reader->cursor_index;
     size_t offset = reader->cursor_offset;
 
-    for (; index < mark.index && offset < clean->length; index++)
-        do
+    while (index < mark.index && offset < clean->length) {
+        bool eight = mark.index - index >= 8 && clean->length - offset > 8 &&
+                     eight_stand_alone(clean->bytes + offset + 1);
+        index += eight ? 8 : 1;
+        offset += eight ? 8 : 1;
+        while (!eight && offset < clean->length && byte_continues(clean->bytes[offset]))
             offset++;
-        while (offset < clean->length && byte_continues(clean->bytes[offset]));
-    for (; index > mark.index && offset > 0; index--)
-        do
+    }
+    while (index > mark.index && offset > 0) {
+        bool eight = index - mark.index >= 8 && offset >= 8 &&
+                     eight_stand_alone(clean->bytes + offset - 8);
+        index -= eight ? 8 : 1;
+        offset -= eight ? 8 : 1;
+        while (!eight && offset > 0 && byte_continues(clean->bytes[offset]))
             offset--;
-        while (offset > 0 && byte_continues(clean->bytes[offset]));
+    }
     reader->cursor_index = index;
     reader->cursor_offset = offset;
     return offset;

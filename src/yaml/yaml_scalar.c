@@ -229,11 +229,11 @@ static void mark_tell(struct yaml_reader *reader, char sign, struct place place)
 void marks_check(struct yaml_reader *reader, const struct piece *piece)
 {
     const char *bytes = reader->clean->bytes;
-    size_t offset = reader_offset(reader, piece->start);
     struct mark mark = piece->start;
 
     if (!piece->marked && piece->kind != PIECE_ALIAS)
         return;
+    size_t offset = reader_offset(reader, piece->start);
     while (bytes[offset] == '&' || bytes[offset] == '!' || bytes[offset] == '*') {
         size_t end = offset + strcspn(bytes + offset, " \t\r\n,[]{}");
         size_t span = characters_between(bytes, offset, end);

@@ -44,6 +44,8 @@ enum { QUOTE_COUNT = sizeof quotes / sizeof quotes[0] };
 /* Bytes of the quote that the text begins with, or 0. */
 static size_t quote_first(const char *text)
 {
+    if ((unsigned char)text[0] < 0x80)
+        return 0;
     for (size_t i = 0; i < QUOTE_COUNT; i++)
         if (text_begins(text, quotes[i]))
             return strlen(quotes[i]);
