@@ -41,6 +41,8 @@ shim := $(build)/fault.so
 contrast := $(build)/contrast
 boats := $(build)/boats
 prover := $(build)/prove
+yardstick := $(build)/yardstick
+measure := $(build)/measure
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -50,6 +52,7 @@ test_sources := $(sort $(wildcard tests/unit/test_*.c))
 test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 generator_sources := $(sort $(wildcard tests/generate/*.c))
 prover_sources := $(sort $(wildcard tests/prove/*.c))
+yardstick_sources := tests/bench/yardstick.c $(sort $(wildcard tests/bench/plain_*.c))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
@@ -57,6 +60,9 @@ helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 generator_objects := $(generator_sources:%.c=$(build)/%.o)
 prover_objects := $(prover_sources:%.c=$(build)/%.o)
+# Of the program it has what is below drawing, which it does in its own way.
+yardstick_objects := $(yardstick_sources:%.c=$(build)/%.o) \
+                     $(filter $(build)/src/base/% $(build)/src/type/% $(build)/src/symbol/% %/layout/ink.o,$(objects))
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line. What takes
@@ -202,6 +208,16 @@ $(prover): $(prover_objects) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links)
 
+# What a plain writer takes for the same pages, and what a command takes with all that it starts.
+$(yardstick): $(yardstick_objects)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
+$(measure): tests/bench/measure.c $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O2 -g -o $@ $<
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -210,6 +226,7 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 .PHONY: FORCE
 FORCE:
 
+-include $(yardstick_objects:.o=.d)
 -include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d)
 
 # ---- printing ----
@@ -239,7 +256,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # Under the sanitizers these say nothing that they do not say without, and the same code runs there
 # in others: DEVELOPERS.md tells in which. With ONLY they run there too.
 fleets_not_san := test_each_fact test_readers test_reading_pages
-cli_not_san := cards cases determinism each_check figures groups harm held identity \
+cli_not_san := instructions cards cases determinism each_check figures groups harm held identity \
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
@@ -299,7 +316,7 @@ check-style: ## Lengths, banned functions, names defined twice, boolean paramete
 check-san: ## All tests of the program under the address and undefined-behaviour sanitizers
 	@$(MAKE) VARIANT=san check
 check-valgrind: ## Unit tests and error goldens under valgrind
-	@sh .setup/packages valgrind
+	@sh .setup/packages test
 	@$(MAKE) VARIANT=debug valgrind-run
 .PHONY: valgrind-run
 valgrind-run: $(tested) $(unit_program)
@@ -327,9 +344,14 @@ coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats)
 	-@$(run_tests) unit fleets errors pages cli
 	@sh tests/style/coverage $(build)
 
-.PHONY: bench
-bench: all ## Time the printing of the fleet; count what a call takes beside it
-	@sh tests/cli/bench $(program)
+.PHONY: bench bench-run bench-accept
+bench: ## How fast printing is: instructions, seconds, memory, peers (BENCH=all: larger fleets; SEED=7)
+	@sh .setup/packages bench
+	@$(MAKE) bench-run
+bench-run: all $(boats) $(yardstick) $(measure)
+	@MAYDECK='$(program)' BUILD='$(build)' sh tests/bench/run
+bench-accept: all ## Count the specimen fleet anew and record what printing it takes
+	@MAYDECK='$(program)' sh tests/bench/gate accept
 
 # ---- installing ----
 
