@@ -24,7 +24,7 @@ count_run() {
 
 # count_of FILE KIND [NAME]: a number of it; 0: there is none.
 count_of() {
-    awk -v kind="$2" -v name="$3" '
+    awk -v kind="$2" -v name="${3-}" '
         $1 == kind && (name == "" || $2 == name) { sum += $NF }
         END { printf "%.0f", sum }' "$1"
 }

@@ -176,6 +176,21 @@ static bool item_take(const char *line, const struct faces *faces, struct arena 
     return true;
 }
 
+/* `page ID LANGUAGE WIDTHxHEIGHT ...` */
+static bool head_take(const char *line, struct page *page)
+{
+    const char *at = line;
+    char *end;
+
+    for (int i = 0; at != NULL && i < 3; i++)
+        at = strchr(at + 1, ' ');
+    if (strncmp(line, "page ", 5) != 0 || at == NULL)
+        return false;
+    page->width = (mpt)strtol(at, &end, 10);
+    page->height = (mpt)strtol(*end == 'x' ? end + 1 : end, &end, 10);
+    return page->width > 0 && page->height > 0;
+}
+
 const struct page *plain_dump_read(const char *path, const struct faces *faces,
                                    struct arena *arena)
 {
@@ -184,9 +199,7 @@ const struct page *plain_dump_read(const char *path, const struct faces *faces,
     struct page *page = arena_alloc(arena, sizeof *page);
     struct page_item *items = NULL;
     size_t room = 0;
-    int width = 0, height = 0;
-    bool good = file != NULL && fgets(line, sizeof line, file) != NULL &&
-                sscanf(line, "page %*s %*s %dx%d", &width, &height) == 2;
+    bool good = file != NULL && fgets(line, sizeof line, file) != NULL && head_take(line, page);
 
     while (good && fgets(line, sizeof line, file) != NULL) {
         struct page_item item = {0};
@@ -199,8 +212,6 @@ const struct page *plain_dump_read(const char *path, const struct faces *faces,
     if (!good)
         fprintf(stderr, "yardstick: %s: cannot be read: %s\n", path, line);
     page->items = items;
-    page->width = width;
-    page->height = height;
     page->title = arena_copy(arena, path, strlen(path));
     return good ? page : NULL;
 }
