@@ -43,6 +43,7 @@ boats := $(build)/boats
 prover := $(build)/prove
 yardstick := $(build)/yardstick
 measure := $(build)/measure
+rooms := $(build)/rooms.a
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -53,6 +54,7 @@ test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 generator_sources := $(sort $(wildcard tests/generate/*.c))
 prover_sources := $(sort $(wildcard tests/prove/*.c))
 yardstick_sources := tests/bench/yardstick.c $(sort $(wildcard tests/bench/plain_*.c))
+fuzz_sources := $(sort $(wildcard tests/fuzz/*.c))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
@@ -63,6 +65,13 @@ prover_objects := $(prover_sources:%.c=$(build)/%.o)
 # Of the program it has what is below drawing, which it does in its own way.
 yardstick_objects := $(yardstick_sources:%.c=$(build)/%.o) \
                      $(filter $(build)/src/base/% $(build)/src/type/% $(build)/src/symbol/% %/layout/ink.o,$(objects))
+fuzz_objects := $(fuzz_sources:%.c=$(build)/%.o)
+fuzz_shared := $(filter-out %/fuzz_main.o %/replay.o %/fuzz_mutate.o $(build)/tests/fuzz/fuzz_%.o, \
+                 $(fuzz_objects))
+fuzz_names := $(filter-out main mutate,$(fuzz_sources:tests/fuzz/fuzz_%.c=%))
+fuzz_names := $(filter-out tests/%,$(fuzz_names))
+fuzzers := $(fuzz_names:%=$(build)/fuzz/%)
+replays := $(fuzz_names:%=$(build)/replay/%)
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line. What takes
@@ -71,7 +80,7 @@ test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_readers test_each_fact test_reading_pages test_each_field test_each_item test_paper \
                test_plan_generated test_yaml_edit_files test_layout test_proof_pages test_budget test_proof_raster \
                test_each_sister test_yaml_edit_any test_page_facts test_layout_full test_plan test_plan_names \
-               test_proof_table test_safety_kinds test_safety_page test_table
+               test_proof_table test_safety_kinds test_safety_page test_table test_laid_once
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
@@ -115,12 +124,21 @@ OPTIONS_san      := -O1 -g -fno-omit-frame-pointer -fsanitize=address,undefined 
                     -fno-sanitize-recover=all
 OPTIONS_debug    := -O0 -g3
 OPTIONS_coverage := -O0 -g --coverage
+OPTIONS_fuzz     := -O2 -g -fno-omit-frame-pointer -fno-sanitize-recover=all \
+                    -fsanitize=address,undefined,fuzzer-no-link \
+                    -fno-sanitize-coverage=trace-cmp,stack-depth
 LINK_release     := $(HARDEN_LINK)
 LINK_san         := -fsanitize=address,undefined
 LINK_debug       :=
 LINK_coverage    := --coverage
+LINK_fuzz        := -fsanitize=address,undefined,fuzzer-no-link
 ifeq ($(OPTIONS_$(VARIANT)),)
-$(error VARIANT=$(VARIANT) is unknown: say release, san, debug or coverage)
+$(error VARIANT=$(VARIANT) is unknown: say release, san, debug, coverage or fuzz)
+endif
+# The variant of another compiler, which the warnings are not written for: all others see to them.
+ifeq ($(VARIANT),fuzz)
+CC := clang
+WARN := -Wall -Wextra
 endif
 
 # Asked once, and only when something is compiled: on a bare machine pkg-config
@@ -147,7 +165,7 @@ $(build)/sources_sum.h: $(sources) $(headers)
 	@printf '/* made by the Makefile */\n#define MAYDECK_SOURCES "%s"\n' \
 	    "$$(cat $(sort $(sources) $(headers)) | sha256sum | cut -d ' ' -f 1)" >$@
 $(build)/src/app/print_inputs.o: $(build)/sources_sum.h
-$(build)/src/app/print_inputs.o: room_flags = $(app_flags) -I$(build)
+$(build)/src/app/print_inputs.o: room_flags = $(app_flags) -include $(build)/sources_sum.h
 
 # Changed flags rebuild everything: objects depend on a file that holds them.
 $(build)/flags: FORCE
@@ -178,7 +196,7 @@ $(unit_list): FORCE
 $(build)/tests/unit/unit_main.o: $(unit_list)
 $(build)/tests/unit/unit_main.o: room_flags = -I$(dir $(unit_list))
 
-.SECONDARY: $(test_objects)
+.SECONDARY: $(test_objects) $(fuzz_objects)
 $(build)/tests/unit/%.unit.o: $(build)/tests/unit/%.o
 	$(Q)objcopy --redefine-sym main=$*_main $< $@
 
@@ -218,6 +236,23 @@ $(measure): tests/bench/measure.c $(build)/flags
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(CC) -std=c11 $(WARN) -O2 -g -o $@ $<
 
+# Each harness with libFuzzer, and alone: it takes of the rooms what it needs and no more.
+$(rooms): $(filter-out $(main_object),$(objects))
+	@rm -f $@
+	$(Q)ar rcs $@ $^
+$(build)/shared.a: $(fuzz_shared)
+	@rm -f $@
+	$(Q)ar rcs $@ $^
+$(build)/fuzz/%: $(build)/tests/fuzz/fuzz_%.o $(build)/tests/fuzz/fuzz_main.o \
+        $(build)/tests/fuzz/fuzz_mutate.o $(build)/shared.a $(rooms)
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -fsanitize=fuzzer -o $@ $^ $(library_links)
+$(build)/replay/%: $(build)/tests/fuzz/fuzz_%.o $(build)/tests/fuzz/replay.o $(build)/shared.a $(rooms)
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -227,7 +262,8 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 FORCE:
 
 -include $(yardstick_objects:.o=.d)
--include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d)
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d) \
+    $(fuzz_objects:.o=.d)
 
 # ---- printing ----
 
@@ -275,7 +311,7 @@ cli_tests   := $(filter-out $(cli_not_san),$(cli_tests))
 endif
 
 run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
-    PROVER='$(prover)' UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
+    PROVER='$(prover)' REPLAYS='$(filter-out trial,$(fuzz_names))' UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
     CLI_TESTS='$(cli_tests)' ONLY='$(ONLY)' sh tests/run
 tested := $(program) out/fonts/.copied
 
@@ -285,12 +321,12 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@$(MAKE) check
 
 # What reads no program, and the proof of all boats, say the same whatever the compiler adds.
-check_kinds := unit fleets layers style errors pages prove mutations cli
-check_kinds_san := unit fleets errors pages cli
+check_kinds := unit fleets layers style errors pages prove mutations replay cli
+check_kinds_san := unit fleets errors pages replay cli
 checked_once := $(if $(filter san,$(VARIANT)),,headers $(prover))
 
-.PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style
-check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
+.PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style check-replay
+check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays) ## All tests, without looking for packages
 	@$(run_tests) $(or $(check_kinds_$(VARIANT)),$(check_kinds))
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
@@ -307,10 +343,29 @@ prove: $(prover) ## The procedures, proved for every boat that a record can expr
 	@$(run_tests) prove
 check-prove: $(prover) ## The same, and what the proof must stop
 	@$(run_tests) prove mutations
+check-replay: $(replays) out/fonts/.copied ## Inputs that fuzzing found or reached, each through its harness
+	@$(run_tests) replay
 check-layers: ## Who includes whom
 	@$(run_tests) layers
 check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words
 	@$(run_tests) style
+
+# FUZZ_SECONDS a harness, or FUZZ_RUNS; ONLY=word: of those harnesses.
+.PHONY: fuzz fuzz-smoke fuzz-run fuzz-keep
+fuzz: all ## Look for inputs that break what must hold (FUZZ_SECONDS=, FUZZ_RUNS=, ONLY=)
+	@sh .setup/packages fuzz
+	@$(MAKE) VARIANT=fuzz fuzz-run
+fuzz-smoke: all ## The same, a fixed number of inputs each
+	@sh .setup/packages fuzz
+	@$(MAKE) VARIANT=fuzz FUZZ_RUNS=smoke fuzz-run
+fuzz-run: $(fuzzers) out/fonts/.copied
+	@BUILD='$(build)' MAYDECK=out/maydeck ONLY='$(ONLY)' FUZZ_SECONDS='$(FUZZ_SECONDS)' \
+	    FUZZ_RUNS='$(FUZZ_RUNS)' sh tests/fuzz/run
+fuzz-keep: ## Keep of what fuzzing reached a few small inputs in tests/fuzz/corpus
+	@$(MAKE) VARIANT=fuzz fuzz-keep-run
+.PHONY: fuzz-keep-run
+fuzz-keep-run: $(fuzzers)
+	@BUILD='$(build)' ONLY='$(ONLY)' sh tests/fuzz/keep
 
 .PHONY: check-san check-valgrind
 check-san: ## All tests of the program under the address and undefined-behaviour sanitizers
@@ -339,9 +394,9 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats)
+coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays)
 	@find $(build) -name '*.gcda' -delete
-	-@$(run_tests) unit fleets errors pages cli
+	-@$(run_tests) unit fleets errors pages replay cli
 	@sh tests/style/coverage $(build)
 
 .PHONY: bench bench-run bench-accept

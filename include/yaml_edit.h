@@ -61,7 +61,8 @@ struct yaml_edited {
 const struct yaml_edited *yaml_edit(const struct yaml_change *change, struct arena *arena,
                                     struct problems *problems);
 
-/* The value in one line, as an edit would write it within brackets. */
+/* The value in one line, as an edit would write it within brackets; where none of its texts has a
+ * line break, and no entry of a list in it is left out, it is read as the same value again. */
 const char *yaml_line(const struct yaml_node *value, struct arena *arena);
 
 #endif

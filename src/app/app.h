@@ -31,7 +31,7 @@ struct options {
     bool quiet, each, proof;  /* print */
     bool again;               /* print: also boats whose files stand as they would be printed */
     const char *processes;    /* print: how many at once, as given; NULL: not told */
-    struct text_builder pages_by; /* every option as given, but those that pages never follow from */
+    struct text_builder pages_by; /* options as given, but those that pages never follow from */
     bool all;                 /* why: every card, none named */
     bool sign_off;            /* why: sheets to read and sign */
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */

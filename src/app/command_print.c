@@ -66,7 +66,7 @@ static void boat_work(void *of, size_t index, struct text_builder *out)
     boat_print(work->run, index, out);
 }
 
-static bool boat_take(void *of, size_t index, struct many_result *result)
+static bool made_boat_take(void *of, size_t index, struct many_result *result)
 {
     const struct print_work *work = of;
     return print_commit_take(work->commit, index, result);
@@ -76,7 +76,7 @@ static bool boat_take(void *of, size_t index, struct many_result *result)
 static enum exit_status boats_print(const struct print_run *run, struct printed_file *list,
                                     unsigned processes, struct problems *late)
 {
-    static const struct many_use use = {boat_work, boat_take};
+    static const struct many_use use = {boat_work, made_boat_take};
     const struct fleet *fleet = run->fleet;
     const struct options *options = run->options;
     struct print_commit commit = print_commit_begin(run, list);
@@ -147,7 +147,7 @@ static struct print_run run_of(const struct options *options, const struct fleet
 }
 
 /* All of the run but stickers. What was wrong when it began is told before any boat is printed. */
-static enum exit_status cards_print(const struct options *options, struct fleet *fleet)
+static enum exit_status base_cards_print(const struct options *options, struct fleet *fleet)
 {
     struct print_folder folder = {0};
     struct job job = job_of(options, fleet);
@@ -172,7 +172,7 @@ enum exit_status command_print(const struct options *options)
     unsigned later = options->stickers ? 0 : NEED_BOATS_LATER;
     bool begun = fleet_open(options, NEED_TEXTS | NEED_FACES | later, &fleet);
     if (begun && !options->stickers) {
-        status = cards_print(options, &fleet);
+        status = base_cards_print(options, &fleet);
     } else {
         if (begun && folder_ready(options->output, fleet.arena, fleet.problems))
             stickers_print(options, &fleet);

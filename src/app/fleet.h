@@ -18,7 +18,7 @@ enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
     NEED_NO_BOATS = 1 << 2,   /* no boat of the base is looked at, and there may be none */
-    NEED_BOATS_LATER = 1 << 5,    /* what a boat's file holds is kept no longer than her turn takes */
+    NEED_BOATS_LATER = 1 << 5,    /* a boat's file is kept no longer than her turn takes */
     NEED_ANY_DAY = 1 << 3,    /* a clock that is wrong is told, and stops nothing: calls */
     NEED_NO_DAY = 1 << 4,     /* nothing hangs on today */
 };
@@ -55,8 +55,8 @@ struct fleet {
     struct crew crew;              /* of --crew */
     const struct hire *hire;       /* the charter that sheets are made for; NULL: for none */
     struct identities *identities;     /* of every boat of the base */
-    struct text_builder *inputs;   /* names and sums of the files that cards of every boat may follow
-                                      from: the program's own and the base's, a line each */
+    struct text_builder *inputs;   /* names and sums, a line each, of the files that cards of every
+                                      boat may follow from: the program's own and the base's */
     bool today_behind;             /* today lies before what was done already: it was told */
     bool ready;                    /* what was needed and the base are sound: sheets can be made */
 };

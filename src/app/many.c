@@ -75,7 +75,7 @@ static void here_run(const struct many_use *use, void *context, size_t from, siz
 
 /* ---- a worker ---- */
 
-static bool all_read(int file, void *out, size_t length)
+static bool pipe_read(int file, void *out, size_t length)
 {
     unsigned char *at = out;
     while (length > 0) {
@@ -90,7 +90,7 @@ static bool all_read(int file, void *out, size_t length)
     return true;
 }
 
-static bool all_write(int file, const void *from, size_t length)
+static bool pipe_write(int file, const void *from, size_t length)
 {
     const unsigned char *at = from;
     while (length > 0) {
@@ -110,12 +110,12 @@ static _Noreturn void worker_work(const struct many *many, int from, int to)
 {
     size_t index;
     bool good = true;
-    while (good && all_read(from, &index, sizeof index)) {
+    while (good && pipe_read(from, &index, sizeof index)) {
         struct arena *arena = arena_new(RESULT_LIMIT);
         struct text_builder out = text_builder_in(arena);
         many->use->work(many->context, index, &out);
         uint64_t length = out.length;
-        good = all_write(to, &length, sizeof length) && all_write(to, out.at, out.length);
+        good = pipe_write(to, &length, sizeof length) && pipe_write(to, out.at, out.length);
         arena_free(arena);
     }
     exit(good ? EXIT_SUCCESS : EXIT_FAILURE);
@@ -271,7 +271,7 @@ static void work_give(struct many *many, struct worker *worker)
     worker->busy = true;
     worker->index = many->next++;
     worker->arena = arena_new(RESULT_LIMIT);
-    if (!all_write(worker->to, &worker->index, sizeof worker->index))
+    if (!pipe_write(worker->to, &worker->index, sizeof worker->index))
         worker_lost(many, worker);
 }
 

@@ -177,7 +177,7 @@ static const char *rows_of(const struct boat_printing *printing, const struct sh
     return register_lines(sheets, chosen->sheets, chosen->count);
 }
 
-static const char *told(const struct boat_printing *printing, const char *text)
+static const char *unless_quiet(const struct boat_printing *printing, const char *text)
 {
     return printing->run->options->quiet ? "" : text;
 }
@@ -196,7 +196,7 @@ static void set_write(struct boat_printing *printing, const struct sheets *sheet
         sheets->page_count,
         options->draft ? "; a draft, not to be hung: the final set is left as it is" : "");
     struct print_event *event = file_make(printing, sheets, &document, name,
-                                          told(printing, text));
+                                          unless_quiet(printing, text));
     if (event == NULL)
         return;
     event->file.cards = chosen->count;
@@ -210,7 +210,7 @@ static const char *card_text(const struct boat_printing *printing, const struct 
 {
     const struct options *options = printing->run->options;
     if (options->cards.count > 0)
-        return told(printing, text_format(sheets->boat->arena,
+        return unless_quiet(printing, text_format(sheets->boat->arena,
                                           "%s/%s: one of %zu cards%s; the set is left as it is\n",
                                           options->output, name, sheets->page_count,
                                           options->draft ? ", a draft, not to be hung" : ""));
@@ -280,7 +280,7 @@ static void overview_write(struct boat_printing *printing, const struct sheets *
                                            words_get(sheets->input.words,
                                                      WORD_DOCUMENT_OVERVIEW));
     file_make(printing, sheets, &document, name,
-              told(printing, text_format(sheets->boat->arena, "%s/%s: %zu pages on one\n",
+              unless_quiet(printing, text_format(sheets->boat->arena, "%s/%s: %zu pages on one\n",
                                          options->output, name, chosen->count)));
 }
 

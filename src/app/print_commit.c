@@ -26,7 +26,7 @@ static void severity_take(struct print_commit *commit, enum severity severity)
     commit->held = commit->held || severity >= SEVERITY_HELD;
 }
 
-static void message_tell(struct print_commit *commit, const struct print_message *message)
+static void made_message_tell(struct print_commit *commit, const struct print_message *message)
 {
     struct names *told = &commit->told;
     severity_take(commit, message->severity);
@@ -71,7 +71,7 @@ static void name_take(struct print_commit *commit, struct print_file *file,
 
 /* ---- the list of the folder ---- */
 
-static bool is_whole(const struct print_made *made)
+static bool made_is_whole(const struct print_made *made)
 {
     for (size_t i = 0; i < made->message_count; i++)
         if (made->messages[i].severity >= SEVERITY_HELD)
@@ -98,7 +98,7 @@ static struct printed_row row_of_file(const struct print_commit *commit,
         .cards = file->cards, .of_cards = file->of_cards, .record = boat->made.record,
         .inputs = boat->made.inputs, .version = MAYDECK_VERSION,
         .date = commit->run->options->today, .run = commit->run->id,
-        .complete = is_whole(&boat->made), .deficiencies = boat->made.deficiencies,
+        .complete = made_is_whole(&boat->made), .deficiencies = boat->made.deficiencies,
         .files = files_written(&boat->made)};
 }
 
@@ -147,8 +147,8 @@ static void unlisted_drop(const struct print_commit *commit, struct placing *pla
 {
     const char *folder = commit->run->options->output;
     for (size_t i = 0; i < placing->count; i++)
-        problem_add(problems, SEVERITY_FAILURE, NO_PLACE, "mend what the system refused, then do it "
-                    "again",
+        problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
+                    "mend what the system refused, then do it again",
                     "%s/%s is not printed: the list " PRINTED_NAME " could not be written first",
                     folder, placing->files[i]->name);
     file_drafts_drop(folder, placing->drafts, placing->count, commit->arena);
@@ -178,7 +178,7 @@ static void all_place(struct print_commit *commit, struct problems *problems)
 /* ---- telling ---- */
 
 /* A file without a name has none: it could not be placed. */
-static void file_tell(struct print_commit *commit, const struct print_waiting *boat,
+static void placed_tell(struct print_commit *commit, const struct print_waiting *boat,
                       const struct print_event *event, size_t *tally)
 {
     if (event->file.name == NULL)
@@ -196,7 +196,7 @@ static void boat_tell(struct print_commit *commit, const struct print_waiting *b
     for (size_t i = 0; i < boat->made.event_count; i++) {
         const struct print_event *event = &boat->made.events[i];
         if (event->kind == PRINT_FILE)
-            file_tell(commit, boat, event, &tally);
+            placed_tell(commit, boat, event, &tally);
         else if (event->kind == PRINT_TOLD)
             fputs(event->text, stdout);
         else if (tally > 0)
@@ -205,7 +205,7 @@ static void boat_tell(struct print_commit *commit, const struct print_waiting *b
     }
     fflush(stdout);
     for (size_t i = 0; i < boat->made.message_count; i++)
-        message_tell(commit, &boat->made.messages[i]);
+        made_message_tell(commit, &boat->made.messages[i]);
 }
 
 static void waiting_commit(struct print_commit *commit)
@@ -272,7 +272,7 @@ bool print_commit_take(void *of, size_t index, struct many_result *result)
 }
 
 /* The boats that a signal left without a print. */
-static void stopped_tell(const struct print_commit *commit, struct problems *problems)
+static void stop_remains_tell(const struct print_commit *commit, struct problems *problems)
 {
     const struct fleet *fleet = commit->run->fleet;
     struct names remaining = {0};
@@ -286,7 +286,7 @@ void print_commit_end(struct print_commit *commit)
     struct problems *problems = problems_new(commit->run->fleet->arena);
     waiting_commit(commit);
     register_writing_end(&commit->registered, problems);
-    stopped_tell(commit, problems);
+    stop_remains_tell(commit, problems);
     problems_tell(commit, problems);
     arena_free(commit->arena);
     commit->arena = NULL;

@@ -10,7 +10,6 @@
 #include "printed_put.h"
 #include "register_file.h"
 #include "sha256.h"
-#include "sources_sum.h"
 
 #define RUN_NAME_LIMIT ((size_t)256 * 1024 * 1024)
 

@@ -55,7 +55,7 @@ void register_writing_add(struct register_writing *writing, const char *boat, co
 }
 
 /* Is that print among these already? */
-static bool is_among(const struct register_rows *rows, const struct register_row *row)
+static bool print_is_among(const struct register_rows *rows, const struct register_row *row)
 {
     for (size_t i = 0; i < rows->count; i++)
         if (same_print(&rows->rows[i], row) && text_equal(rows->rows[i].paper, row->paper))
@@ -69,7 +69,7 @@ static void print_choose(const struct register_rows *hers, struct register_row *
                          struct register_row *kept_at, size_t *kept, struct text_builder *lines)
 {
     struct register_rows chosen = {.rows = kept_at, .count = *kept};
-    if (print_of(hers, row, row->paper) != NULL || is_among(&chosen, row))
+    if (print_of(hers, row, row->paper) != NULL || print_is_among(&chosen, row))
         return;
     struct register_row written = *row;
     if (content_of(hers, row) != NULL || content_of(&chosen, row) != NULL)

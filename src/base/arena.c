@@ -1,6 +1,7 @@
-/* arena.c - memory that is given back all at once (room: base). What is dealt
- * out is zeroed then, not whole blocks before: most of a short-lived arena's last
- * block is never dealt out. Never gives back a part of an arena. */
+/* arena.c - memory that is given back all at once (room: base). What is dealt out is
+ * zeroed then, when it is about to be written; only a block that one large piece has to
+ * itself comes zeroed from the system, which need not touch it. Never gives back a part
+ * of an arena. */
 #include "arena.h"
 
 #include <stdalign.h>
@@ -26,7 +27,7 @@ struct block {
     struct block *next;
     size_t size;  /* bytes after this head */
     size_t used;
-    bool zeroed;  /* as it came from the system */
+    bool zeroed;  /* all of it, before any was dealt out */
     alignas(max_align_t) unsigned char bytes[];
 };
 
@@ -81,17 +82,6 @@ void arena_free(struct arena *arena)
     free(arena);
 }
 
-/* A large one mostly comes zeroed from the system at no cost. */
-static struct block *block_from_system(size_t size)
-{
-    bool zeroed = size > BLOCK_SIZE;
-    struct block *block = zeroed ? calloc(1, sizeof *block + size) : malloc(sizeof *block + size);
-
-    if (block != NULL)
-        *block = (struct block){.size = size, .zeroed = zeroed};
-    return block;
-}
-
 /* A new block with room for `size`: larger where the limit allows it. */
 static struct block *block_new(struct arena *arena, size_t size)
 {
@@ -103,9 +93,14 @@ static struct block *block_new(struct arena *arena, size_t size)
         arena_exhausted();
     if (wanted > left)
         wanted = size;
-    struct block *block = block_from_system(wanted);
+    bool zeroed = wanted > BLOCK_SIZE;
+    struct block *block = zeroed ? calloc(1, sizeof *block + wanted)
+                                 : malloc(sizeof *block + wanted);
     if (block == NULL)
         arena_exhausted();
+    block->used = 0;
+    block->size = wanted;
+    block->zeroed = zeroed;
     arena->total += wanted;
     return block;
 }

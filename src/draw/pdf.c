@@ -190,7 +190,7 @@ static void view_draw(const struct canvas *canvas, const struct page_item *item)
     struct page_item *items = arena_array(canvas->arena, page->count, sizeof *items);
     struct page picture = *page;
     struct canvas inner = *canvas;
-    int64_t scale = (int64_t)item->area.width * MICRO / page->width;
+    int64_t scale = ((int64_t)item->area.width * MICRO + page->width / 2) / page->width;
     struct pen_state before = canvas->content->state;
 
     for (size_t i = 0; i < page->count; i++) {

@@ -5,10 +5,9 @@
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
-#define ZLIB_CONST
-#include <zlib.h>
 
 #include "look.h"
+#include "packing.h"
 #include "text.h"
 
 enum { ENTRY_LENGTH = 20, PLACE_DIGITS = 10 };

@@ -7,11 +7,10 @@
 #define MAYDECK_PDF_PRIVATE_H
 
 #include <hpdf.h>
-#define ZLIB_CONST           /* zlib does not change what it packs */
-#include <zlib.h>
 
 #include "content.h"
 #include "draw.h"
+#include "packing.h"
 
 /* The faces as this document embeds them; `font` is NULL where none is used. */
 struct pdf_face {

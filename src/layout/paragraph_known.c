@@ -32,7 +32,6 @@ struct known_paragraphs {
     struct known_phrases *phrases;
     struct known_parts *parts;
     struct known_paragraph **slots;    /* PARAGRAPH_SLOTS of them */
-    size_t count;
 };
 
 struct known_paragraphs *paragraphs_begin(struct arena *arena)
@@ -108,7 +107,6 @@ static const struct paragraph *paragraph_add(const struct pen *pen, const struct
     *one = (struct known_paragraph){*slot, *key, {.piece_count = 0}};
     one->paragraph = paragraph_new(&own, style, key->text->text, key->width);
     *slot = one;
-    known->count++;
     return &one->paragraph;
 }
 

@@ -7,7 +7,7 @@
 
 #include "sha256.h"
 
-enum { DIGITS_MOST = 15, RUN_LETTERS = 16 };
+enum { COUNT_DIGITS_MOST = 15, RUN_LETTERS = 16 };
 
 /* One row that is being taken. */
 struct row_taking {
@@ -67,9 +67,9 @@ static const char *count_take(const char *text, size_t *count)
     size_t digits = strspn(text, "0123456789");
 
     *count = 0;
-    for (size_t i = 0; i < digits && digits <= DIGITS_MOST; i++)
+    for (size_t i = 0; i < digits && digits <= COUNT_DIGITS_MOST; i++)
         *count = 10 * *count + (size_t)(text[i] - '0');
-    return digits == 0 || digits > DIGITS_MOST ? NULL : text + digits;
+    return digits == 0 || digits > COUNT_DIGITS_MOST ? NULL : text + digits;
 }
 
 static size_t count_of_cell(struct row_taking *taking, enum printed_column column)

@@ -6,6 +6,8 @@
 
 #include <string.h>
 
+#include "utf8.h"
+
 #define COMMENT '#'
 #define TORN_HEAD "# torn: "
 
@@ -108,12 +110,27 @@ static bool code_sound(struct line_reading *line)
            cell_refuse(line, COLUMN_CODE, "this is no check code");
 }
 
-/* No cell of a row is empty: one that is was lost. */
-static bool cells_not_empty(struct line_reading *line)
+/* Only what a text of a file may hold: what is no character would be shown on a terminal. */
+static bool cell_is_text(const char *cell)
 {
-    for (enum register_column column = COLUMN_NONE + 1; column < COLUMN_COUNT; column++)
+    size_t length = strlen(cell);
+    for (size_t at = 0; at < length;) {
+        uint32_t code_point;
+        if (!utf8_next(cell, length, &at, &code_point) || utf8_refusal(code_point) != NULL)
+            return false;
+    }
+    return true;
+}
+
+/* No cell of a row is empty: one that is was lost. */
+static bool cells_sound(struct line_reading *line)
+{
+    for (enum register_column column = COLUMN_NONE + 1; column < COLUMN_COUNT; column++) {
         if (text_empty(column_text(line, column)))
             return cell_refuse(line, column, "the cell is empty");
+        if (!cell_is_text(column_text(line, column)))
+            return cell_refuse(line, column, "it holds what is no letter, figure or sign");
+    }
     return true;
 }
 
@@ -134,7 +151,7 @@ static bool row_take(struct line_reading *line, struct register_row *row)
         return cell_refuse(line, COLUMN_EVENT, "neither printed, hung nor taken_down");
     if (!date_parse(column_text(line, COLUMN_DATE), &row->date) || row->date.day == 0)
         return cell_refuse(line, COLUMN_DATE, "this is no date such as 2027-04-30");
-    return cells_not_empty(line) && code_sound(line);
+    return cells_sound(line) && code_sound(line);
 }
 
 /* ---- the file ---- */

@@ -113,7 +113,7 @@ static void slots_room(struct identities *all)
         row_link(all, i);
 }
 
-static void identity_add(struct identities *all, const struct identity *row)
+static void identity_row_add(struct identities *all, const struct identity *row)
 {
     slots_room(all);
     all->rows = arena_grow(all->arena, all->rows, all->count, &all->room, sizeof *all->rows);
@@ -138,7 +138,7 @@ bool identities_add(struct identities *all, const struct source *source, const c
                                .plain = plain_text(value->text, all->arena),
                                .boat = key, .file = file, .place = value->place};
         row.place.source = NULL;
-        identity_add(all, &row);
+        identity_row_add(all, &row);
     }
     arena_free(own);
     return written.whole;

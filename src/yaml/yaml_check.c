@@ -31,7 +31,8 @@ static bool tally_full(struct tally *tally)
 static void tally_close(const struct text_check *check, const struct tally *tally)
 {
     if (tally->count > TOLD_LIMIT)
-        problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source), NULL,
+        problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source),
+                    "put them right in the same way as those that are told",
                     "%zu more %s", tally->count - TOLD_LIMIT, tally->more);
 }
 

@@ -109,7 +109,8 @@ void reader_error(struct yaml_reader *reader, struct place place, const char *re
     if (reader->error_count > ERROR_LIMIT)
         return;
     if (reader->error_count++ == ERROR_LIMIT) {
-        problem_add(reader->problems, SEVERITY_ERROR, source_whole(reader->source), NULL,
+        problem_add(reader->problems, SEVERITY_ERROR, source_whole(reader->source),
+                    "put right what is told, then look at the file again",
                     "the file has more than %d errors; the others are not told", ERROR_LIMIT);
         reader->stopped = true;
         return;

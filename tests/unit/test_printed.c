@@ -137,7 +137,7 @@ static void what_cannot_be_is_told_and_left_out(void **state)
         {",1,", ",1234567890123456,"}, {"37 of 38", "39 of 38"}, {"37 of 38", "37"},
         {"37 of 38", "37 of "}, {",en,", ",,"}, {"2027-04-30", "2027-04"},
         {FIRST_RUN, "00000000000000a"}, {FIRST_RUN, "00000000000000AA"}, {",yes,", ",perhaps,"},
-        {",12\n", ",\n"}, {",-,1.0", ",none,1.0"}};
+        {",12,", ",,"}, {",3\n", ",\n"}, {",-,1.0", ",none,1.0"}};
     (void)state;
     for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
         struct printed_row rows[] = {row_of("x.pdf", "a", FIRST_RUN),

@@ -94,6 +94,9 @@ static void a_damaged_row_is_told_and_hides_no_other(void **state)
         {"2027-04-30", "30.04.2027", "date: this is no date such as 2027-04-30", 0},
         {"2027-04-30", "2027-04", "date: this is no date such as 2027-04-30", 0},
         {",a4,", ",,", "paper: the cell is empty", 0},
+        {",AB,", ",A\x1B[31mB,", "by: it holds what is no letter, figure or sign", 0},
+        {",AB,", ",A\xFF,", "by: it holds what is no letter, figure or sign", 0},
+        {",AB,", ",A\xE2\x80\xAE,", "by: it holds what is no letter, figure or sign", 0},
         {",AB,", ",\"AB,", "a quote that opens a cell is not closed at its end", 0},
         {",1.0,1e23-4567,-", "", "the row ends before its last column", 0}};
     (void)state;

@@ -172,6 +172,7 @@ static void test_character_tally(void **state)
     assert_null(string_read(&bench, repeated(bench.arena, "- \x01\n", 25)));
     assert_int_equal(told_count(&bench), 21);
     assert_non_null(strstr(told(&bench), "0:0+0 error: 5 more characters are not allowed\n"));
+    assert_non_null(problems_sorted(bench.problems, &(size_t){0})[0].remedy);
     bench.problems = problems_new(bench.arena);
     assert_null(string_read(&bench, repeated(bench.arena, "- \xFF\n", 21)));
     assert_non_null(strstr(told(&bench), "0:0+0 error: 1 more bytes are not valid UTF-8\n"));

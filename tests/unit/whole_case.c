@@ -29,7 +29,7 @@ static const struct form { const char *key, *value; } forms[] = {
     {"rating", "en 13A 70B"}, {"side", "port"}, {"at", "[6, -1]"}, {"cuts", "[]"},
     {"serves", "[engine_space]"}, {"space", "own_box"}, {"kg_high", "200"},
     {"inside", "[cockpit_locker]"}, {"past", "[cockpit]"}, {"zone", "cockpit"},
-    {"made", "2025-03"}, {"installed", "2026-03"}, {"serviced", "2026-04"},
+    {"made", "2025-03"}, {"tried", "2026-03"}, {"installed", "2026-03"}, {"serviced", "2026-04"},
     {"phone_24h", "\"+999 00 000 000\""}, {"phone", "\"+999 00 000 001\""},
     {"fire_phone", "\"+999 02\""}, {"offset", "\"+2\""},
     {"position", "12 30.50 N 060 15.25 E"}, {"channel", "\"67\""}, {"variation", "4 E"},
