@@ -296,7 +296,7 @@ cli_not_san := instructions cards cases determinism each_check figures groups ha
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
-cli_first := table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
+cli_first := instructions table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
              models harm check pseudo
 cli_names := $(patsubst tests/cli/%.sh,%,$(sort $(wildcard tests/cli/*.sh)))
 cli_tests := $(cli_first) $(filter-out $(cli_first),$(cli_names))
@@ -326,7 +326,7 @@ check_kinds_san := unit fleets errors pages replay cli
 checked_once := $(if $(filter san,$(VARIANT)),,headers $(prover))
 
 .PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style check-replay
-check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays) ## All tests, without looking for packages
+check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(yardstick) $(replays) ## All tests, without looking for packages
 	@$(run_tests) $(or $(check_kinds_$(VARIANT)),$(check_kinds))
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
@@ -337,7 +337,7 @@ check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
 check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
-check-cli: $(tested) $(shim) $(contrast) $(boats) ## Command line: output, read back, determinism, faults
+check-cli: $(tested) $(shim) $(contrast) $(boats) $(yardstick) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
 prove: $(prover) ## The procedures, proved for every boat that a record can express
 	@$(run_tests) prove
@@ -394,7 +394,7 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays)
+coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(yardstick) $(replays)
 	@find $(build) -name '*.gcda' -delete
 	-@$(run_tests) unit fleets errors pages replay cli
 	@sh tests/style/coverage $(build)
