@@ -42,6 +42,10 @@ char *arena_copy(struct arena *arena, const char *bytes, size_t length);
 void *arena_grow(struct arena *arena, void *items, size_t count,
                  size_t *capacity, size_t size);
 
+/* `size` bytes that were dealt out at `at` as `larger` ones: where they stand, if they were the
+ * last that were and there is room behind them, else as a copy. What is new is zeroed. */
+void *arena_extend(struct arena *arena, void *at, size_t size, size_t larger);
+
 /* What to run (once) before the process leaves with status 3 because memory
  * ran out: the draw room removes its temporary file here. */
 void arena_on_exhaustion(void (*clean_up)(void));

@@ -119,13 +119,18 @@ static void block_link(struct arena *arena, struct block *block, size_t size)
     }
 }
 
+static size_t rounded_up(size_t size)
+{
+    return (size + ALIGNMENT - 1) / ALIGNMENT * ALIGNMENT;
+}
+
 void *arena_alloc(struct arena *arena, size_t size)
 {
     if (size > SIZE_MAX - ALIGNMENT)
         arena_exhausted();
     if (size == 0)
         size = 1;
-    size_t rounded = (size + ALIGNMENT - 1) / ALIGNMENT * ALIGNMENT;
+    size_t rounded = rounded_up(size);
     struct block *block = arena->first;
 
     if (block == NULL || block->size - block->used < rounded) {
@@ -157,6 +162,34 @@ char *arena_copy(struct arena *arena, const char *bytes, size_t length)
     return copy;
 }
 
+/* What was dealt out last may grow where it stands, while its block has room. */
+static bool extended(struct arena *arena, const void *at, size_t size, size_t larger)
+{
+    struct block *block = arena->first;
+    size_t held = rounded_up(size), wanted = rounded_up(larger);
+
+    if (block == NULL || (const unsigned char *)at + held != block->bytes + block->used ||
+        wanted - held > block->size - block->used)
+        return false;
+    if (!block->zeroed)
+        memset(block->bytes + block->used, 0, wanted - held);
+    block->used += wanted - held;
+    return true;
+}
+
+void *arena_extend(struct arena *arena, void *at, size_t size, size_t larger)
+{
+    promise(size <= larger && (at != NULL || size == 0));
+    if (larger > SIZE_MAX - ALIGNMENT)
+        arena_exhausted();
+    if (size > 0 && extended(arena, at, size, larger))
+        return at;
+    void *copy = arena_alloc(arena, larger);
+    if (size > 0)
+        memcpy(copy, at, size);
+    return copy;
+}
+
 void *arena_grow(struct arena *arena, void *items, size_t count,
                  size_t *capacity, size_t size)
 {
@@ -166,10 +199,9 @@ void *arena_grow(struct arena *arena, void *items, size_t count,
     if (*capacity > SIZE_MAX / 2)
         arena_exhausted();
     size_t larger = *capacity < 8 ? 8 : *capacity * 2;
-    void *copy = arena_array(arena, larger, size);
-
-    if (count > 0)
-        memcpy(copy, items, count * size);
+    if (size != 0 && larger > SIZE_MAX / size)
+        arena_exhausted();
+    void *grown = arena_extend(arena, items, *capacity * size, larger * size);
     *capacity = larger;
-    return copy;
+    return grown;
 }

@@ -31,9 +31,7 @@ static void builder_reserve(struct text_builder *builder, size_t more)
     size_t larger = builder->capacity * 2;
     if (larger - builder->length <= more)
         larger = builder->length + more + 1;
-    char *at = arena_alloc(builder->arena, larger);
-    memcpy(at, builder->at, builder->length);
-    builder->at = at;
+    builder->at = arena_extend(builder->arena, builder->at, builder->capacity, larger);
     builder->capacity = larger;
 }
 

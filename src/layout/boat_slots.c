@@ -176,7 +176,7 @@ static bool body_solve_with(struct gathering *gathering, int view, int body, str
                                           &gathering->views.views[view].bodies[body],
                                           widest_tag_in(gathering, view));
     slots.stray_most = way.stray_most;
-    if (!slots_find(&slots, standing.items, standing.count, gathering->pen->arena))
+    if (!slots_find(&slots, standing.items, standing.count))
         return false;
     slots_take(gathering, standing.index, standing.items, standing.count);
     followers_take(gathering, view, body);

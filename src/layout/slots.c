@@ -213,8 +213,9 @@ static void states_begin(struct solving *solving, struct arena *arena)
     }
 }
 
-bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count,
-                struct arena *arena)
+/* False: they have no room. */
+static bool body_solve(const struct slot_body *body, struct slot_item *items, size_t count,
+                       struct arena *arena)
 {
     struct solving solving = {.body = body};
     promise(body->rows <= SLOT_ROWS_MOST);
@@ -230,4 +231,15 @@ bool slots_find(const struct slot_body *body, struct slot_item *items, size_t co
         return false;
     way_back(&solving);
     return true;
+}
+
+/* The states of a crammed body take many megabytes, which nobody needs once it is solved. */
+#define SOLVING_LIMIT ((size_t)1024 * 1024 * 1024)
+
+bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count)
+{
+    struct arena *own = arena_new(SOLVING_LIMIT);
+    bool found = body_solve(body, items, count, own);
+    arena_free(own);
+    return found;
 }

@@ -47,7 +47,6 @@ struct slot_body {
 /* Finds row and x of each item. What lies wholly ahead of another thing never stands abaft it;
  * of port stands to port of the middle line, of starboard to starboard. False: they have no
  * room, and nothing was found. Which of several best ways is taken is always the same. */
-bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count,
-                struct arena *arena);
+bool slots_find(const struct slot_body *body, struct slot_item *items, size_t count);
 
 #endif

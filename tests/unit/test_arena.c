@@ -79,6 +79,36 @@ static void test_grow_keeps_elements(void **state)
     arena_free(arena);
 }
 
+/* What was dealt out last grows where it stands, with zeros behind; else it is copied. */
+static void test_extend(void **state)
+{
+    (void)state;
+    struct arena *arena = arena_new(LIMIT);
+    unsigned char *first = arena_alloc(arena, 10);
+    memset(first, 7, 10);
+    unsigned char *larger = arena_extend(arena, first, 10, 1000);
+#ifndef MEMORY_IS_WATCHED
+    assert_ptr_equal(larger, first);
+#endif
+    for (size_t i = 0; i < 1000; i++)
+        assert_int_equal(larger[i], i < 10 ? 7 : 0);
+    memset(larger, 8, 1000);
+    unsigned char *behind = arena_alloc(arena, 10);
+    memset(behind, 9, 10);
+    unsigned char *moved = arena_extend(arena, larger, 1000, 5000);
+    assert_ptr_not_equal(moved, larger);
+    for (size_t i = 0; i < 5000; i++)
+        assert_int_equal(moved[i], i < 1000 ? 8 : 0);
+    assert_int_equal(behind[0], 9);
+    assert_int_equal(larger[999], 8);
+    unsigned char *huge = arena_extend(arena, moved, 5000, 200000);    /* beyond its block */
+    assert_int_equal(huge[4999], 8);
+    assert_int_equal(huge[5000], 0);
+    assert_int_equal(huge[199999], 0);
+    assert_non_null(arena_extend(arena, NULL, 0, 0));
+    arena_free(arena);
+}
+
 static void test_free_of_nothing(void **state)
 {
     (void)state;
@@ -202,6 +232,7 @@ int main(void)
         cmocka_unit_test(test_large_block),
         cmocka_unit_test(test_copy),
         cmocka_unit_test(test_grow_keeps_elements),
+        cmocka_unit_test(test_extend),
         cmocka_unit_test(test_free_of_nothing),
         cmocka_unit_test(test_end_of_memory),
         cmocka_unit_test(test_system_refuses),

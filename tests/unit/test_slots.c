@@ -5,7 +5,6 @@
 #include <stdint.h>
 #include <cmocka.h>
 
-#include "arena.h"
 #include "layout/slots.h"
 
 enum { ROWS = 18, HALF = 150, TAG = 55, GAP = 5, LIMIT = 64 * 1024 * 1024 };
@@ -31,13 +30,11 @@ static void each_stands_at_its_place(void **state)
                                 tag_at(QUEUE_MIDDLE, 500, 500)};
     static const int rows[] = {5, 16, 9};
     struct slot_body body = hull_of(ROWS);
-    struct arena *arena = arena_new(LIMIT);
     (void)state;
-    assert_true(slots_find(&body, items, 3, arena));
+    assert_true(slots_find(&body, items, 3));
     for (int i = 0; i < 3; i++)
         assert_int_equal(items[i].row, rows[i]);
     assert_true(items[0].x < 0 && items[1].x > 0 && items[2].x == 0);
-    arena_free(arena);
 }
 
 /* None of them lies ahead of another. */
@@ -45,26 +42,23 @@ static void several_at_one_point_stand_one_behind_the_other(void **state)
 {
     struct slot_item items[5];
     struct slot_body body = hull_of(ROWS);
-    struct arena *arena = arena_new(LIMIT);
     (void)state;
     for (int i = 0; i < 5; i++)
         items[i] = tag_at(QUEUE_PORT, 800, 800);
-    assert_true(slots_find(&body, items, 5, arena));
+    assert_true(slots_find(&body, items, 5));
     for (int i = 0; i < 5; i++)
         assert_in_range(items[i].row, 12, 16);
-    arena_free(arena);
 }
 
 static void neighbours_share_rows_from_their_middle(void **state)
 {
     struct slot_item items[6];
     struct slot_body body = hull_of(ROWS);
-    struct arena *arena = arena_new(LIMIT);
     int least = ROWS, most = 0;
     (void)state;
     for (int i = 0; i < 6; i++)
         items[i] = tag_at(QUEUE_PORT, 400, 600);
-    assert_true(slots_find(&body, items, 6, arena));
+    assert_true(slots_find(&body, items, 6));
     for (int i = 0; i < 6; i++) {
         least = items[i].row < least ? items[i].row : least;
         most = items[i].row > most ? items[i].row : most;
@@ -73,7 +67,6 @@ static void neighbours_share_rows_from_their_middle(void **state)
     }
     assert_int_equal(most - least, 2);
     assert_in_range(least, 7, 8);
-    arena_free(arena);
 }
 
 /* A name as broad as the hull has its row to itself, and stands ahead of what lies in its room. */
@@ -85,42 +78,36 @@ static void a_broad_name_has_its_row_alone(void **state)
          .width = 100},
         tag_at(QUEUE_PORT, 400, 600), tag_at(QUEUE_STARBOARD, 430, 430)};
     struct slot_body body = hull_of(ROWS);
-    struct arena *arena = arena_new(LIMIT);
     (void)state;
-    assert_true(slots_find(&body, items, 4, arena));
+    assert_true(slots_find(&body, items, 4));
     assert_int_equal(items[1].row, items[0].row + 1);
     for (int i = 2; i < 4; i++)
         assert_int_not_equal(items[i].row, items[0].row);
-    arena_free(arena);
 }
 
 static void what_lies_ahead_never_stands_abaft(void **state)
 {
     struct slot_item items[12];
     struct slot_body body = hull_of(ROWS);
-    struct arena *arena = arena_new(LIMIT);
     (void)state;
     for (int i = 0; i < 12; i++)
         items[i] = tag_at(i % 3 == 0 ? QUEUE_PORT : i % 3 == 1 ? QUEUE_STARBOARD : QUEUE_MIDDLE,
                           i < 6 ? 700 : 760, i < 6 ? 760 : 800);
-    assert_true(slots_find(&body, items, 12, arena));
+    assert_true(slots_find(&body, items, 12));
     for (int i = 0; i < 6; i++)
         for (int j = 6; j < 12; j++)
             assert_true(items[i].row <= items[j].row);
-    arena_free(arena);
 }
 
 static void too_many_have_no_room(void **state)
 {
     struct slot_item items[20];
     struct slot_body body = hull_of(4);
-    struct arena *arena = arena_new(LIMIT);
     (void)state;
     for (int i = 0; i < 20; i++)
         items[i] = tag_at(QUEUE_PORT, 0, 1000);
-    assert_false(slots_find(&body, items, 20, arena));
-    assert_true(slots_find(&body, items, 4, arena));
-    arena_free(arena);
+    assert_false(slots_find(&body, items, 20));
+    assert_true(slots_find(&body, items, 4));
 }
 
 /* ---- against all ways tried one by one ---- */
@@ -204,7 +191,6 @@ static void no_way_is_better_than_the_one_found(void **state)
     (void)state;
     for (int trial = 0; trial < 300; trial++) {
         struct slot_item items[SMALL_COUNT];
-        struct arena *arena = arena_new(LIMIT);
         int rows[SMALL_COUNT];
         for (int i = 0; i < SMALL_COUNT; i++) {
             int32_t from = (int32_t)(random_next(&seed) % 900);
@@ -213,13 +199,12 @@ static void no_way_is_better_than_the_one_found(void **state)
                               from + length > 1000 ? 1000 : from + length);
         }
         int64_t least = least_cost(items);
-        bool found = slots_find(&body, items, SMALL_COUNT, arena);
+        bool found = slots_find(&body, items, SMALL_COUNT);
         assert_int_equal(found, least != INT64_MAX);
         for (int i = 0; i < SMALL_COUNT && found; i++)
             rows[i] = items[i].row;
         if (found)
             assert_int_equal(cost_of(items, rows), least);
-        arena_free(arena);
     }
 }
 
