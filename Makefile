@@ -41,6 +41,8 @@ shim := $(build)/fault.so
 contrast := $(build)/contrast
 boats := $(build)/boats
 prover := $(build)/prove
+yardstick := $(build)/yardstick
+measure := $(build)/measure
 rooms := $(build)/rooms.a
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
@@ -51,6 +53,7 @@ test_sources := $(sort $(wildcard tests/unit/test_*.c))
 test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 generator_sources := $(sort $(wildcard tests/generate/*.c))
 prover_sources := $(sort $(wildcard tests/prove/*.c))
+yardstick_sources := tests/bench/yardstick.c $(sort $(wildcard tests/bench/plain_*.c))
 fuzz_sources := $(sort $(wildcard tests/fuzz/*.c))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
@@ -59,6 +62,9 @@ helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 generator_objects := $(generator_sources:%.c=$(build)/%.o)
 prover_objects := $(prover_sources:%.c=$(build)/%.o)
+# Of the program it has what is below drawing, which it does in its own way.
+yardstick_objects := $(yardstick_sources:%.c=$(build)/%.o) \
+                     $(filter $(build)/src/base/% $(build)/src/type/% $(build)/src/symbol/% %/layout/ink.o,$(objects))
 fuzz_objects := $(fuzz_sources:%.c=$(build)/%.o)
 fuzz_shared := $(filter-out %/fuzz_main.o %/replay.o %/fuzz_mutate.o $(build)/tests/fuzz/fuzz_%.o, \
                  $(fuzz_objects))
@@ -220,6 +226,16 @@ $(prover): $(prover_objects) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links)
 
+# What a plain writer takes for the same pages, and what a command takes with all that it starts.
+$(yardstick): $(yardstick_objects)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
+$(measure): tests/bench/measure.c $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O2 -g -o $@ $<
+
 # Each harness with libFuzzer, and alone: it takes of the rooms what it needs and no more.
 $(rooms): $(filter-out $(main_object),$(objects))
 	@rm -f $@
@@ -245,6 +261,7 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 .PHONY: FORCE
 FORCE:
 
+-include $(yardstick_objects:.o=.d)
 -include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d) \
     $(fuzz_objects:.o=.d)
 
@@ -275,11 +292,11 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # Under the sanitizers these say nothing that they do not say without, and the same code runs there
 # in others: DEVELOPERS.md tells in which. With ONLY they run there too.
 fleets_not_san := test_each_fact test_readers test_reading_pages
-cli_not_san := cards cases determinism each_check figures groups harm held identity \
+cli_not_san := instructions cards cases determinism each_check figures groups harm held identity \
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
-cli_first := table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
+cli_first := instructions table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \
              models harm check pseudo
 cli_names := $(patsubst tests/cli/%.sh,%,$(sort $(wildcard tests/cli/*.sh)))
 cli_tests := $(cli_first) $(filter-out $(cli_first),$(cli_names))
@@ -309,7 +326,7 @@ check_kinds_san := unit fleets errors pages replay cli
 checked_once := $(if $(filter san,$(VARIANT)),,headers $(prover))
 
 .PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style check-replay
-check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays) ## All tests, without looking for packages
+check: $(checked_once) $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(yardstick) $(replays) ## All tests, without looking for packages
 	@$(run_tests) $(or $(check_kinds_$(VARIANT)),$(check_kinds))
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
@@ -320,7 +337,7 @@ check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
 check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
-check-cli: $(tested) $(shim) $(contrast) $(boats) ## Command line: output, read back, determinism, faults
+check-cli: $(tested) $(shim) $(contrast) $(boats) $(yardstick) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
 prove: $(prover) ## The procedures, proved for every boat that a record can express
 	@$(run_tests) prove
@@ -354,7 +371,7 @@ fuzz-keep-run: $(fuzzers)
 check-san: ## All tests of the program under the address and undefined-behaviour sanitizers
 	@$(MAKE) VARIANT=san check
 check-valgrind: ## Unit tests and error goldens under valgrind
-	@sh .setup/packages valgrind
+	@sh .setup/packages test
 	@$(MAKE) VARIANT=debug valgrind-run
 .PHONY: valgrind-run
 valgrind-run: $(tested) $(unit_program)
@@ -377,14 +394,19 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(replays)
+coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(yardstick) $(replays)
 	@find $(build) -name '*.gcda' -delete
 	-@$(run_tests) unit fleets errors pages replay cli
 	@sh tests/style/coverage $(build)
 
-.PHONY: bench
-bench: all ## Time the printing of the fleet; count what a call takes beside it
-	@sh tests/cli/bench $(program)
+.PHONY: bench bench-run bench-accept
+bench: ## How fast printing is: instructions, seconds, memory, peers (BENCH=all: larger fleets; SEED=7)
+	@sh .setup/packages bench
+	@$(MAKE) bench-run
+bench-run: all $(boats) $(yardstick) $(measure)
+	@MAYDECK='$(program)' BUILD='$(build)' sh tests/bench/run
+bench-accept: all ## Count the specimen fleet anew and record what printing it takes
+	@MAYDECK='$(program)' sh tests/bench/gate accept
 
 # ---- installing ----
 
