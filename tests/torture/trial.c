@@ -1,0 +1,278 @@
+/* trial.c - the one oracle: exit 0 means a complete, whole, told set; any other exit says so with a
+ * remedy, tears nothing, and the next run puts all right. */
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "text.h"
+#include "trial.h"
+
+#define KILLED (128 + SIGKILL)
+#define TERMINATED (128 + SIGTERM)
+
+static const struct trouble no_trouble;
+
+void subject_know(const struct bench *bench, struct subject *subject)
+{
+    if (subject->known)
+        return;
+    tree_lay(bench->work, &bench->before, bench->arena);
+    struct ended ended = run_whole(bench, subject->words, &no_trouble, bench->arena);
+    subject->known = true;
+    subject->status = ended.status;
+    subject->out = ended.out;
+    subject->err = ended.err;
+    subject->after = tree_read(bench->work, bench->arena);
+    for (int caller = 0; caller < CALLER_COUNT; caller++)
+        for (int call = 0; call < CALL_COUNT; call++)
+            subject->seen[caller][call] = bench->page->seen[caller][call];
+    if (ended.status > 1) {
+        fprintf(stderr, "torture: %s ends with %d without a fault: %s\n", subject->words,
+                ended.status, ended.err);
+        exit(2);
+    }
+}
+
+/* ---- the register: each row once ---- */
+
+static const char *line_next(const char *at)
+{
+    const char *end = strchr(at, '\n');
+
+    return end == NULL ? at + strlen(at) : end + 1;
+}
+
+static size_t lines_like(const char *text, const char *line, size_t length)
+{
+    size_t count = 0;
+
+    for (const char *at = text; *at != '\0'; at = line_next(at))
+        count += (size_t)(line_next(at) - at) == length && memcmp(at, line, length) == 0 ? 1 : 0;
+    return count;
+}
+
+static const char *bytes_or_none(const struct tree_file *file)
+{
+    return file == NULL ? "" : file->bytes;
+}
+
+static const char *register_wrong(const char *now, const char *before, const char *after,
+                                  bool killed)
+{
+    for (const char *at = now; *at != '\0'; at = line_next(at)) {
+        size_t length = (size_t)(line_next(at) - at);
+        if (at[length - 1] != '\n' && killed)
+            continue;
+        if (lines_like(now, at, length) > 1)
+            return "a row twice";
+        if (lines_like(after, at, length) == 0)
+            return "a row that is torn or of nothing";
+    }
+    for (const char *at = before; *at != '\0'; at = line_next(at))
+        if (lines_like(now, at, (size_t)(line_next(at) - at)) == 0)
+            return "a row is gone";
+    return NULL;
+}
+
+/* ---- files ---- */
+
+static bool is_leftover(const char *path)
+{
+    const char *slash = strrchr(path, '/');
+
+    return strncmp(slash == NULL ? path : slash + 1, ".maydeck-", strlen(".maydeck-")) == 0;
+}
+
+static bool ends_so(const char *path, const char *end)
+{
+    size_t length = strlen(path);
+
+    return length >= strlen(end) && strcmp(path + length - strlen(end), end) == 0;
+}
+
+/* A file is as before or as after; the list of prints is for `verify` to judge. */
+static const char *file_wrong(const struct bench *bench, const struct subject *subject,
+                              const struct tree *now, const char *path, bool killed,
+                              struct arena *arena)
+{
+    const struct tree_file *there = tree_find(now, path);
+    const struct tree_file *before = tree_find(&bench->before, path);
+    const struct tree_file *after = tree_find(&subject->after, path);
+    const char *wrong = NULL;
+
+    if (is_leftover(path) || ends_so(path, "printed.csv"))
+        return NULL;
+    if (ends_so(path, "register.csv"))
+        wrong = register_wrong(bytes_or_none(there), bytes_or_none(before), bytes_or_none(after),
+                               killed);
+    else if (!same_files(there, before) && !same_files(there, after))
+        wrong = there == NULL ? "gone" : before || after ? "torn" : "of nothing";
+    return wrong == NULL ? NULL : text_format(arena, "%s: %s", path, wrong);
+}
+
+static const char *files_wrong(const struct bench *bench, const struct subject *subject,
+                               const struct tree *now, bool killed, struct arena *arena)
+{
+    const struct tree *all[] = {now, &bench->before, &subject->after};
+    const char *wrong = NULL;
+
+    for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+        for (size_t k = 0; wrong == NULL && k < all[i]->count; k++)
+            wrong = file_wrong(bench, subject, now, all[i]->files[k].path, killed, arena);
+    return wrong;
+}
+
+/* What `verify` says of the folder of cards, as a reader would ask it. */
+static const char *verify_wrong(const struct bench *bench, struct arena *arena)
+{
+    static const char *const bad[] = {": DAMAGED", ": NOT AS LISTED", ": NOT LISTED", ": NOT READ",
+                                      ": MISSING"};
+    struct ended ended = run_whole(bench, "verify out", &no_trouble, arena);
+
+    for (size_t i = 0; i < sizeof bad / sizeof *bad; i++)
+        if (strstr(ended.out, bad[i]) != NULL)
+            return text_format(arena, "verify says: %s", ended.out);
+    return ended.status > 1 ? text_format(arena, "verify ends with %d: %s", ended.status, ended.err)
+                            : NULL;
+}
+
+/* A register may have its rows in another order after a second run. */
+static const char *next_differs(const struct subject *subject, const struct tree *now,
+                                struct arena *arena)
+{
+    for (size_t i = 0; i < now->count + subject->after.count; i++) {
+        const char *path = i < now->count ? now->files[i].path
+                                          : subject->after.files[i - now->count].path;
+        const struct tree_file *there = tree_find(now, path);
+        const struct tree_file *after = tree_find(&subject->after, path);
+        const char *wrong = NULL;
+        if (ends_so(path, "register.csv"))
+            wrong = register_wrong(bytes_or_none(there), bytes_or_none(after),
+                                   bytes_or_none(after), false);
+        else if (!same_files(there, after))
+            wrong = there == NULL ? "is missing" : after == NULL ? "is left" : "is another";
+        if (wrong != NULL)
+            return text_format(arena, "after the next run %s %s", path, wrong);
+    }
+    return NULL;
+}
+
+const char *folder_wrong(const struct bench *bench, const struct subject *subject, bool killed,
+                         struct arena *arena)
+{
+    struct tree now = tree_read(bench->work, arena);
+    const char *wrong = NULL;
+
+    if (tree_differs(&now, &bench->before) == NULL || tree_differs(&now, &subject->after) == NULL)
+        return NULL;
+    wrong = files_wrong(bench, subject, &now, killed, arena);
+    if (wrong == NULL)
+        wrong = verify_wrong(bench, arena);
+    if (wrong != NULL)
+        return wrong;
+    struct ended next = run_whole(bench, subject->words, &no_trouble, arena);
+    struct tree then = tree_read(bench->work, arena);
+    if (next.status > 1)
+        return text_format(arena, "the next run ends with %d: %s", next.status, next.err);
+    wrong = next_differs(subject, &then, arena);
+    return wrong != NULL ? wrong : verify_wrong(bench, arena);
+}
+
+/* ---- what is told ---- */
+
+/* Files of boats that are not as after: each is named by its boat, unless no file is. */
+static const char *unnamed_find(const struct bench *bench, const struct subject *subject,
+                                const struct ended *ended, struct arena *arena)
+{
+    struct tree now = tree_read(bench->work, arena);
+    const char *unnamed = NULL;
+    bool any = false;
+
+    for (size_t i = 0; i < subject->after.count; i++) {
+        const struct tree_file *after = &subject->after.files[i];
+        const struct tree_file *there = tree_find(&now, after->path);
+        const char *name = strrchr(after->path, '/');
+        if (!ends_so(after->path, ".pdf") || name == NULL ||
+            same_files(after, tree_find(&bench->before, after->path)))
+            continue;
+        any = any || same_files(after, there);
+        const char *boat = arena_copy(arena, name + 1, strcspn(name + 1, "-."));
+        if (!same_files(after, there) && strstr(ended->err, boat) == NULL &&
+            strstr(ended->out, boat) == NULL)
+            unnamed = boat;
+    }
+    return any ? unnamed : NULL;
+}
+
+/* Is there such a problem, which a run without a fault does not tell, and behind it how to mend
+ * it? */
+static bool tells_anew(const char *said, const char *known, const char *severity,
+                       struct arena *arena)
+{
+    for (const char *at = said; *at != '\0'; at = line_next(at)) {
+        const char *line = arena_copy(arena, at, (size_t)(line_next(at) - at));
+        if (strstr(line, severity) != NULL && strstr(known, line) == NULL &&
+            strstr(at, "\n  remedy: ") != NULL)
+            return true;
+    }
+    return false;
+}
+
+/* What cannot be told is told by the exit status alone. */
+static bool is_told(const struct subject *subject, const struct ended *ended,
+                    const struct trouble *trouble, struct arena *arena)
+{
+    return tells_anew(ended->err, subject->err, ": failure: ", arena) ||
+           tells_anew(ended->err, subject->err, ": error: ", arena) ||
+           (trouble->order.at > 0 && trouble->order.call == CALL_write_err);
+}
+
+/* Of a run that did not end as it does without a fault. */
+static const char *refusal_wrong(const struct bench *bench, const struct subject *subject,
+                                 const struct trouble *trouble, const struct ended *ended,
+                                 struct arena *arena)
+{
+    if (ended->status > 3 || ended->status == 0)
+        return text_format(arena, "it ended with %d: %s", ended->status, ended->err);
+    if (!is_told(subject, ended, trouble, arena))
+        return text_format(arena, "status %d and no remedy: %s", ended->status, ended->err);
+    const char *boat = unnamed_find(bench, subject, ended, arena);
+    if (boat != NULL)
+        return text_format(arena, "status %d, and %s is not named: %s", ended->status, boat,
+                           ended->err);
+    return folder_wrong(bench, subject, false, arena);
+}
+
+static bool is_by_order(const struct trouble *trouble, int status)
+{
+    return (status == KILLED && (trouble->kill_us > 0 || trouble->order.error == FAULT_KILL)) ||
+           (status == TERMINATED && trouble->order.error == FAULT_TERM);
+}
+
+enum outcome trial_run(const struct bench *bench, struct subject *subject,
+                       const struct trouble *trouble, const char **wrong, struct arena *arena)
+{
+    subject_know(bench, subject);
+    tree_lay(bench->work, &bench->before, arena);
+    struct ended ended = run_whole(bench, subject->words, trouble, arena);
+    bool struck = bench->page->struck > 0;
+    struct tree now = tree_read(bench->work, arena);
+    const char *differs = tree_differs(&now, &subject->after);
+    bool same = ended.status == subject->status && differs == NULL &&
+                (trouble->output != NULL || strcmp(ended.out, subject->out) == 0);
+
+    *wrong = NULL;
+    if (ended.hung)
+        *wrong = "it did not end";
+    else if (same)
+        return trouble->order.at > 0 && !struck ? OUTCOME_MISSED : OUTCOME_WHOLE;
+    else if (is_by_order(trouble, ended.status))
+        *wrong = folder_wrong(bench, subject, true, arena);
+    else if (ended.status == subject->status)
+        *wrong = text_format(arena, "it ended with %d as without a fault, and %s is another: %s",
+                             ended.status, differs ? differs : "what it said", ended.err);
+    else
+        *wrong = refusal_wrong(bench, subject, trouble, &ended, arena);
+    return *wrong == NULL ? OUTCOME_TOLD : OUTCOME_LOST;
+}
