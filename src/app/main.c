@@ -1,5 +1,5 @@
 /* main.c - the program: read the command line, run the command (room: app). */
-#include "app.h"
+#include "fleet.h"
 #include "stop.h"
 
 #include <stdio.h>
@@ -17,9 +17,12 @@ int main(int argc, char **argv)
     if (command != NULL)
         status = command->run(&options);
     arena_free(arena);
+    if (unlooked_tell())
+        status = EXIT_SYSTEM;
     /* What could not be told counts as failed: a full disk under standard output or error. */
     if (fflush(stdout) != 0 || ferror(stdout) != 0) {
-        fputs("maydeck: failure: standard output could not be written\n", stderr);
+        fputs("maydeck: failure: standard output could not be written\n"
+              "  remedy: make room on the disk, or send it elsewhere, then do it again\n", stderr);
         status = EXIT_SYSTEM;
     }
     if (fflush(stderr) != 0 || ferror(stderr) != 0)

@@ -46,7 +46,9 @@ void arena_on_exhaustion(void (*clean_up)(void))
 /* Ready made and written without stdio, which might want memory itself. */
 _Noreturn void arena_exhausted(void)
 {
-    static const char message[] = "maydeck: error: out of memory\n";
+    static const char message[] =
+        "maydeck: error: out of memory\n"
+        "  remedy: end other programs, or ask for fewer boats at once; -j 1 takes the least\n";
     void (*clean_up)(void) = exhaustion_clean_up;
 
     exhaustion_clean_up = NULL;

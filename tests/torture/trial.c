@@ -137,7 +137,7 @@ static const char *verify_wrong(const struct bench *bench, struct arena *arena)
                             : NULL;
 }
 
-/* A register may have its rows in another order after a second run. */
+/* Lists may have their rows in another order after a second run. */
 static const char *next_differs(const struct subject *subject, const struct tree *now,
                                 struct arena *arena)
 {
@@ -147,7 +147,7 @@ static const char *next_differs(const struct subject *subject, const struct tree
         const struct tree_file *there = tree_find(now, path);
         const struct tree_file *after = tree_find(&subject->after, path);
         const char *wrong = NULL;
-        if (ends_so(path, "register.csv"))
+        if (ends_so(path, "register.csv") || ends_so(path, "printed.csv"))
             wrong = register_wrong(bytes_or_none(there), bytes_or_none(after),
                                    bytes_or_none(after), false);
         else if (!same_files(there, after))
@@ -173,7 +173,7 @@ const char *folder_wrong(const struct bench *bench, const struct subject *subjec
         return wrong;
     struct ended next = run_whole(bench, subject->words, &no_trouble, arena);
     struct tree then = tree_read(bench->work, arena);
-    if (next.status > 1)
+    if (next.status > (subject->keeps ? 2 : 1))
         return text_format(arena, "the next run ends with %d: %s", next.status, next.err);
     wrong = next_differs(subject, &then, arena);
     return wrong != NULL ? wrong : verify_wrong(bench, arena);
@@ -219,6 +219,21 @@ static bool tells_anew(const char *said, const char *known, const char *severity
     return false;
 }
 
+/* What a run said on standard error that one without a fault does not say. */
+static const char *said_anew(const struct subject *subject, const struct ended *ended,
+                             struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+
+    text_add(&out, "");
+    for (const char *at = ended->err; *at != '\0'; at = line_next(at)) {
+        const char *line = arena_copy(arena, at, (size_t)(line_next(at) - at));
+        if (strstr(subject->err, line) == NULL)
+            text_add(&out, line);
+    }
+    return out.at;
+}
+
 /* What cannot be told is told by the exit status alone. */
 static bool is_told(const struct subject *subject, const struct ended *ended,
                     const struct trouble *trouble, struct arena *arena)
@@ -233,14 +248,15 @@ static const char *refusal_wrong(const struct bench *bench, const struct subject
                                  const struct trouble *trouble, const struct ended *ended,
                                  struct arena *arena)
 {
+    const char *said = said_anew(subject, ended, arena);
+
     if (ended->status > 3 || ended->status == 0)
-        return text_format(arena, "it ended with %d: %s", ended->status, ended->err);
+        return text_format(arena, "it ended with %d: %s", ended->status, said);
     if (!is_told(subject, ended, trouble, arena))
-        return text_format(arena, "status %d and no remedy: %s", ended->status, ended->err);
+        return text_format(arena, "status %d and no remedy: %s", ended->status, said);
     const char *boat = unnamed_find(bench, subject, ended, arena);
     if (boat != NULL)
-        return text_format(arena, "status %d, and %s is not named: %s", ended->status, boat,
-                           ended->err);
+        return text_format(arena, "status %d, and %s is not named: %s", ended->status, boat, said);
     return folder_wrong(bench, subject, false, arena);
 }
 
@@ -271,7 +287,8 @@ enum outcome trial_run(const struct bench *bench, struct subject *subject,
         *wrong = folder_wrong(bench, subject, true, arena);
     else if (ended.status == subject->status)
         *wrong = text_format(arena, "it ended with %d as without a fault, and %s is another: %s",
-                             ended.status, differs ? differs : "what it said", ended.err);
+                             ended.status, differs ? differs : "what it said",
+                             said_anew(subject, &ended, arena));
     else
         *wrong = refusal_wrong(bench, subject, trouble, &ended, arena);
     return *wrong == NULL ? OUTCOME_TOLD : OUTCOME_LOST;

@@ -13,6 +13,7 @@
 struct subject {
     const char *name;
     const char *words;              /* its command line, in the folder of the trial */
+    bool keeps;                     /* it refuses to write what is there already */
     bool known;
     int status;
     const char *out, *err;
