@@ -41,6 +41,8 @@ shim := $(build)/fault.so
 contrast := $(build)/contrast
 boats := $(build)/boats
 prover := $(build)/prove
+torturer := $(build)/torture
+torture_shim := $(build)/calls.so
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -50,6 +52,7 @@ test_sources := $(sort $(wildcard tests/unit/test_*.c))
 test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 generator_sources := $(sort $(wildcard tests/generate/*.c))
 prover_sources := $(sort $(wildcard tests/prove/*.c))
+torture_sources := $(filter-out %/calls.c,$(sort $(wildcard tests/torture/*.c)))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
@@ -57,6 +60,7 @@ helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 generator_objects := $(generator_sources:%.c=$(build)/%.o)
 prover_objects := $(prover_sources:%.c=$(build)/%.o)
+torture_objects := $(torture_sources:%.c=$(build)/%.o)
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line. What takes
@@ -202,6 +206,16 @@ $(prover): $(prover_objects) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links)
 
+# Fails each call of each command in turn; the shim is what it loads into the program.
+$(torturer): $(torture_objects) $(filter $(build)/src/base/%,$(objects))
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
+$(torture_shim): tests/torture/calls.c tests/torture/calls.h $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O1 -g -fPIC -shared -o $@ $< -ldl
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -210,7 +224,7 @@ out/fonts/.copied: fonts/faces.txt fonts/copy
 .PHONY: FORCE
 FORCE:
 
--include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d)
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d) $(torture_objects:.o=.d)
 
 # ---- printing ----
 
@@ -305,6 +319,17 @@ check-valgrind: ## Unit tests and error goldens under valgrind
 valgrind-run: $(tested) $(unit_program)
 	@WRAP='valgrind -q --error-exitcode=99 --leak-check=full --errors-for-leak-kinds=definite' \
 	$(run_tests) unit fleets errors
+
+# TORTURE is how many trials of each kind of call of each command, or `all`.
+TORTURE ?= 2
+TORTURE_SEED ?= 1
+torture_run = BUILD='$(build)' MAYDECK='$(program)' TORTURER='$(torturer)' TORTURE_SHIM='$(torture_shim)' \
+    TORTURE_SEED='$(TORTURE_SEED)' TORTURE_ONLY='$(TORTURE_ONLY)'
+.PHONY: torture torture-smoke
+torture: $(tested) $(torturer) $(torture_shim) ## Faults, kills, runs at once, limits on every command (TORTURE=all: each one)
+	@$(torture_run) TORTURE_EACH='$(TORTURE)' sh tests/torture/run
+torture-smoke: $(tested) $(torturer) $(torture_shim) ## A sample of these, as .ci/run takes it
+	@$(torture_run) SMOKE=1 TORTURE_EACH=1 sh tests/torture/run
 
 .PHONY: golden-accept
 golden-accept: $(tested) ## Show how error and page goldens differ, and take the new ones

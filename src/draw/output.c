@@ -124,13 +124,16 @@ bool folder_is_temporary(const char *name)
 
 enum taking { TAKING_GOOD, TAKING_SWEPT, TAKING_REFUSED };
 
-/* Makes the file that was opened this run's own. What is refused, with errno, leaves nothing. */
+/* Makes the file that was opened this run's own. What is refused, with errno, leaves nothing; nor
+ * does what another run is about to sweep. */
 static enum taking temporary_take(struct temporary *out)
 {
     struct stat status;
 
-    if (!lock_take(out->file))
+    if (!lock_take(out->file)) {
+        unlink(out->path);
         return TAKING_SWEPT;
+    }
     if (fstat(out->file, &status) != 0) {
         int error = errno;
         unlink(out->path);

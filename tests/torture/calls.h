@@ -5,8 +5,9 @@
 
 #include <stdatomic.h>
 
-/* X(call, errors that a system gives for it). SHORT: only a part of the bytes is taken or given. `write_out` and
- * `write_err` are writes to standard output and error. `create` opens for writing. */
+/* X(call, errors that a system gives for it). SHORT: only a part of the bytes is taken or given.
+ * `write_out` and `write_err` are writes to standard output and error. `create` opens for
+ * writing; `any` is each call of all kinds but malloc. */
 #define CALL_LIST(X)                                        \
     X(open, "EACCES EMFILE EIO ENOMEM")                     \
     X(create, "ENOSPC EROFS EACCES EMFILE EDQUOT")          \

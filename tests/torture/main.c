@@ -2,9 +2,9 @@
  *
  *   torture PROGRAM SHIM FIXTURE WORK [COMMAND...]
  *
- * FIXTURE is a folder as it is before each trial, WORK one to work in. Of each kind of call of each command
- * TORTURE_EACH trials are drawn (2; `all`: every one) by TORTURE_SEED; TORTURE_ONLY is the name of one trial,
- * as it is told where something was lost. Ends with 1 where anything was. */
+ * FIXTURE is a folder as it is before each trial, WORK one to work in. Of each kind of call of
+ * each command TORTURE_EACH trials are drawn (2; `all`: every one) by TORTURE_SEED; TORTURE_ONLY is
+ * the name of one trial, as it is told where something was lost. Ends with 1 where anything was. */
 #define _GNU_SOURCE
 #include <errno.h>
 #include <fcntl.h>

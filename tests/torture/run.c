@@ -15,7 +15,7 @@
 #include "trial.h"
 
 #define WORDS_MOST 24
-#define WAIT_S 120
+#define WAIT_S 40
 
 static const char *said_path(const struct bench *bench, const char *what, int number,
                              struct arena *arena)
@@ -146,13 +146,18 @@ struct ended run_end(const struct bench *bench, int pid, const struct trouble *t
     return ended;
 }
 
+bool runs_gone(void)
+{
+    return orphans_await(now_ns() + WAIT_S * 1000000000LL);
+}
+
 struct ended run_whole(const struct bench *bench, const char *words,
                        const struct trouble *trouble, struct arena *arena)
 {
     memset(bench->page, 0, sizeof *bench->page);
     bench->page->order = trouble->order;
     struct ended ended = run_end(bench, run_begin(bench, words, trouble, 0), trouble, 0, arena);
-    if (!orphans_await(now_ns() + WAIT_S * 1000000000LL))
+    if (!runs_gone())
         ended.hung = true;
     bench->page->order = (struct fault_order){0};
     return ended;

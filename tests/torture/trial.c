@@ -1,9 +1,11 @@
 /* trial.c - the one oracle: exit 0 means a complete, whole, told set; any other exit says so with a
  * remedy, tears nothing, and the next run puts all right. */
+#define _GNU_SOURCE
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/mount.h>
 
 #include "text.h"
 #include "trial.h"
@@ -84,6 +86,18 @@ static bool is_leftover(const char *path)
     return strncmp(slash == NULL ? path : slash + 1, ".maydeck-", strlen(".maydeck-")) == 0;
 }
 
+/* A boat's file as it was, beside the changed one. */
+static bool is_kept(const struct bench *bench, const struct tree_file *there)
+{
+    const char *end = there == NULL ? NULL : strstr(there->path, ".before-");
+
+    for (size_t i = 0; end != NULL && i < bench->before.count; i++)
+        if (strncmp(bench->before.files[i].path, there->path, (size_t)(end - there->path)) == 0 &&
+            same_files(&bench->before.files[i], there))
+            return true;
+    return false;
+}
+
 static bool ends_so(const char *path, const char *end)
 {
     size_t length = strlen(path);
@@ -101,7 +115,7 @@ static const char *file_wrong(const struct bench *bench, const struct subject *s
     const struct tree_file *after = tree_find(&subject->after, path);
     const char *wrong = NULL;
 
-    if (is_leftover(path) || ends_so(path, "printed.csv"))
+    if (is_leftover(path) || ends_so(path, "printed.csv") || is_kept(bench, there))
         return NULL;
     if (ends_so(path, "register.csv"))
         wrong = register_wrong(bytes_or_none(there), bytes_or_none(before), bytes_or_none(after),
@@ -138,8 +152,8 @@ static const char *verify_wrong(const struct bench *bench, struct arena *arena)
 }
 
 /* Lists may have their rows in another order after a second run. */
-static const char *next_differs(const struct subject *subject, const struct tree *now,
-                                struct arena *arena)
+static const char *next_differs(const struct bench *bench, const struct subject *subject,
+                                const struct tree *now, struct arena *arena)
 {
     for (size_t i = 0; i < now->count + subject->after.count; i++) {
         const char *path = i < now->count ? now->files[i].path
@@ -150,10 +164,27 @@ static const char *next_differs(const struct subject *subject, const struct tree
         if (ends_so(path, "register.csv") || ends_so(path, "printed.csv"))
             wrong = register_wrong(bytes_or_none(there), bytes_or_none(after),
                                    bytes_or_none(after), false);
-        else if (!same_files(there, after))
+        else if (!same_files(there, after) && !is_kept(bench, there))
             wrong = there == NULL ? "is missing" : after == NULL ? "is left" : "is another";
         if (wrong != NULL)
             return text_format(arena, "after the next run %s %s", path, wrong);
+    }
+    return NULL;
+}
+
+/* What is there already is refused as wrong use. */
+static const char *next_run(const struct bench *bench, const struct subject *subject,
+                            struct arena *arena)
+{
+    const char *words = subject->again == NULL ? subject->words : subject->again;
+    int most = subject->again == NULL ? 1 : 2;
+
+    for (const char *at = words; *at != '\0'; at += strspn(at, ";")) {
+        const char *one = arena_copy(arena, at, strcspn(at, ";"));
+        struct ended next = run_whole(bench, one, &no_trouble, arena);
+        if (next.status > most)
+            return text_format(arena, "the next run ends with %d: %s", next.status, next.err);
+        at += strlen(one);
     }
     return NULL;
 }
@@ -171,11 +202,11 @@ const char *folder_wrong(const struct bench *bench, const struct subject *subjec
         wrong = verify_wrong(bench, arena);
     if (wrong != NULL)
         return wrong;
-    struct ended next = run_whole(bench, subject->words, &no_trouble, arena);
+    wrong = next_run(bench, subject, arena);
+    if (wrong != NULL)
+        return wrong;
     struct tree then = tree_read(bench->work, arena);
-    if (next.status > (subject->keeps ? 2 : 1))
-        return text_format(arena, "the next run ends with %d: %s", next.status, next.err);
-    wrong = next_differs(subject, &then, arena);
+    wrong = next_differs(bench, subject, &then, arena);
     return wrong != NULL ? wrong : verify_wrong(bench, arena);
 }
 
@@ -273,6 +304,8 @@ enum outcome trial_run(const struct bench *bench, struct subject *subject,
     tree_lay(bench->work, &bench->before, arena);
     struct ended ended = run_whole(bench, subject->words, trouble, arena);
     bool struck = bench->page->struck > 0;
+    if (trouble->full && mount(NULL, bench->work, NULL, MS_REMOUNT, "size=64m") != 0)
+        give_up("cannot make room in", bench->work);
     struct tree now = tree_read(bench->work, arena);
     const char *differs = tree_differs(&now, &subject->after);
     bool same = ended.status == subject->status && differs == NULL &&

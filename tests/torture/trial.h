@@ -13,7 +13,8 @@
 struct subject {
     const char *name;
     const char *words;              /* its command line, in the folder of the trial */
-    bool keeps;                     /* it refuses to write what is there already */
+    const char *again;              /* commands that do the rest of it, for one that refuses to
+                                     * write what is there; NULL: itself */
     bool known;
     int status;
     const char *out, *err;
@@ -32,7 +33,7 @@ struct ended {
 struct trouble {
     struct fault_order order;
     const char *output;             /* where standard output goes */
-    const char *unwritable;         /* standard output and error are not there */
+    bool full;                      /* the disk is: the next run is made once it has room */
     bool limited;
     int resource;
     rlim_t limit;
@@ -57,6 +58,8 @@ int run_begin(const struct bench *bench, const char *words, const struct trouble
               int number);
 struct ended run_end(const struct bench *bench, int pid, const struct trouble *trouble, int number,
                      struct arena *arena);
+/* Waits for what the runs forked. False: some of it did not end. */
+bool runs_gone(void);
 struct ended run_whole(const struct bench *bench, const char *words,
                        const struct trouble *trouble, struct arena *arena);
 
