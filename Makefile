@@ -324,7 +324,7 @@ valgrind-run: $(tested) $(unit_program)
 TORTURE ?= 2
 TORTURE_SEED ?= 1
 torture_run = BUILD='$(build)' MAYDECK='$(program)' TORTURER='$(torturer)' TORTURE_SHIM='$(torture_shim)' \
-    TORTURE_SEED='$(TORTURE_SEED)' TORTURE_ONLY='$(TORTURE_ONLY)'
+    TORTURE_SEED='$(TORTURE_SEED)' TORTURE_ONLY='$(TORTURE_ONLY)' TORTURE_PART='$(TORTURE_PART)'
 .PHONY: torture torture-smoke
 torture: $(tested) $(torturer) $(torture_shim) ## Faults, kills, runs at once, limits on every command (TORTURE=all: each one)
 	@$(torture_run) TORTURE_EACH='$(TORTURE)' sh tests/torture/run

@@ -12,15 +12,15 @@
 
 #include "plan.h"
 
-/* From `least` on, in steps that grow with what is left. */
+/* From `least` to `most`: about as much as the program wants. */
 static const struct limit_row {
     const char *name;
     int resource;
     unsigned long least, most, step;
 } limit_rows[] = {
-    {"file size", RLIMIT_FSIZE, 0, 160 * 1024, 1024},
-    {"open files", RLIMIT_NOFILE, 3, 24, 1},
-    {"memory", RLIMIT_AS, 4ul << 20, 256ul << 20, 1ul << 20},
+    {"file size", RLIMIT_FSIZE, 0, 48 * 1024, 512},
+    {"open files", RLIMIT_NOFILE, 3, 14, 1},
+    {"memory", RLIMIT_AS, 12ul << 20, 44ul << 20, 1ul << 18},
 };
 
 static const char *const limited[] = {"print-1", "print-2", "print-register-2", "survey", "start",
@@ -59,7 +59,7 @@ static bool disk_small(const struct plan *plan, unsigned long room)
 
     for (size_t i = 0; i < plan->bench->before.count; i++)
         there += (plan->bench->before.files[i].raw_length + 4095) / 4096 * 4096;
-    there += 20ul * 4096;
+    there += 4ul * 4096;
     return mount("tmpfs", plan->bench->work, "tmpfs", 0,
                  text_format(plan->bench->arena, "size=%lu", there + room)) == 0;
 }
@@ -85,7 +85,7 @@ static bool may_mount(void)
 static void disks_try(struct plan *plan, struct subject *subject)
 {
     uint64_t state = draw_begin(plan, text_format(plan->bench->arena, "%s disk", subject->name));
-    long points = 96;
+    long points = 48;
 
     if (plan->only != NULL || plan->each >= points)
         for (long i = 0; i < points; i++)

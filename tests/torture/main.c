@@ -4,7 +4,8 @@
  *
  * FIXTURE is a folder as it is before each trial, WORK one to work in. Of each kind of call of
  * each command TORTURE_EACH trials are drawn (2; `all`: every one) by TORTURE_SEED; TORTURE_ONLY is
- * the name of one trial, as it is told where something was lost. Ends with 1 where anything was. */
+ * the name of one trial, as it is told where something was lost; TORTURE_PART is calls, limits,
+ * kills or at_once, for these alone. Ends with 1 where anything was lost. */
 #define _GNU_SOURCE
 #include <errno.h>
 #include <fcntl.h>
@@ -79,6 +80,19 @@ static struct plan plan_read(int count, char **commands)
         .only = getenv("TORTURE_ONLY"), .commands = commands, .command_count = count};
 }
 
+static const struct {
+    const char *name;
+    void (*try_all)(struct plan *plan);
+} parts[] = {{"calls", calls_try}, {"limits", limits_try}, {"kills", kills_try},
+             {"at_once", at_once_try}};
+
+static bool part_wanted(const char *name)
+{
+    const char *only = getenv("TORTURE_PART");
+
+    return only == NULL || *only == '\0' || strcmp(only, name) == 0;
+}
+
 int main(int count, char **words)
 {
     struct bench bench = {0};
@@ -91,10 +105,9 @@ int main(int count, char **words)
     bench_open(&bench, words);
     struct plan plan = plan_read(count - 5, words + 5);
     plan.bench = &bench;
-    calls_try(&plan);
-    limits_try(&plan);
-    kills_try(&plan);
-    at_once_try(&plan);
+    for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
+        if (part_wanted(parts[i].name))
+            parts[i].try_all(&plan);
     bool lost = table_tell(&plan);
     arena_free(bench.arena);
     return lost ? 1 : 0;

@@ -22,7 +22,7 @@ struct subject subjects[] = {
      .words = "brief base --people 4 --from 2026-11-21 --to 2026-11-28" DAY "-o out"},
     {.name = "survey", .words = "survey base --boat cicely" DAY "-o out"},
     {.name = "start", .words = "start fresh --boat ash,birch",
-     .again = "start fresh;start fresh --boat ash;start fresh --boat birch"},
+     .again = "start fresh;start fresh --register;start fresh --boat ash;start fresh --boat birch"},
     {.name = "start-boats", .words = "start base --boat ash,birch",
      .again = "start base --boat ash;start base --boat birch"},
     {.name = "start-register", .words = "start plain --register",
