@@ -130,6 +130,26 @@ maydeck start "$base" --boat birch
 [ ! -e "$base/boats/$left" ] && ok unlooked-swept-start || not_ok unlooked-swept-start "$(ls -A "$base/boats")"
 rm "$base/boats/birch.yaml"
 
+# ---- streams that are closed ----
+
+# Nothing that is told goes into a file that took their number.
+closed_print() {
+    rm -rf "$out"
+    "$MAYDECK" print tests/fleet -j 1 --boat bramble --card flooding --date "$print_date" -o "$out"
+}
+for closed in 1 2 12 012; do
+    case $closed in
+    1) closed_print >&- 2>"$scratch/stderr" </dev/null ;;
+    2) closed_print >"$scratch/stdout" 2>&- </dev/null ;;
+    12) closed_print >&- 2>&- </dev/null ;;
+    012) closed_print <&- >&- 2>&- ;;
+    esac
+    expect_equal "unlooked-closed-$closed" 3 $?
+    maydeck verify "$out"
+    expect_status "unlooked-closed-$closed-verify" 0
+    expect_equal "unlooked-closed-$closed-list" 2 "$(wc -l <"$out/printed.csv")"
+done
+
 # ---- forms that are stopped ----
 
 # Between two boats; what remains is told.

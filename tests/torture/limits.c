@@ -103,6 +103,12 @@ static void output_try(struct plan *plan, struct subject *subject)
 
     trial_do(plan, "output full", subject,
              text_format(plan->bench->arena, "%s output /dev/full", subject->name), &full);
+    for (int closed = 1; closed < 8; closed++) {
+        struct trouble shut = {.closed = closed};
+        trial_do(plan, "streams closed", subject,
+                 text_format(plan->bench->arena, "%s streams closed %d", subject->name, closed),
+                 &shut);
+    }
 }
 
 void limits_try(struct plan *plan)

@@ -49,6 +49,9 @@ static _Noreturn void program_become(const struct bench *bench, const char *word
     stream_put(trouble->output ? trouble->output : said_path(bench, "out", number, bench->arena),
                STDOUT_FILENO);
     stream_put(said_path(bench, "err", number, bench->arena), STDERR_FILENO);
+    for (int file = STDIN_FILENO; file <= STDERR_FILENO; file++)
+        if ((trouble->closed >> file & 1) != 0)
+            close(file);
     if (chdir(bench->work) != 0)
         _exit(126);
     setenv(TORTURE_PAGE, bench->page_path, 1);

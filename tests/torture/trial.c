@@ -143,8 +143,9 @@ static bool is_foretold(const struct bench *bench, const char *line, struct aren
 {
     const char *end = strstr(line, ": MISSING");
 
-    return end != NULL && tree_find(&bench->before, arena_copy(arena, line, (size_t)(end - line))) ==
-                              NULL;
+    const char *path = end == NULL ? NULL : arena_copy(arena, line, (size_t)(end - line));
+
+    return path != NULL && tree_find(&bench->before, path) == NULL;
 }
 
 /* What `verify` says of the folder of cards, as a reader would ask it. After the next run all
@@ -305,7 +306,8 @@ static bool is_told(const struct subject *subject, const struct ended *ended,
 {
     return tells_anew(ended->err, subject->err, ": failure: ", arena) ||
            tells_anew(ended->err, subject->err, ": error: ", arena) ||
-           (trouble->order.at > 0 && trouble->order.call == CALL_write_err);
+           (trouble->order.at > 0 && trouble->order.call == CALL_write_err) ||
+           (trouble->closed >> 2 & 1) != 0;
 }
 
 /* Of a run that did not end as it does without a fault. */
@@ -342,6 +344,17 @@ static bool is_begun(const struct bench *bench)
     return calls > 0;
 }
 
+/* Did it say all that it says without a fault? What cannot be heard is not said. */
+static bool is_said(const struct subject *subject, const struct trouble *trouble,
+                    const struct ended *ended)
+{
+    bool deaf = trouble->output != NULL || (trouble->closed >> 1 & 1) != 0;
+    bool err_closed = (trouble->closed >> 2 & 1) != 0;
+
+    return strcmp(deaf ? "" : ended->out, subject->out) == 0 &&
+           (!err_closed || *subject->err == '\0');
+}
+
 enum outcome trial_run(const struct bench *bench, struct subject *subject,
                        const struct trouble *trouble, const char **wrong, struct arena *arena)
 {
@@ -354,12 +367,12 @@ enum outcome trial_run(const struct bench *bench, struct subject *subject,
     struct tree now = tree_read(bench->work, arena);
     const char *differs = tree_differs(&now, &subject->after);
     bool same = ended.status == subject->status && differs == NULL &&
-                (trouble->output != NULL || strcmp(ended.out, subject->out) == 0);
+                is_said(subject, trouble, &ended);
 
     *wrong = NULL;
-    if (!is_begun(bench) && !trouble->limited)
+    if (!is_begun(bench) && !trouble->limited && trouble->kill_us == 0)
         give_up("cannot begin", bench->program);
-    if (!is_begun(bench))
+    if (!is_begun(bench) && trouble->limited)
         return OUTCOME_MISSED;
     if (ended.hung)
         *wrong = "it did not end";

@@ -33,6 +33,7 @@ struct ended {
 struct trouble {
     struct fault_order order;
     const char *output;             /* where standard output goes */
+    int closed;                     /* of standard input, output, error: 1, 2, 4 */
     bool full;                      /* the disk is: the next run is made once it has room */
     bool limited;
     int resource;
