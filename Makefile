@@ -329,7 +329,7 @@ torture_run = BUILD='$(build)' MAYDECK='$(program)' TORTURER='$(torturer)' TORTU
 torture: $(tested) $(torturer) $(torture_shim) ## Faults, kills, runs at once, limits on every command (TORTURE=all: each one)
 	@$(torture_run) TORTURE_EACH='$(TORTURE)' sh tests/torture/run
 torture-smoke: $(tested) $(torturer) $(torture_shim) ## A sample of these, as .ci/run takes it
-	@$(torture_run) SMOKE=1 TORTURE_EACH=1 sh tests/torture/run
+	@$(torture_run) SMOKE=1 TORTURE_EACH=2 sh tests/torture/run
 
 .PHONY: golden-accept
 golden-accept: $(tested) ## Show how error and page goldens differ, and take the new ones

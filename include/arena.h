@@ -46,6 +46,10 @@ void *arena_grow(struct arena *arena, void *items, size_t count,
  * ran out: the draw room removes its temporary file here. */
 void arena_on_exhaustion(void (*clean_up)(void));
 
+/* From what on nothing is done, should memory run out now: it is told then. The text stands until
+ * another is given; NULL: nothing is told. */
+void arena_exhaustion_from(const char *from);
+
 /* Leaves the process as above. For a library's own "out of memory" only. */
 _Noreturn void arena_exhausted(void);
 

@@ -93,9 +93,11 @@ size_t job_run(const struct job *job, const struct job_use *use, void *run)
 {
     size_t done = 0;
     for (; done < job->fleet->boat_count && run_stopped() == NULL; done++) {
+        arena_exhaustion_from(job->fleet->boats[done].key);
         struct boat_job boat = boat_begin(job, done);
         job_boat_run(use, run, &boat);
         boat_close(&boat);
     }
+    arena_exhaustion_from(NULL);
     return done;
 }

@@ -150,6 +150,29 @@ for closed in 1 2 12 012; do
     expect_equal "unlooked-closed-$closed-list" 2 "$(wc -l <"$out/printed.csv")"
 done
 
+# ---- processes that are killed ----
+
+# What they wrote is swept by the run itself, however it ends.
+for moment in 1 2 3; do
+    rm -rf "$out"
+    env LD_PRELOAD="$SHIM" FAULT_FOLDER="$out" FAULT_SLOW_MS=10 "$MAYDECK" print tests/fleet -j 2 \
+        --card flooding --date "$print_date" -o "$out" >/dev/null 2>"$scratch/stderr" </dev/null &
+    run=$!
+    tries=0
+    until ls "$out"/.maydeck-*.tmp >/dev/null 2>&1 || [ $((tries += 1)) -gt 400 ]; do sleep 0.02; done
+    sleep "0.0$moment"
+    # shellcheck disable=SC2046
+    kill -9 $(cat "/proc/$run/task/$run/children") 2>"$scratch/killed"
+    wait "$run"
+    was=$?
+    expect_empty "unlooked-workers-$moment" "$(cd "$out" && ls -A | grep '^.maydeck')"
+    if [ "$was" -eq 0 ] || grep -q '^  remedy: print her again' "$scratch/stderr"; then
+        ok "unlooked-workers-$moment-told"
+    else
+        not_ok "unlooked-workers-$moment-told" "status $was" "$(cat "$scratch/stderr")"
+    fi
+done
+
 # ---- forms that are stopped ----
 
 # Between two boats; what remains is told.

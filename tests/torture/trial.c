@@ -364,6 +364,7 @@ enum outcome trial_run(const struct bench *bench, struct subject *subject,
     bool struck = bench->page->struck > 0;
     if (trouble->full && mount(NULL, bench->work, NULL, MS_REMOUNT, "size=64m") != 0)
         give_up("cannot make room in", bench->work);
+    proof_spoil(bench, subject, &ended, arena);
     struct tree now = tree_read(bench->work, arena);
     const char *differs = tree_differs(&now, &subject->after);
     bool same = ended.status == subject->status && differs == NULL &&

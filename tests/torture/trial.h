@@ -71,6 +71,10 @@ void subject_know(const struct bench *bench, struct subject *subject);
 enum outcome trial_run(const struct bench *bench, struct subject *subject,
                        const struct trouble *trouble, const char **wrong, struct arena *arena);
 
+/* Spoils what a run did, as TORTURE_PROOF asks for: the oracle must tell it. */
+void proof_spoil(const struct bench *bench, const struct subject *subject, struct ended *ended,
+                 struct arena *arena);
+
 /* Is the folder as a run that was broken off may leave it, and right after the next run? What is
  * wrong; NULL: nothing. */
 const char *folder_wrong(const struct bench *bench, const struct subject *subject, bool killed,

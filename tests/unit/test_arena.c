@@ -184,6 +184,23 @@ static void test_clean_up_runs_once(void **state)
     assert_string_equal(ending.said, "clean-up\n" OUT_OF_MEMORY);
 }
 
+static void at_work(void)
+{
+    arena_exhaustion_from("bramble");
+    over_the_limit();
+}
+
+static void test_tells_from_where(void **state)
+{
+    (void)state;
+    struct child_ending ending = child_ending_of(at_work);
+
+    assert_true(WIFEXITED(ending.status));
+    assert_int_equal(WEXITSTATUS(ending.status), 3);
+    assert_non_null(strstr(ending.said, "out of memory: nothing is done from bramble on\n"));
+    assert_non_null(strstr(ending.said, "\n  remedy: "));
+}
+
 static void within_the_limit(void)
 {
     struct arena *arena = arena_new(4096);
@@ -210,6 +227,7 @@ int main(void)
         cmocka_unit_test(test_end_of_memory),
         cmocka_unit_test(test_system_refuses),
         cmocka_unit_test(test_clean_up_runs_once),
+        cmocka_unit_test(test_tells_from_where),
         cmocka_unit_test(test_limit_can_be_used_up),
     };
 
