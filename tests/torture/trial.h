@@ -71,6 +71,17 @@ void subject_know(const struct bench *bench, struct subject *subject);
 enum outcome trial_run(const struct bench *bench, struct subject *subject,
                        const struct trouble *trouble, const char **wrong, struct arena *arena);
 
+/* The line behind that one. */
+const char *line_next(const char *at);
+
+/* What is wrong with rows that were `before` and are to be `after`; NULL: nothing. A killed run may
+ * have torn the last. */
+const char *register_wrong(const char *now, const char *before, const char *after, bool killed);
+
+/* Is that a table of records with its head and a whole last line? Its columns hang on which boats
+ * are in it. */
+bool is_whole_table(const char *text);
+
 /* Spoils what a run did, as TORTURE_PROOF asks for: the oracle must tell it. */
 void proof_spoil(const struct bench *bench, const struct subject *subject, struct ended *ended,
                  struct arena *arena);
