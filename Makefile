@@ -44,6 +44,8 @@ prover := $(build)/prove
 yardstick := $(build)/yardstick
 measure := $(build)/measure
 rooms := $(build)/rooms.a
+torturer := $(build)/torture
+torture_shim := $(build)/calls.so
 unit_program := $(build)/unit
 unit_list := $(build)/tests/unit/unit_list.h
 
@@ -55,6 +57,7 @@ generator_sources := $(sort $(wildcard tests/generate/*.c))
 prover_sources := $(sort $(wildcard tests/prove/*.c))
 yardstick_sources := tests/bench/yardstick.c $(sort $(wildcard tests/bench/plain_*.c))
 fuzz_sources := $(sort $(wildcard tests/fuzz/*.c))
+torture_sources := $(filter-out %/calls.c,$(sort $(wildcard tests/torture/*.c)))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
@@ -72,6 +75,7 @@ fuzz_names := $(filter-out main mutate,$(fuzz_sources:tests/fuzz/fuzz_%.c=%))
 fuzz_names := $(filter-out tests/%,$(fuzz_names))
 fuzzers := $(fuzz_names:%=$(build)/fuzz/%)
 replays := $(fuzz_names:%=$(build)/replay/%)
+torture_objects := $(torture_sources:%.c=$(build)/%.o)
 
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line. What takes
@@ -252,6 +256,15 @@ $(build)/replay/%: $(build)/tests/fuzz/fuzz_%.o $(build)/tests/fuzz/replay.o $(b
 	@mkdir -p $(@D)
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links)
+# Fails each call of each command in turn; the shim is what it loads into the program.
+$(torturer): $(torture_objects) $(filter $(build)/src/base/%,$(objects))
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $^ $(library_links)
+
+$(torture_shim): tests/torture/calls.c tests/torture/calls.h $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O1 -g -fPIC -shared -o $@ $< -ldl
 
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
@@ -264,6 +277,7 @@ FORCE:
 -include $(yardstick_objects:.o=.d)
 -include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d) \
     $(fuzz_objects:.o=.d)
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d) $(generator_objects:.o=.d) $(prover_objects:.o=.d) $(torture_objects:.o=.d)
 
 # ---- printing ----
 
@@ -377,6 +391,17 @@ check-valgrind: ## Unit tests and error goldens under valgrind
 valgrind-run: $(tested) $(unit_program)
 	@WRAP='valgrind -q --error-exitcode=99 --leak-check=full --errors-for-leak-kinds=definite' \
 	$(run_tests) unit fleets errors
+
+# TORTURE is how many trials of each kind of call of each command, or `all`.
+TORTURE ?= 2
+TORTURE_SEED ?= 1
+torture_run = BUILD='$(build)' MAYDECK='$(program)' TORTURER='$(torturer)' TORTURE_SHIM='$(torture_shim)' \
+    TORTURE_SEED='$(TORTURE_SEED)' TORTURE_ONLY='$(TORTURE_ONLY)' TORTURE_PART='$(TORTURE_PART)'
+.PHONY: torture torture-smoke
+torture: $(tested) $(torturer) $(torture_shim) ## Faults, kills, runs at once, limits on every command (TORTURE=all: each one)
+	@$(torture_run) TORTURE_EACH='$(TORTURE)' sh tests/torture/run
+torture-smoke: $(tested) $(torturer) $(torture_shim) ## A sample of these, as .ci/run takes it
+	@$(torture_run) SMOKE=1 TORTURE_EACH=2 sh tests/torture/run
 
 .PHONY: golden-accept
 golden-accept: $(tested) ## Show how error and page goldens differ, and take the new ones

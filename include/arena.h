@@ -50,6 +50,10 @@ void *arena_extend(struct arena *arena, void *at, size_t size, size_t larger);
  * ran out: the draw room removes its temporary file here. */
 void arena_on_exhaustion(void (*clean_up)(void));
 
+/* From what on nothing is done, should memory run out now: it is told then. The text stands until
+ * another is given; NULL: nothing is told. */
+void arena_exhaustion_from(const char *from);
+
 /* Leaves the process as above. For a library's own "out of memory" only. */
 _Noreturn void arena_exhausted(void);
 

@@ -27,6 +27,10 @@
  * a folder is refused a second time. */
 bool folder_claim(const char *folder, struct arena *arena, struct problems *problems, int *hold);
 
+/* Sweeps the folder that this run has claimed of what its own processes left that ended in the
+ * middle: for the end of the run, when no draft waits any more. Nothing with a hold of -1. */
+void folder_claimed_sweep(const char *folder, int hold, struct arena *arena);
+
 /* Has a run claimed the folder, or does one hold it? Nothing is swept. */
 bool folder_is_claimed(const char *folder);
 

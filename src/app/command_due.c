@@ -133,6 +133,7 @@ static void file_deliver(const struct gathering *gathering, const struct text_bu
                          : slash == path ? "/"
                                          : arena_copy(fleet->arena, path, (size_t)(slash - path));
     struct bytes bytes = {(const unsigned char *)out->at, out->length};
+    folder_sweep(folder, fleet->arena);
     if (folder_ready(folder, fleet->arena, fleet->problems) &&
         file_put(folder, slash == NULL ? path : slash + 1, bytes, fleet->arena, fleet->problems))
         printf("%s: %zu dates\n", path, gathering->list.count);

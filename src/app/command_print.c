@@ -126,10 +126,13 @@ static bool folder_begin(const struct options *options, const struct fleet *flee
     return folder->listed || !is_written(options);
 }
 
-static void folder_end(const struct print_folder *folder)
+static void folder_end(const struct options *options, const struct fleet *fleet,
+                       const struct print_folder *folder)
 {
-    if (folder->claimed)
-        folder_release(folder->hold);
+    if (!folder->claimed)
+        return;
+    folder_claimed_sweep(options->output, folder->hold, fleet->arena);
+    folder_release(folder->hold);
 }
 
 static struct print_run run_of(const struct options *options, const struct fleet *fleet,
@@ -161,7 +164,7 @@ static enum exit_status base_cards_print(const struct options *options, struct f
     if (begun)
         status = status_worst(status, boats_print(&run, folder.listed ? &folder.list : NULL,
                                                   processes, late));
-    folder_end(&folder);
+    folder_end(options, fleet, &folder);
     return status_worst(status, report_late(fleet, late));
 }
 

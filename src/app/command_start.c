@@ -154,12 +154,18 @@ static void no_rows(void *of, const struct register_rows *there, struct text_bui
     (void)lines;
 }
 
+/* One that a run was kept from beginning is empty still. */
+static bool is_begun(const char *path)
+{
+    return is_there(path) && (!is_plain_file(path) || file_length(path) > 0);
+}
+
 /* A register without rows; one that is there is left as it is. */
 static bool register_begin(const struct options *options, const struct fleet *fleet)
 {
     const char *path = register_path(options, fleet->arena);
     const struct register_telling telling = {fleet->arena, fleet->problems, fleet->problems};
-    if (is_there(path))
+    if (is_begun(path))
         return true;
     if (!register_change(path, APPEND_MAKE, no_rows, NULL, &telling))
         return false;
@@ -175,7 +181,7 @@ static void register_alone(const struct options *options, const struct fleet *fl
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     "name the folder that holds base.yaml and boats/, or leave out --register",
                     "%s is not a base", options->base);
-    else if (!is_in_the_way(fleet, path, "it goes on as it is"))
+    else if (!is_begun(path) || !is_in_the_way(fleet, path, "it goes on as it is"))
         register_begin(options, fleet);
 }
 
@@ -190,6 +196,8 @@ static void files_write(const struct options *options, const struct fleet *fleet
         !folder_ready(options->base, arena, fleet->problems) ||
         !folder_ready(boats, arena, fleet->problems))
         return;
+    folder_sweep(options->base, arena);
+    folder_sweep(boats, arena);
     bool base = is_there(base_file) ||
                 file_new(fleet, options->base, "base.yaml", starter_base(arena));
     base = base && register_begin(options, fleet);

@@ -17,6 +17,7 @@ static bool table_put(const struct options *options, const struct fleet *fleet,
                              : text_format(fleet->arena, "%.*s", (int)(slash - options->table),
                                            options->table);
     struct bytes bytes = {(const unsigned char *)table->at, table->length};
+    folder_sweep(folder, fleet->arena);
     if (!file_put(folder, slash == NULL ? options->table : slash + 1, bytes, fleet->arena,
                   fleet->problems))
         return false;

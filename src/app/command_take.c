@@ -108,6 +108,8 @@ static bool old_keep(struct take_writing *writing, size_t index)
             text_format(arena, "%.*s" KEPT_FILE_END "%zu", (int)stem, name, number);
         if (!is_there(text_format(arena, "%s/%s", writing->folder, writing->kept[index])))
             break;
+        if (is_unlooked())
+            return false;
     }
     if (old->marked) {
         bytes = text_format(arena, CSV_MARK "%s", old->bytes);

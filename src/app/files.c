@@ -4,25 +4,59 @@
 
 #include <dirent.h>
 #include <errno.h>
+#include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
+
+/* The first path that the system could not say anything of. A global because who asks for a path
+ * asks for yes or no. */
+static struct {
+    int error;
+    char path[1024];
+} unlooked;
+
+/* After a look that failed: is nothing there for sure? */
+static bool is_absent(const char *path)
+{
+    if (errno == ENOENT || errno == ENOTDIR || errno == ELOOP || errno == ENAMETOOLONG)
+        return true;
+    if (unlooked.error == 0) {
+        unlooked.error = errno;
+        snprintf(unlooked.path, sizeof unlooked.path, "%s", path);
+    }
+    return false;
+}
+
+bool is_unlooked(void)
+{
+    return unlooked.error != 0;
+}
+
+bool unlooked_tell(void)
+{
+    if (is_unlooked())
+        fprintf(stderr, "maydeck: failure: the system cannot tell what %s is: %s\n"
+                "  remedy: look at the disk, and at the owner and the rights of what is above it; "
+                "then do it\n    again\n", unlooked.path, strerror(unlooked.error));
+    return is_unlooked();
+}
 
 bool is_folder(const char *path)
 {
     struct stat status;
-    return stat(path, &status) == 0 && S_ISDIR(status.st_mode);
+    return stat(path, &status) == 0 ? S_ISDIR(status.st_mode) : !is_absent(path);
 }
 
 bool is_plain_file(const char *path)
 {
     struct stat status;
-    return lstat(path, &status) == 0 && S_ISREG(status.st_mode);
+    return lstat(path, &status) == 0 ? S_ISREG(status.st_mode) : !is_absent(path);
 }
 
 bool is_there(const char *path)
 {
     struct stat status;
-    return lstat(path, &status) == 0;
+    return lstat(path, &status) == 0 || !is_absent(path);
 }
 
 size_t file_length(const char *path)

@@ -190,6 +190,11 @@ bool is_folder(const char *path);
 bool is_plain_file(const char *path);   /* and no link to one */
 bool is_there(const char *path);        /* of any kind, also a link that leads nowhere */
 
+/* Where the system cannot say, these three answer yes: who asks then finds out by reading, and
+ * writes over nothing. That it was so is told at the end of the run. */
+bool is_unlooked(void);                 /* was it so? */
+bool unlooked_tell(void);               /* tells it; false: it was not so */
+
 size_t file_length(const char *path);   /* in bytes; 0 where there is none */
 
 /* What lies in the folder, hidden or not, in byte order. Gives errno where the system

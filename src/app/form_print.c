@@ -3,6 +3,7 @@
 
 #include "draw.h"
 #include "printed_put.h"
+#include "stop.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -154,6 +155,15 @@ static void forms_end(struct form_printing *printing)
         printed_run_end(&printing->run, printing->fleet->problems);
 }
 
+/* The boats that a signal left without a form. */
+static void forms_left_tell(const struct fleet *fleet, size_t done)
+{
+    struct names remaining = {0};
+    for (size_t i = done; i < fleet->boat_count; i++)
+        names_add(&remaining, fleet->boats[i].key, fleet->arena);
+    stop_tell(done, &remaining, fleet->arena, fleet->problems);
+}
+
 bool forms_print(const struct options *options, struct fleet *fleet,
                  const struct form_kind *form)
 {
@@ -161,12 +171,13 @@ bool forms_print(const struct options *options, struct fleet *fleet,
     struct options own = form_options(options, fleet);
     struct form_printing printing = {.options = &own, .fleet = fleet, .form = form};
     struct job job = job_of_kind(&own, fleet, &form->kind);
+    stop_await();
     if (!folder_ready(own.output, fleet->arena, fleet->problems) || !forms_begin(&printing))
         return false;
     if (form->paper != NULL)
         job.papers[0] = *form->paper;
     job.walk = form->walk;
-    job_run(&job, &use, &printing);
+    forms_left_tell(fleet, job_run(&job, &use, &printing));
     forms_end(&printing);
     return printing.lacking;
 }

@@ -1,6 +1,7 @@
 /* job.c - every kind of sheets, in every language, on every paper, for every boat (room:
  * app). What becomes of one boat or part stops no other. */
 #include "job.h"
+#include "stop.h"
 
 #include "promise.h"
 
@@ -88,11 +89,15 @@ void job_boat_run(const struct job_use *use, void *run, struct boat_job *boat)
         use->end(run, boat);
 }
 
-void job_run(const struct job *job, const struct job_use *use, void *run)
+size_t job_run(const struct job *job, const struct job_use *use, void *run)
 {
-    for (size_t i = 0; i < job->fleet->boat_count; i++) {
-        struct boat_job boat = boat_begin(job, i);
+    size_t done = 0;
+    for (; done < job->fleet->boat_count && run_stopped() == NULL; done++) {
+        arena_exhaustion_from(job->fleet->boats[done].key);
+        struct boat_job boat = boat_begin(job, done);
         job_boat_run(use, run, &boat);
         boat_close(&boat);
     }
+    arena_exhaustion_from(NULL);
+    return done;
 }

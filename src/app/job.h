@@ -170,7 +170,8 @@ struct job_use {
 void job_boat_run(const struct job_use *use, void *run, struct boat_job *boat);
 
 /* Takes each boat in turn to the last step. One that is not sound has no sheets; she is
- * begun and ended all the same. */
-void job_run(const struct job *job, const struct job_use *use, void *run);
+ * begun and ended all the same. How many were taken: fewer than there are where a signal that the
+ * run awaits came (stop.h). */
+size_t job_run(const struct job *job, const struct job_use *use, void *run);
 
 #endif

@@ -314,8 +314,13 @@ static void workers_hear(struct many *many)
             heard[count] = &many->workers[i];
             polled[count++] = (struct pollfd){.fd = many->workers[i].from, .events = POLLIN};
         }
-    if (count == 0 || poll(polled, count, -1) <= 0)
+    if (count == 0)
         return;
+    if (poll(polled, count, -1) < 0) {
+        if (errno != EINTR)
+            worker_hear(many, heard[0]);   /* waits for it alone */
+        return;
+    }
     for (nfds_t i = 0; i < count; i++)
         if (polled[i].revents != 0)
             worker_hear(many, heard[i]);

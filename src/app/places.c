@@ -3,16 +3,9 @@
 #include "fleet.h"
 
 #include <string.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #define PARENTS 4
-
-static bool exists(const char *path)
-{
-    struct stat status;
-    return stat(path, &status) == 0;
-}
 
 /* The folder the program stands in, without a last slash; NULL if the system
  * does not tell. */
@@ -49,8 +42,8 @@ static const char *seen_from_here(struct arena *arena, const char *path)
  * not go on with what is installed elsewhere. */
 static bool knowledge_in(struct arena *arena, const char *folder)
 {
-    return exists(text_format(arena, "%s/procedures/manifest.txt", folder)) ||
-           exists(text_format(arena, "%s/procedures/sources.yaml", folder));
+    return is_there(text_format(arena, "%s/procedures/manifest.txt", folder)) ||
+           is_there(text_format(arena, "%s/procedures/sources.yaml", folder));
 }
 
 /* In a clone the program stands in out/ or deeper; out/fonts holds the faces. */
@@ -59,7 +52,7 @@ static const char *in_clone(struct arena *arena, const char *what)
     const char *folder = own_folder(arena);
     const char *inside = text_equal(what, "fonts") ? "out/fonts" : what;
     for (int i = 0; folder != NULL && i <= PARENTS; i++) {
-        if (knowledge_in(arena, folder) && exists(text_format(arena, "%s/%s", folder, inside)))
+        if (knowledge_in(arena, folder) && is_there(text_format(arena, "%s/%s", folder, inside)))
             return seen_from_here(arena, text_format(arena, "%s/%s", folder, inside));
         folder = parent_of(arena, folder);
     }

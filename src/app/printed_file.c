@@ -37,6 +37,8 @@ static bool damaged_keep(const struct printed_file *printed, struct problems *pr
         name = text_format(printed->scratch, PRINTED_NAME DAMAGED_END "%zu", number);
         if (!is_there(text_format(printed->scratch, "%s/%s", printed->folder, name)))
             break;
+        if (is_unlooked())
+            return false;
     }
     text_add(&bytes, source->marked ? CSV_MARK : "");
     text_add_bytes(&bytes, source->bytes, source->length);
@@ -143,46 +145,71 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
 
 /* ---- ending ---- */
 
-/* The bytes of that file; -1: there is no such file. */
-static long long file_size(const char *path)
+/* The bytes of that file; -1: there is no such file. False with errno: the system cannot say. */
+static bool file_size(const char *path, long long *size)
 {
     struct stat status;
 
-    return lstat(path, &status) == 0 && S_ISREG(status.st_mode) ? (long long)status.st_size : -1;
+    *size = -1;
+    if (lstat(path, &status) != 0)
+        return errno == ENOENT || errno == ENOTDIR;
+    if (S_ISREG(status.st_mode))
+        *size = (long long)status.st_size;
+    return true;
 }
 
-/* The row that its file is as; NULL: none. */
-static const struct printed_row *row_that_is_so(const struct printed_row *row, const char *path)
+/* The row that its file is as; NULL: none. False with errno: the file cannot be read. */
+static bool row_that_is_so(const struct printed_row *row, const char *path,
+                           const struct printed_row **kept)
 {
     struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
     struct source *source = NULL;
     char sum[SHA256_TEXT] = "";
 
-    if (source_read(scratch, path, PDF_LIMIT, &source) == SOURCE_READ && !source->marked)
+    enum source_result result = source_read(scratch, path, PDF_LIMIT, &source);
+    int error = errno;
+    if (result == SOURCE_READ && !source->marked)
         source_sum(source, sum);   /* no PDF begins with such a mark */
     while (row != NULL && !text_equal(row->sum, sum))
         row = row->older;
+    *kept = row;
     arena_free(scratch);
-    return row;
+    errno = error;
+    return result != SOURCE_FAILED;
 }
 
-/* What is kept of the rows of a file; NULL: nothing. */
-static const struct printed_row *row_to_keep(const struct printed_file *printed,
-                                             const struct printed_row *row, struct arena *scratch,
-                                             struct problems *problems)
+/* Nobody knows which of its rows is true: all stay. Always false. */
+static bool row_unknown(const char *path, struct problems *problems)
+{
+    problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
+                "look at the disk, and at the file's owner and rights, then print it again",
+                "%s cannot be held against the list of what was printed: %s", path,
+                strerror(errno));
+    return false;
+}
+
+/* What is kept of the rows of a file; NULL: nothing. False, told: its file cannot be looked at. */
+static bool row_to_keep(const struct printed_file *printed, const struct printed_row *row,
+                        const struct printed_row **kept, struct arena *scratch,
+                        struct problems *problems)
 {
     const char *path = text_format(scratch, "%s/%s", printed->folder, row->file);
-    long long size = file_size(path);
-    bool alone = row->older == NULL && size == (long long)row->bytes;
-    const struct printed_row *kept = size < 0             ? NULL
-                                     : row->vouched || alone ? row
-                                                             : row_that_is_so(row, path);
+    long long size;
 
-    if (kept == NULL && size >= 0)
+    *kept = NULL;
+    if (!file_size(path, &size))
+        return row_unknown(path, problems);
+    if (size < 0)
+        return true;
+    if (row->vouched || (row->older == NULL && size == (long long)row->bytes))
+        *kept = row;
+    else if (!row_that_is_so(row, path, kept))
+        return row_unknown(path, problems);
+    if (*kept == NULL)
         problem_add(problems, SEVERITY_NOTE, NO_PLACE, "print it again, or take it away",
                     "%s is not as it was printed: the list of what was printed leaves it out",
                     path);
-    return kept;
+    return true;
 }
 
 /* Of a list that holds nothing any more the head stays. */
@@ -194,12 +221,14 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
     struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
     struct text_builder out = text_builder_in(scratch);
     const struct printed_row *row;
-    bool other = false;
+    bool other = false, known = true;
 
     printed_head_add(&out);
     for (size_t i = 0; (row = printed_at(printed->list, i)) != NULL; i++) {
         bool last = printed_find(printed->list, row->file) == row;
-        const struct printed_row *kept = last ? row_to_keep(printed, row, scratch, problems) : NULL;
+        const struct printed_row *kept = NULL;
+        if (last)
+            known = row_to_keep(printed, row, &kept, scratch, problems) && known;
         other = other || kept != row;
         if (kept != NULL)
             printed_row_add(kept, &out);
@@ -208,10 +237,11 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
                            (struct bytes){0}, problems);
     if (append_length(&printed->appending) == 0)   /* not even the head had room */
         file_withdraw(printed->folder, PRINTED_NAME, scratch);
-    good = (!other || file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch,
-                               problems)) && good;
+    if (known && other)
+        good = file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch, problems) &&
+               good;
     arena_free(scratch);
-    return good;
+    return good && known;
 }
 
 /* ---- looking ---- */

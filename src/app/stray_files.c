@@ -2,6 +2,7 @@
  * that they are read (room: app): each is told, with what to do. */
 #include "fleet.h"
 
+#include <errno.h>
 #include <string.h>
 
 static const char *small_letters(struct arena *arena, const char *text)
@@ -106,7 +107,10 @@ static bool is_known(const char *name)
 static bool holds_records(const struct fleet *fleet, const char *folder)
 {
     struct names found;
-    if (!is_folder(folder) || folder_names(fleet->arena, folder, &found) != 0)
+    int error = is_folder(folder) ? folder_names(fleet->arena, folder, &found) : ENOTDIR;
+    if (error != 0 && error != ENOTDIR)
+        folder_refused(fleet->problems, folder, error);
+    if (error != 0)
         return false;
     for (size_t i = 0; i < found.count; i++)
         if (names_record(fleet->arena, found.at[i]))
@@ -118,7 +122,10 @@ static bool holds_records(const struct fleet *fleet, const char *folder)
 void base_strays_tell(const struct fleet *fleet, const char *base)
 {
     struct names found;
-    if (folder_names(fleet->arena, base, &found) != 0)
+    int error = folder_names(fleet->arena, base, &found);
+    if (error != 0)
+        folder_refused(fleet->problems, base, error);
+    if (error != 0)
         return;
     for (size_t i = 0; i < found.count; i++) {
         const char *name = found.at[i], *path = text_format(fleet->arena, "%s/%s", base, name);

@@ -34,6 +34,14 @@ static struct verified_file *verified_add(struct verifying *verifying, const cha
     return file;
 }
 
+/* Of a file that the system does not give; the reason is in errno. */
+static void unread_refused(const struct verifying *verifying, const char *path)
+{
+    problem_add(verifying->problems, SEVERITY_FAILURE, NO_PLACE,
+                "look at the disk, and at the file's owner and rights", "%s cannot be read: %s",
+                path, strerror(errno));
+}
+
 /* ---- the record ---- */
 
 static enum record_now record_compare(const struct verifying *verifying,
@@ -45,7 +53,12 @@ static enum record_now record_compare(const struct verifying *verifying,
         return RECORD_NOT_COMPARED;
     const char *path = text_format(scratch, "%s/boats/%s.yaml", verifying->options->base,
                                    row->boat);
-    if (source_read(scratch, path, PDF_BYTES_MOST, &source) != SOURCE_READ)
+    enum source_result result = source_read(scratch, path, PDF_BYTES_MOST, &source);
+    if (result == SOURCE_FAILED) {
+        unread_refused(verifying, path);
+        return RECORD_NOT_COMPARED;
+    }
+    if (result != SOURCE_READ)
         return RECORD_GONE;
     source_sum(source, sum);
     return text_equal(sum, row->record) ? RECORD_SAME : RECORD_CHANGED;
@@ -128,6 +141,8 @@ void verify_file(struct verifying *verifying, const char *name)
         bytes_judge(verifying, file, source, scratch);
     else
         file->wrong = unread_why(result, verifying->arena);
+    if (result == SOURCE_FAILED)
+        unread_refused(verifying, path);
     arena_free(scratch);
 }
 

@@ -46,17 +46,37 @@ void arena_on_exhaustion(void (*clean_up)(void))
     exhaustion_clean_up = clean_up;
 }
 
+/* Beside the function above: what is done hangs on who asks for memory. */
+static const char *exhaustion_from;
+
+void arena_exhaustion_from(const char *from)
+{
+    exhaustion_from = from;
+}
+
+static void exhaustion_say(const char *text)
+{
+    ssize_t written = write(STDERR_FILENO, text, strlen(text));
+    (void)written;  /* nobody is left to be told */
+}
+
 /* Ready made and written without stdio, which might want memory itself. */
 _Noreturn void arena_exhausted(void)
 {
-    static const char message[] = "maydeck: error: out of memory\n";
+    const char *from = exhaustion_from;
     void (*clean_up)(void) = exhaustion_clean_up;
 
     exhaustion_clean_up = NULL;
     if (clean_up != NULL)
         clean_up();
-    ssize_t written = write(STDERR_FILENO, message, sizeof message - 1);
-    (void)written;  /* nobody is left to be told */
+    exhaustion_say("maydeck: error: out of memory");
+    if (from != NULL) {
+        exhaustion_say(": nothing is done from ");
+        exhaustion_say(from);
+        exhaustion_say(" on");
+    }
+    exhaustion_say("\n  remedy: end other programs, or ask for fewer boats at once; -j 1 takes the "
+                   "least\n");
     _exit(3);
 }
 

@@ -45,7 +45,9 @@ static bool temporary_fill(struct files_putting *putting, size_t index)
     if (!temporary_open(putting->folder, putting->arena, temporary))
         return system_refused(putting->problems, "cannot write", path, errno);
     putting->opened = index + 1;
-    bool good = stat(path, &status) != 0 || fchmod(temporary->file, status.st_mode & 0777) == 0;
+    bool good = stat(path, &status) == 0
+                    ? fchmod(temporary->file, status.st_mode & 0777) == 0
+                    : errno == ENOENT;
     if (good && bytes_write(temporary->file, putting->files[index].content) &&
         fsync(temporary->file) == 0)
         return true;

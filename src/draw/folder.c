@@ -149,6 +149,12 @@ bool folder_claim(const char *folder, struct arena *arena, struct problems *prob
     return false;
 }
 
+void folder_claimed_sweep(const char *folder, int hold, struct arena *arena)
+{
+    if (hold >= 0)
+        stale_all_remove(folder, arena);
+}
+
 bool folder_is_claimed(const char *folder)
 {
     int look = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);

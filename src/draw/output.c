@@ -122,12 +122,37 @@ bool folder_is_temporary(const char *name)
     return text_begins(name, TEMPORARY_START) && text_ends(name, TEMPORARY_END);
 }
 
+enum taking { TAKING_GOOD, TAKING_SWEPT, TAKING_REFUSED };
+
+/* Makes the file that was opened this run's own. What is refused, with errno, leaves nothing; nor
+ * does what another run is about to sweep. */
+static enum taking temporary_take(struct temporary *out)
+{
+    struct stat status;
+
+    if (!lock_take(out->file)) {
+        unlink(out->path);
+        return TAKING_SWEPT;
+    }
+    if (fstat(out->file, &status) != 0) {
+        int error = errno;
+        unlink(out->path);
+        errno = error;
+        return TAKING_REFUSED;
+    }
+    if (status.st_nlink == 0)
+        return TAKING_SWEPT;
+    out->device = status.st_dev;
+    out->inode = status.st_ino;
+    unfinished = out->path;
+    return TAKING_GOOD;
+}
+
 /* Opens a new file; false with errno. Nobody can have planted something under its name; what keeps
  * two runs apart, on two machines too, is O_EXCL. */
 bool temporary_open(const char *folder, struct arena *arena, struct temporary *out)
 {
     char name[UNFORETOLD_TEXT];
-    struct stat status;
 
     for (int i = 0; i < TRIES; i++) {
         if (!unforetold_make(name))
@@ -138,13 +163,14 @@ bool temporary_open(const char *folder, struct arena *arena, struct temporary *o
             continue;
         if (out->file < 0)
             return false;
-        if (lock_take(out->file) && fstat(out->file, &status) == 0 && status.st_nlink > 0) {
-            out->device = status.st_dev;
-            out->inode = status.st_ino;
-            unfinished = out->path;
+        enum taking taking = temporary_take(out);
+        if (taking == TAKING_GOOD)
             return true;
-        }
-        (void)close(out->file);   /* swept by another run before it was locked */
+        int error = errno;
+        (void)close(out->file);
+        errno = error;
+        if (taking == TAKING_REFUSED)
+            return false;
     }
     errno = EEXIST;
     return false;

@@ -84,7 +84,7 @@ while [ "$round" -lt "${PAIRS:-10}" ]; do
     day=$(printf %02d $((round % 28 + 1)))
     slow_survey "2026-11-$day" &
     first=$!
-    slow_survey "2026-10-$day" &
+    slow_survey "2026-12-$day" &
     second=$!
     if [ $((round % 2)) -eq 0 ]; then
         sleep "0.$((round * 7 % 10))"

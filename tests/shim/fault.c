@@ -3,9 +3,9 @@
  * Loaded into the tested program with LD_PRELOAD. It never touches calls outside
  * the folder it is told, and never allocates memory itself.
  *
- *   FAULT_CALL    open (for writing), read, write, fsync, close (of what is open for writing),
- *                 rename, mkdir, unlink, opendir, readdir,
- *                 or malloc (which stands for malloc, calloc and realloc)
+ *   FAULT_CALL    open (for writing), look (stat and lstat), read, write, fsync,
+ *                 close (of what is open for writing), rename, mkdir, unlink, opendir,
+ *                 readdir, or malloc (which stands for malloc, calloc and realloc)
  *   FAULT_AT      which of these calls fails, from 1; 0: none, only count
  *   FAULT_STAYS   if set, all later ones fail too
  *   FAULT_ERRNO   ENOSPC, EROFS, EACCES, EIO, EDQUOT, EINTR or ENOMEM; SHORT: a write
@@ -228,6 +228,20 @@ ssize_t read(int descriptor, void *bytes, size_t length)
     if (descriptor_fails("read", descriptor))
         return -1;
     return REAL(ssize_t (*)(int, void *, size_t), read)(descriptor, bytes, length);
+}
+
+int stat(const char *path, struct stat *out)
+{
+    if (path_fails("look", AT_FDCWD, path))
+        return -1;
+    return REAL(int (*)(const char *, struct stat *), stat)(path, out);
+}
+
+int lstat(const char *path, struct stat *out)
+{
+    if (path_fails("look", AT_FDCWD, path))
+        return -1;
+    return REAL(int (*)(const char *, struct stat *), lstat)(path, out);
 }
 
 DIR *opendir(const char *path)

@@ -14,6 +14,10 @@
 #include "arena.h"
 #include "child_case.h"
 
+#define OUT_OF_MEMORY                 \
+    "maydeck: error: out of memory\n" \
+    "  remedy: end other programs, or ask for fewer boats at once; -j 1 takes the least\n"
+
 #define LIMIT ((size_t)16 * 1024 * 1024)
 
 static void test_aligned_zeroed_apart(void **state)
@@ -172,7 +176,7 @@ static void test_end_of_memory(void **state)
         struct child_ending ending = child_ending_of(faults[i]);
         assert_true(WIFEXITED(ending.status));
         assert_int_equal(WEXITSTATUS(ending.status), 3);
-        assert_string_equal(ending.said, "maydeck: error: out of memory\n");
+        assert_string_equal(ending.said, OUT_OF_MEMORY);
     }
 }
 
@@ -207,7 +211,24 @@ static void test_clean_up_runs_once(void **state)
 
     assert_true(WIFEXITED(ending.status));
     assert_int_equal(WEXITSTATUS(ending.status), 3);
-    assert_string_equal(ending.said, "clean-up\nmaydeck: error: out of memory\n");
+    assert_string_equal(ending.said, "clean-up\n" OUT_OF_MEMORY);
+}
+
+static void at_work(void)
+{
+    arena_exhaustion_from("bramble");
+    over_the_limit();
+}
+
+static void test_tells_from_where(void **state)
+{
+    (void)state;
+    struct child_ending ending = child_ending_of(at_work);
+
+    assert_true(WIFEXITED(ending.status));
+    assert_int_equal(WEXITSTATUS(ending.status), 3);
+    assert_non_null(strstr(ending.said, "out of memory: nothing is done from bramble on\n"));
+    assert_non_null(strstr(ending.said, "\n  remedy: "));
 }
 
 static void within_the_limit(void)
@@ -237,6 +258,7 @@ int main(void)
         cmocka_unit_test(test_end_of_memory),
         cmocka_unit_test(test_system_refuses),
         cmocka_unit_test(test_clean_up_runs_once),
+        cmocka_unit_test(test_tells_from_where),
         cmocka_unit_test(test_limit_can_be_used_up),
     };
 
