@@ -163,7 +163,7 @@ static void torn_rows_are_mended(void **state)
     const char *two = lines_of(rows, 2), *one = lines_of(rows, 1);
     size_t least = strlen(one), length = strlen(two);
     for (size_t cut = 0; cut <= length; cut++) {
-        struct text_builder mended = text_builder_in(test.arena), out = mended;
+        struct text_builder mended = text_builder_in(test.arena), out = text_builder_in(test.arena);
         size_t kept;
         test.problems = problems_new(test.arena);
         const struct source *source = file_of("register.csv",

@@ -121,7 +121,7 @@ static void pages_are_numbered_and_name_each_other(void **state)
 static void the_sheet_itself_is_as_it_was(void **state)
 {
     (void)state;
-    struct text_builder before = text_builder_in(test.arena), after = before;
+    struct text_builder before = text_builder_in(test.arena), after = text_builder_in(test.arena);
     case_boat(&test, fleet[0]);
     split(0, 1, 1);
     sheet_dump(case_card(case_compose(&test, false), "safety_plan"), &before);
