@@ -39,7 +39,8 @@ static bool line_ends_next(struct line_ends *ends)
 
     if (next == ends->end)
         return false;
-    ends->at = next + (next == ends->back && ends->feed == next + 1 ? 2 : 1);
+    bool both = next == ends->back && ends->feed == next + 1 && ends->feed != ends->end;
+    ends->at = next + (both ? 2 : 1);
     if (ends->feed < ends->at)
         ends->feed = byte_find(ends->at, ends->end, '\n');
     if (ends->back < ends->at)

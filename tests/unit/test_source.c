@@ -182,6 +182,16 @@ static void test_lines(void **state)
     line_is(source, -1, "");
 }
 
+/* Whatever line end a text has last, the line behind it is empty and begins at its end. */
+static void test_last_line_ends(void **state)
+{
+    static const char *const texts[] = {"a\n", "a\r", "a\r\n", "\n", "\r", "\r\n", "a\n\r", "a\r\r"};
+    for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
+        struct source *source = source_of(state, texts[i]);
+        assert_int_equal(source->line_starts[source->line_count - 1], strlen(texts[i]));
+    }
+}
+
 static void place_is(const struct source *source, size_t offset, int line, int column)
 {
     struct place place = source_place(source, offset);
@@ -233,6 +243,7 @@ int main(void)
         cmocka_unit_test(test_read_more_than_told),
         cmocka_unit_test(test_read_failure_keeps_errno),
         cmocka_unit_test(test_lines),
+        cmocka_unit_test(test_last_line_ends),
         cmocka_unit_test(test_places),
         cmocka_unit_test(test_offsets),
     };
