@@ -2,41 +2,7 @@
  * register is read once a run, before any boat is looked at, and never written here. */
 #include "register_file.h"
 
-#include <stdlib.h>
-#include <string.h>
-
 /* ---- the rows of each boat ---- */
-
-static int boat_name_compare(const void *key, const void *boat)
-{
-    return strcmp(key, ((const struct boat_asked *)boat)->key);
-}
-
-/* Boats stand in the order of their keys. NULL: she was not asked for, or is gone. */
-static struct boat_asked *boat_of_row(const struct fleet *fleet, const struct register_row *row)
-{
-    return bsearch(row->boat, fleet->boats, fleet->boat_count, sizeof *fleet->boats,
-                   boat_name_compare);
-}
-
-/* Her rows in the order of the file. `counts`: how many each boat has. */
-static void rows_part(const struct fleet *fleet, const struct register_rows *all,
-                      const size_t *counts)
-{
-    struct register_rows *own = arena_array(fleet->arena, fleet->boat_count, sizeof *own);
-    struct register_row **rows = arena_array(fleet->arena, fleet->boat_count, sizeof *rows);
-    for (size_t i = 0; i < fleet->boat_count; i++) {
-        rows[i] = arena_array(fleet->arena, counts[i], sizeof **rows);
-        own[i].rows = rows[i];
-        fleet->boats[i].prints = &own[i];
-    }
-    for (size_t i = 0; i < all->count; i++) {
-        const struct boat_asked *boat = boat_of_row(fleet, &all->rows[i]);
-        size_t index = boat == NULL ? 0 : (size_t)(boat - fleet->boats);
-        if (boat != NULL)
-            rows[index][own[index].count++] = all->rows[i];
-    }
-}
 
 void prints_take(const struct options *options, struct fleet *fleet)
 {
@@ -51,13 +17,12 @@ void prints_take(const struct options *options, struct fleet *fleet)
         return;
     }
     struct register_rows all = register_read(source, fleet->arena, problems_new(fleet->arena));
-    size_t *counts = arena_array(fleet->arena, fleet->boat_count, sizeof *counts);
-    for (size_t i = 0; i < all.count; i++) {
-        const struct boat_asked *boat = boat_of_row(fleet, &all.rows[i]);
-        if (boat != NULL)
-            counts[boat - fleet->boats]++;
+    struct register_rows by_boat = rows_by_boat(&all, fleet->arena);
+    struct register_rows *own = arena_array(fleet->arena, fleet->boat_count, sizeof *own);
+    for (size_t i = 0; i < fleet->boat_count; i++) {
+        own[i] = rows_of_boat(&by_boat, fleet->boats[i].key);
+        fleet->boats[i].prints = &own[i];
     }
-    rows_part(fleet, &all, counts);
 }
 
 /* ---- what is lost ---- */

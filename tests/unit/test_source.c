@@ -185,7 +185,8 @@ static void test_lines(void **state)
 /* Whatever line end a text has last, the line behind it is empty and begins at its end. */
 static void test_last_line_ends(void **state)
 {
-    static const char *const texts[] = {"a\n", "a\r", "a\r\n", "\n", "\r", "\r\n", "a\n\r", "a\r\r"};
+    static const char *const texts[] = {"a\n", "a\r", "a\r\n", "\n",
+                                        "\r", "\r\n", "a\n\r", "a\r\r"};
     for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
         struct source *source = source_of(state, texts[i]);
         assert_int_equal(source->line_starts[source->line_count - 1], strlen(texts[i]));
