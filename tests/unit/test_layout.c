@@ -334,10 +334,10 @@ static void the_same_set_gives_the_same_items(void **state)
 {
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
-        const struct page *const *first = pages_of(boats[b]);
-        const struct page *const *second = pages_of(boats[b]);
+        const struct page *const *first = pages_of(boats[b]), *const *second = pages_of(boats[b]);
         for (size_t p = 0; p < page_count; p++) {
-            struct text_builder old = text_builder_in(test.arena), new = text_builder_in(test.arena);
+            struct text_builder old = text_builder_in(test.arena);
+            struct text_builder new = text_builder_in(old.arena);
             page_dump(first[p], &old);
             page_dump(second[p], &new);
             assert_string_equal(old.at, new.at);
