@@ -416,13 +416,19 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 	@touch $@
 
 .PHONY: coverage
-coverage: ## Run all tests and show the lines reached, file by file
+coverage: ## Run all tests and show the lines and branches reached, room by room
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
 coverage-run: $(tested) $(unit_program) $(shim) $(contrast) $(boats) $(yardstick) $(replays)
 	@find $(build) -name '*.gcda' -delete
 	-@$(run_tests) unit fleets errors pages replay cli
 	@sh tests/style/coverage $(build)
+
+# MUTANTS is how many, SEED which.
+.PHONY: mutants
+mutants: all ## Turn conditions into others and see which of them the tests let pass (MUTANTS=60, SEED=1)
+	@sh .setup/packages test
+	@MUTANTS='$(or $(MUTANTS),60)' SEED='$(or $(SEED),1)' sh tests/mutants/run
 
 .PHONY: bench bench-run bench-accept
 bench: ## How fast printing is: instructions, seconds, memory, peers (BENCH=all: larger fleets; SEED=7)

@@ -27,6 +27,9 @@ struct arena *arena_new(size_t limit);
 /* Gives back the arena and all that was made in it. NULL is allowed. */
 void arena_free(struct arena *arena);
 
+/* Bytes that it has of the system, dealt out or not. */
+size_t arena_size(const struct arena *arena);
+
 /* `size` zeroed bytes, aligned for any type. Never NULL; size 0 is allowed. */
 void *arena_alloc(struct arena *arena, size_t size);
 

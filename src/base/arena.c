@@ -102,6 +102,11 @@ void arena_free(struct arena *arena)
     free(arena);
 }
 
+size_t arena_size(const struct arena *arena)
+{
+    return arena->total;
+}
+
 /* A new block with room for `size`: larger where the limit allows it. */
 static struct block *block_new(struct arena *arena, size_t size)
 {

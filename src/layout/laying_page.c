@@ -33,12 +33,15 @@ static const struct page *page_of(struct pen *pen, const char *id)
 {
     struct page *page = arena_alloc(pen->arena, sizeof *page);
     const char *label = sheet_title(pen->sheet)->number;
+    struct page_item *items = arena_array(pen->arena, pen->count, sizeof *items);
+    for (size_t i = 0; i < pen->count; i++)
+        items[i] = pen->items[i];
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = text_empty(label) ? NULL : label,
                           .language = pen->sheet->language, .paper = pen->paper,
                           .palette = pen->paper->palette, .trim = pen->paper->trim,
                           .width = pen->paper->width, .height = pen->paper->height,
-                          .items = pen->items, .count = pen->count};
+                          .items = items, .count = pen->count};
     reading_settle(pen, page);
     return page;
 }
@@ -65,6 +68,7 @@ static struct made_page page_make(const struct laying_set *set, const struct sha
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
     pen.whole = trial.whole = laying->whole;
     pen.problems = trial.problems = problems;
+    pen.growing = set->scratch;
     if (work->fits != NULL && is_measured(set, laying))
         return (struct made_page){&measured_page, !work->fits(&trial, &own->needs), problems};
     struct frame frame = frame_make(pen.paper, key, &own->needs);

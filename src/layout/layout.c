@@ -160,8 +160,10 @@ static void set_try(struct laying_set *set)
     all.lines = set->head_lines;
     struct shared of_all = shared_find(&all, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
-        for (size_t p = 0; p < set->laying[i].count; p++)
+        for (size_t p = 0; p < set->laying[i].count; p++) {
+            paragraphs_forget(set->paragraphs);
             page_lay(set, set->laying[i].lost ? &of_all : &of_kept, i, p);
+        }
     arena_free(set->scratch);
     set->scratch = NULL;
 }

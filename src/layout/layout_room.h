@@ -35,6 +35,7 @@ struct pen {
     struct reading reading;
     struct page_item *items;
     size_t count, room;
+    struct arena *growing;        /* where items grow until the page is whole; NULL: in `arena` */
     bool failed;                  /* something does not fit or has no glyph */
 };
 

@@ -10,6 +10,10 @@
 #define PARAGRAPH_SLOTS 16384
 #define PARAGRAPHS_LIMIT ((size_t)1024 * 1024 * 1024)
 
+/* Of a boat with much on her cards so much is known that breaking some of it again costs less than
+ * the memory. */
+#define PARAGRAPHS_MOST ((size_t)6 * 1024 * 1024)
+
 /* All that pieces and lines hang on. */
 struct paragraph_key {
     enum page_role role;
@@ -34,16 +38,29 @@ struct known_paragraphs {
     struct known_paragraph **slots;    /* PARAGRAPH_SLOTS of them */
 };
 
-struct known_paragraphs *paragraphs_begin(struct arena *arena)
+static void known_fill(struct known_paragraphs *known)
 {
     _Static_assert((PARAGRAPH_SLOTS & (PARAGRAPH_SLOTS - 1)) == 0, "a mask finds the slot");
-    struct known_paragraphs *known = arena_alloc(arena, sizeof *known);
     known->arena = arena_new(PARAGRAPHS_LIMIT);
     known->texts = texts_begin(known->arena);
     known->phrases = phrases_begin(known->arena, known->texts);
     known->parts = parts_begin(known->arena);
     known->slots = arena_array(known->arena, PARAGRAPH_SLOTS, sizeof *known->slots);
+}
+
+struct known_paragraphs *paragraphs_begin(struct arena *arena)
+{
+    struct known_paragraphs *known = arena_alloc(arena, sizeof *known);
+    known_fill(known);
     return known;
+}
+
+void paragraphs_forget(struct known_paragraphs *known)
+{
+    if (arena_size(known->arena) <= PARAGRAPHS_MOST)
+        return;
+    arena_free(known->arena);
+    known_fill(known);
 }
 
 void paragraphs_end(struct known_paragraphs *known)

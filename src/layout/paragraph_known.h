@@ -14,6 +14,9 @@ struct known_texts *paragraphs_texts(const struct known_paragraphs *known);
 struct known_phrases *paragraphs_phrases(const struct known_paragraphs *known);
 struct known_parts *paragraphs_parts(const struct known_paragraphs *known);
 struct arena *paragraphs_arena(const struct known_paragraphs *known);
+
+/* Where much is known nothing is any more, and no pen of before may be used again. */
+void paragraphs_forget(struct known_paragraphs *known);
 void paragraphs_end(struct known_paragraphs *known);
 
 #endif

@@ -7,7 +7,8 @@
 
 static struct page_item *item_add(struct pen *pen, enum page_kind kind, struct area area)
 {
-    pen->items = arena_grow(pen->arena, pen->items, pen->count, &pen->room,
+    struct arena *arena = pen->growing != NULL ? pen->growing : pen->arena;
+    pen->items = arena_grow(arena, pen->items, pen->count, &pen->room,
                             sizeof *pen->items);
     struct page_item *item = &pen->items[pen->count++];
     *item = (struct page_item){.kind = kind, .area = area, .block = pen->block,

@@ -36,10 +36,11 @@ static const struct {
     [IDENTITY_BEACON] = {CHECK_beacon_twice, "beacon identity"},
 };
 
-/* A no-break space is one too: the decoder of MMSI passes over both. */
-static const char *plain_text(const char *text, struct arena *arena)
+/* A no-break space is one too: the decoder of MMSI passes over both. A builder would take more room
+ * than the few letters, and there may be ten thousand boats. */
+static const char *plain_text(const char *text, struct arena *own, struct arena *arena)
 {
-    struct text_builder plain = text_builder_in(arena);
+    struct text_builder plain = text_builder_in(own);
     text_add(&plain, "");
     text_add(&plain, "");
     for (; *text != '\0'; text++) {
@@ -51,7 +52,7 @@ static const char *plain_text(const char *text, struct arena *arena)
         if (sign != ' ')
             text_add_bytes(&plain, &sign, 1);
     }
-    return plain.at;
+    return arena_copy(arena, plain.at, plain.length);
 }
 
 struct identities *identities_new(struct arena *arena)
@@ -135,7 +136,7 @@ bool identities_add(struct identities *all, const struct source *source, const c
         if (text_empty(value->text) || text_equal(value->text, "none"))
             continue;
         struct identity row = {.kind = written.rows[i].kind,
-                               .plain = plain_text(value->text, all->arena),
+                               .plain = plain_text(value->text, own, all->arena),
                                .boat = key, .file = file, .place = value->place};
         row.place.source = NULL;
         identity_row_add(all, &row);

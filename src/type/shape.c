@@ -14,7 +14,7 @@
 /* A power of two; more texts than slots only make chains. */
 #define SHAPE_SLOTS 8192
 /* A boat's set has about 2 MB of shapes. Of more the room is given back, and all begins anew. */
-#define SHAPES_MOST ((size_t)16 * 1024 * 1024)
+#define SHAPES_MOST ((size_t)4 * 1024 * 1024)
 #define SHAPES_LIMIT ((size_t)1024 * 1024 * 1024)
 
 /* A shape that is kept, by its face and text. */

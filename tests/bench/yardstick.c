@@ -166,6 +166,23 @@ __attribute__((noinline)) bool documents_write(struct plain_set *set, const char
     return good;
 }
 
+/* Reads all pages and writes them. False, told, where that fails. */
+static bool yardstick_run(struct plain_set *set, struct faces *faces, char **words,
+                          struct problems *problems)
+{
+    if (!pages_read(set, words[1], faces)) {
+        fprintf(stderr, "yardstick: no pages in %s\n", words[1]);
+        return false;
+    }
+    faces_cut(set, faces, problems);
+    if (documents_write(set, words[3])) {
+        printf("%zu pages, %zu bytes\n", set->count, set->bytes);
+        return true;
+    }
+    fprintf(stderr, "yardstick: libharu failed\n");
+    return false;
+}
+
 int main(int count, char **words)
 {
     if (count < 3 || count > 4) {
@@ -175,16 +192,9 @@ int main(int count, char **words)
     struct plain_set set = {.arena = arena_new(MEMORY_LIMIT)};
     struct problems *problems = problems_new(set.arena);
     struct faces *faces = faces_open(words[2], set.arena, problems);
-    if (faces == NULL || !pages_read(&set, words[1], faces)) {
-        fprintf(stderr, "yardstick: no pages in %s, or no faces in %s\n", words[1], words[2]);
-        return 2;
-    }
-    faces_cut(&set, faces, problems);
-    bool good = documents_write(&set, count > 3 ? words[3] : NULL);
-    if (good)
-        printf("%zu pages, %zu bytes\n", set.count, set.bytes);
-    else
-        fprintf(stderr, "yardstick: libharu failed\n");
+    if (faces == NULL)
+        fprintf(stderr, "yardstick: no faces in %s\n", words[2]);
+    bool good = faces != NULL && yardstick_run(&set, faces, words, problems);
     faces_close(faces);
     arena_free(set.arena);
     return good ? 0 : 2;
