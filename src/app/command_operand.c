@@ -119,7 +119,8 @@ static bool topic_take(struct reading *reading, int argc, char **argv)
         return refuse(reading, remedy, text_format(reading->arena, optind == argc
                                                        ? "it was not told what to %s"
                                                        : "one thing at a time: what to %s",
-                                                   reading->command->name));
+                                                   reading->command->bit == OF_LIST ? "list"
+                                                                                    : "print"));
     unsigned topic = choice_find(topics, argv[optind]);
     reading->options->topic = topic;
     reading->options->asked = topic;

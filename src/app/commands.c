@@ -141,7 +141,8 @@ const struct command commands[] = {
      "items      kinds of gear\n"
      "zones      parts of a boat\n"
      "checks     as check --list names them\n"
-     "topics     what help tells of\n"
+     "topics     what help has a page on\n"
+     "words      all that help tells of\n"
      "The scripts ask for the names by these words. A BASE is named behind the topic.",
      command_completion, completion_topic_words},
 };

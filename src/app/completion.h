@@ -12,7 +12,7 @@
     X(COMPLETE_BOATS, "boats") X(COMPLETE_MODELS, "models") X(COMPLETE_CARDS, "cards") \
     X(COMPLETE_FIGURES, "figures") X(COMPLETE_NATURES, "natures") \
     X(COMPLETE_LANGUAGES, "languages") X(COMPLETE_ITEMS, "items") X(COMPLETE_ZONES, "zones") \
-    X(COMPLETE_CHECKS, "checks") X(COMPLETE_TOPICS, "topics")
+    X(COMPLETE_CHECKS, "checks") X(COMPLETE_TOPICS, "topics") X(COMPLETE_WORDS, "words")
 enum completion_topic { COMPLETE_NONE, COMPLETION_TOPIC_LIST(CHOICE_NAME) COMPLETE_COUNT };
 extern const char *const completion_topic_words[];
 

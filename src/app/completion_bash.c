@@ -41,6 +41,7 @@ static const char bash_body[] =
     "        if [[ ${told[0]} == names && $last == *,* ]]; then\n"
     "            before=${last%,*}, last=${last##*,}\n"
     "        fi\n"
+    "        [[ ${told[1]} == topics && $last ]] && told[1]=words\n"
     "        _maydeck_offer \"$before\" \"$last\" < <(\n"
     "            \"$program\" completion \"${told[1]}\" ${2:+\"$2\"} 2>/dev/null) ;;\n"
     "    folder) _maydeck_paths -d \"$last\" ;;\n"

@@ -84,6 +84,14 @@ static void topic_names_add(struct text_builder *out)
             name_line_add(out, manual_topics[i].name);
 }
 
+static void help_words_add(const struct fleet *fleet, struct text_builder *out)
+{
+    struct names names = {0};
+    words_told_gather(&names, fleet, fleet->arena);
+    for (size_t i = 0; i < names.count; i++)
+        name_line_add(out, names.at[i]);
+}
+
 static void own_names_add(enum completion_topic topic, const struct fleet *fleet,
                           struct text_builder *out)
 {
@@ -97,6 +105,8 @@ static void own_names_add(enum completion_topic topic, const struct fleet *fleet
         choice_lines_add(out, zone_key_list);
     if (topic == COMPLETE_TOPICS)
         topic_names_add(out);
+    if (topic == COMPLETE_WORDS)
+        help_words_add(fleet, out);
     for (size_t i = 0; topic == COMPLETE_CHECKS && check_at(i) != NULL; i++)
         name_line_add(out, check_at(i)->id);
     for (size_t i = 0; topic == COMPLETE_LANGUAGES && i < fleet->languages.count; i++)

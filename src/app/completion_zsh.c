@@ -15,6 +15,7 @@ static const char zsh_body[] =
     "    words) compadd -- $told[2,-1] ;;\n"
     "    names|name)\n"
     "        [[ $told[1] == names ]] && compset -P '*,'\n"
+    "        [[ $told[2] == topics && -n $PREFIX ]] && told[2]=words\n"
     "        names=(${(f)\"$($program completion $told[2] ${2:+\"$2\"} 2>/dev/null)\"})\n"
     "        compadd -- $names ;;\n"
     "    folder) _files -/ ;;\n"

@@ -110,6 +110,8 @@ static void names_tell(struct manual *manual)
     for (size_t i = 0; i < manual_topic_count; i++)
         if (manual_topics[i].name != NULL)
             manual_term(manual, manual_topics[i].name, manual_topics[i].about);
+    manual_text(manual, "It also tells of a key of these files, a kind of gear, a zone, a card, a "
+                        "check and a figure by its name: `maydeck help spot`.");
 }
 
 void help_general(struct arena *arena)
@@ -141,19 +143,41 @@ static void topic_show(const struct manual_topic *topic, const struct fleet *fle
     manual_show(&manual);
 }
 
+static bool is_command(const char *name)
+{
+    for (size_t i = 0; i < command_count; i++)
+        if (text_equal(commands[i].name, name))
+            return true;
+    return false;
+}
+
+/* A topic that is made of the program's texts, or another word that they know. */
+static bool text_topic_show(const struct manual_topic *topic, const char *name,
+                            enum exit_status *status)
+{
+    struct fleet fleet;
+    bool told = fleet_begin(NEED_TEXTS, &fleet) != OWN_FILES_SOUND;
+    struct manual manual = manual_on_screen(fleet.arena);
+    if (!told && topic != NULL)
+        topic_show(topic, &fleet, fleet.arena);
+    else if (!told && word_tell(&manual, &fleet, name))
+        manual_show(&manual);
+    else if (!told) {
+        fleet_close(&fleet);
+        return false;
+    }
+    *status = report(&fleet, SEVERITY_HELD);
+    fleet_close(&fleet);
+    return true;
+}
+
 bool help_of_topic(const char *name, struct arena *arena, enum exit_status *status)
 {
     const struct manual_topic *topic = topic_find(name);
-    if (topic == NULL)
+    if (topic == NULL && is_command(name))
         return false;
-    if (!topic->reads) {
-        topic_show(topic, NULL, arena);
-        return true;
-    }
-    struct fleet fleet;
-    if (fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND)
-        topic_show(topic, &fleet, fleet.arena);
-    *status = report(&fleet, SEVERITY_HELD);
-    fleet_close(&fleet);
+    if (topic == NULL || topic->reads)
+        return text_topic_show(topic, name, status);
+    topic_show(topic, NULL, arena);
     return true;
 }

@@ -102,6 +102,7 @@ void base_keys_tell(struct manual *manual, const struct fleet *fleet);
 void boat_keys_tell(struct manual *manual, const struct fleet *fleet);
 void model_keys_tell(struct manual *manual, const struct fleet *fleet);
 void reader_words_tell(struct manual *manual, const struct fleet *fleet);
+const char *key_meaning(const struct field_path *path, struct arena *arena);
 
 /* ---- manual_own.c: the program's own files, gear, zones, checks ---- */
 void procedure_keys_tell(struct manual *manual, const struct fleet *fleet);
@@ -109,6 +110,13 @@ void source_keys_tell(struct manual *manual, const struct fleet *fleet);
 void word_keys_tell(struct manual *manual, const struct fleet *fleet);
 void gear_tell(struct manual *manual, const struct fleet *fleet);
 void zones_tell(struct manual *manual, const struct fleet *fleet);
+
+/* Of each procedure, by item, whether it asks for it; and one kind of gear, with the cards that
+ * do. */
+const bool *const *gear_asked(const struct fleet *fleet, struct arena *arena);
+void gear_kind_tell(struct manual *manual, const struct fleet *fleet,
+                    const bool *const *asked, enum item_key item);
+void zone_row_tell(struct manual *manual, const struct fleet *fleet, enum zone_key key);
 
 /* ---- manual_pages.c ---- */
 void manual_page_add(struct manual *manual, enum manual_page page, const struct fleet *fleet);
@@ -124,6 +132,14 @@ void commands_tell(struct manual *manual, const struct fleet *fleet);
 
 /* Letters of the widest command or topic, and of what stands before what an option does. */
 enum { COMMAND_LETTERS = 11, OPTION_LETTERS = 23 };
+
+/* ---- help_words.c ---- */
+
+/* Tells of a key, a kind of gear, a zone, a card, a check or a figure; false: it is none. */
+bool word_tell(struct manual *manual, const struct fleet *fleet, const char *name);
+
+/* All words that `help` tells of, each once. */
+void words_told_gather(struct names *names, const struct fleet *fleet, struct arena *arena);
 
 /* ---- manual_texts.c, manual_file_texts.c: what is written by hand ---- */
 extern const char manual_description[], manual_environment[], manual_exit[], manual_examples[],

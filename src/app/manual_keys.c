@@ -82,7 +82,7 @@ static void readers_add(struct text_builder *out, unsigned readers)
     text_add(out, first ? "" : ".");
 }
 
-static const char *key_meaning(const struct field_path *path, struct arena *arena)
+const char *key_meaning(const struct field_path *path, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
     struct field_listed row = field_listed_of(path, arena);

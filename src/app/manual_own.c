@@ -111,7 +111,7 @@ void word_keys_tell(struct manual *manual, const struct fleet *fleet)
 
 /* ---- gear ---- */
 
-/* Of each procedure which items it asks for, on a boat of any hull. */
+/* Which items it asks for, on a boat of any hull. */
 static const bool *items_asked(const struct procedure *procedure, struct arena *arena)
 {
     const struct procedure *const one[] = {procedure};
@@ -122,6 +122,15 @@ static const bool *items_asked(const struct procedure *procedure, struct arena *
             items[asked.rows[i].kind->item] = true;
     }
     return items;
+}
+
+const bool *const *gear_asked(const struct fleet *fleet, struct arena *arena)
+{
+    size_t count = fleet->procedures.count;
+    const bool **asked = arena_array(arena, count, sizeof *asked);
+    for (size_t i = 0; i < count; i++)
+        asked[i] = items_asked(fleet->procedures.rows[i], arena);
+    return asked;
 }
 
 static void asking_cards_add(struct text_builder *out, const struct fleet *fleet,
@@ -146,22 +155,24 @@ static void must_add(struct text_builder *out, enum item_key item)
     text_add(out, count > 0 ? "." : "");
 }
 
+void gear_kind_tell(struct manual *manual, const struct fleet *fleet,
+                    const bool *const *asked, enum item_key item)
+{
+    struct text_builder out = text_builder_in(manual->out.arena);
+    const struct item_kind *kind = item_kind_of(item);
+    text_add_format(&out, "%s, tags %c. Record %s.", words_item(fleet->first_language, item),
+                    (char)kind->class, kind->record);
+    must_add(&out, item);
+    asking_cards_add(&out, fleet, asked, item);
+    manual_term(manual, kind->key, out.at);
+}
+
 void gear_tell(struct manual *manual, const struct fleet *fleet)
 {
-    size_t count = fleet->procedures.count;
-    const bool **asked = arena_array(manual->out.arena, count, sizeof *asked);
-    for (size_t i = 0; i < count; i++)
-        asked[i] = items_asked(fleet->procedures.rows[i], manual->out.arena);
+    const bool *const *asked = gear_asked(fleet, manual->out.arena);
     manual_terms(manual, 0);
-    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
-        struct text_builder out = text_builder_in(manual->out.arena);
-        const struct item_kind *kind = item_kind_of(item);
-        text_add_format(&out, "%s, tags %c. Record %s.", words_item(fleet->first_language, item),
-                        (char)kind->class, kind->record);
-        must_add(&out, item);
-        asking_cards_add(&out, fleet, asked, item);
-        manual_term(manual, kind->key, out.at);
-    }
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        gear_kind_tell(manual, fleet, asked, item);
     manual_terms_end(manual);
 }
 
@@ -180,24 +191,28 @@ static const char *level_told(enum level level)
     return "above deck";
 }
 
+void zone_row_tell(struct manual *manual, const struct fleet *fleet, enum zone_key key)
+{
+    struct text_builder out = text_builder_in(manual->out.arena);
+    const struct zone *zone = zone_of(key);
+    size_t count = 0;
+    text_add_format(&out, "%s, %s", words_zone(fleet->first_language, key),
+                    level_told(zone->level));
+    if (zone->side != SIDE_NONE)
+        text_add_format(&out, ", %s", side_word(zone->side));
+    text_add(&out, zone->room ? ", where her rooms have it. Of: " : ". Of: ");
+    for (enum hull hull = HULL_NONE + 1; hull < HULL_COUNT; hull++)
+        if (hull_has_zone(hull, zone))
+            text_add_format(&out, "%s%s", count++ == 0 ? "" : ", ",
+                            choice_word(hull_words, hull));
+    text_add(&out, ".");
+    manual_term(manual, zone->key, out.at);
+}
+
 void zones_tell(struct manual *manual, const struct fleet *fleet)
 {
     manual_terms(manual, 0);
-    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
-        struct text_builder out = text_builder_in(manual->out.arena);
-        const struct zone *zone = zone_of(key);
-        size_t count = 0;
-        text_add_format(&out, "%s, %s", words_zone(fleet->first_language, key),
-                        level_told(zone->level));
-        if (zone->side != SIDE_NONE)
-            text_add_format(&out, ", %s", side_word(zone->side));
-        text_add(&out, zone->room ? ", where her rooms have it. Of: " : ". Of: ");
-        for (enum hull hull = HULL_NONE + 1; hull < HULL_COUNT; hull++)
-            if (hull_has_zone(hull, zone))
-                text_add_format(&out, "%s%s", count++ == 0 ? "" : ", ",
-                                choice_word(hull_words, hull));
-        text_add(&out, ".");
-        manual_term(manual, zone->key, out.at);
-    }
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        zone_row_tell(manual, fleet, key);
     manual_terms_end(manual);
 }

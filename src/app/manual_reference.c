@@ -9,7 +9,7 @@ static const char page_set_up[] =
     ".pl 29.7c\n"
     ".nr PO 1.4c\n.nr LL 18.2c\n.nr HM 1.2c\n.nr FM 0.9c\n"
     ".nr PS 7.5p\n.nr VS 9p\n.nr PD 0.25v\n.nr MINGW 0.7c\n"
-    ".ds CH\n.ds CF\n.nh\n.ad l\n.fam H\n"
+    ".ds CH\n.ds CF\n.nr HY 0\n.nh\n.ad l\n.fam H\n"
     ".LP\n.ps 13\n.B \"maydeck " MAYDECK_VERSION "\"\n.ps 7.5\n"
     "\\0 emergency action cards for the boats of a charter base\n.br\n.sp 0.3v\n.2C\n";
 
@@ -19,7 +19,7 @@ static void roff_add(struct manual *manual, const char *text)
 {
     if (text[0] == '.' || text[0] == '\'')
         text_add(&manual->out, "\\&");
-    source_letters(manual, text, strlen(text), WORDS_TYPED);
+    source_letters(manual, text, strlen(text), WORDS_READ);
 }
 
 static void heading_add(struct manual *manual, const char *title)
@@ -44,38 +44,53 @@ static void row_on_page(struct manual *manual, const char *term, const char *mor
 
 /* ---- what is on it ---- */
 
-/* One after the other: -o DIR, --card CARD,... */
-static const char *options_named(const struct command *command, struct arena *arena)
+/* One after the other, each kept on one line: -o DIR; --card CARD,... */
+static void options_add(struct manual *manual, const struct command *command)
 {
-    struct text_builder out = text_builder_in(arena);
+    struct text_builder *out = &manual->out;
     const struct option_row *row;
-    text_add(&out, "");
     for (size_t i = 0; (row = option_at(i)) != NULL; i++) {
         if ((row->commands & command->bit) == 0 || row->about == NULL ||
             row->kind == OPTION_HELP || row->kind == OPTION_VERSION)
             continue;
-        text_add_format(&out, "%s", out.length == 0 ? "" : "; ");
         if (row->letter != 0)
-            text_add_format(&out, "-%c", row->letter);
+            text_add_format(out, "\\%%-%c", row->letter);
         else
-            text_add_format(&out, "--%s", row->name);
-        text_add_format(&out, "%s%s", row->argument == NULL ? "" : " ",
+            text_add_format(out, "\\%%--%s", row->name);
+        text_add_format(out, "%s%s\n", row->argument == NULL ? "" : "\\ ",
                         row->argument == NULL ? "" : row->argument);
     }
-    return out.at;
 }
 
 static void commands_list(struct manual *manual)
 {
     heading_add(manual, "Commands");
     for (size_t i = 0; i < command_count; i++) {
-        struct arena *arena = manual->out.arena;
-        const char *options = options_named(&commands[i], arena);
         row_on_page(manual, commands[i].name, command_operands(&commands[i]),
-                  text_format(arena, "%s.%s%s", commands[i].about,
-                              options[0] == '\0' ? "" : " ", options));
+                    text_format(manual->out.arena, "%s.", commands[i].about));
+        options_add(manual, &commands[i]);
     }
-    row_on_page(manual, "help", "COMMAND or TOPIC", "all of it.");
+    row_on_page(manual, "help", "COMMAND or TOPIC", "tells all of it.");
+}
+
+/* What is typed most often. */
+static void lines_list(struct manual *manual)
+{
+    static const char *const lines[] = {
+        "maydeck start mybase --boat tern --hull monohull",
+        "maydeck check mybase --boat tern",
+        "maydeck print mybase -o cards",
+        "maydeck print mybase --boat tern --card flooding -o cards",
+        "maydeck why mybase --boat tern --card engine_fire",
+        "maydeck hang mybase --boat tern --place \"chart table\" --by AB",
+        "maydeck renew mybase --print -o cards"};
+    heading_add(manual, "Often typed");
+    text_add(&manual->out, ".LP\n.nf\n");
+    for (size_t i = 0; i < sizeof lines / sizeof *lines; i++) {
+        roff_add(manual, lines[i]);
+        text_add(&manual->out, "\n");
+    }
+    text_add(&manual->out, ".fi\n");
 }
 
 /* Those that any piece may have. */
@@ -90,7 +105,6 @@ static void gear_keys_list(struct manual *manual)
     row_on_page(manual, "not_fitted", "",
                 "gear that she does not have; what is nowhere in the file is not recorded, and "
                 "cards that need it wait");
-    row_on_page(manual, "not_surveyed", "", "gear that nobody has looked for yet");
 }
 
 static void top_keys_list(struct manual *manual, const char *title,
@@ -108,6 +122,7 @@ void reference_page_add(struct manual *manual)
         {"0", "good"}, {"1", "a card is held back, or something was found"},
         {"2", "wrong use"}, {"3", "the system failed, or the program's texts are not whole"}};
     text_add(&manual->out, page_set_up);
+    lines_list(manual);
     commands_list(manual);
     heading_add(manual, "Exit status");
     for (size_t i = 0; i < sizeof statuses / sizeof *statuses; i++)
