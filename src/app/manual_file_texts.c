@@ -49,8 +49,8 @@ const char manual_boat[] =
     "    - {item: seacock, tag: C7, zone: forward_heads, name: sink drain}\n\n"
     "What she does not have stands under `not_fitted`, what nobody has looked for under\n"
     "`not_surveyed`. A fact of gear that it cannot have is an error: behind such a key stands\n"
-    "of which gear `check` misses it, of which something asks for it, and of which it is\n"
-    "kept.\n";
+    "of which gear `check` misses it, of which `start` asks for it, and at which it may\n"
+    "stand.\n";
 
 const char manual_model[] =
     "`BASE/models/MODEL.yaml` tells what boats of one kind share. Such a boat says `like:\n"

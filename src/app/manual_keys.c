@@ -49,8 +49,8 @@ static void belonging_add(struct text_builder *out, enum gear_field field)
 {
     static const struct { enum belonging how; const char *told; } rows[] = {
         {BELONGS_MUST, "`check` misses it of"},
-        {BELONGS_ASKED, "Something has a use for it of"},
-        {BELONGS_MAY, "It is kept of"},
+        {BELONGS_ASKED, "`start` asks for it of"},
+        {BELONGS_MAY, "It may stand at"},
     };
     bool general = field_is_general(field), others = false;
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
@@ -82,6 +82,16 @@ static void readers_add(struct text_builder *out, unsigned readers)
     text_add(out, first ? "" : ".");
 }
 
+/* What check tells where it is not recorded. */
+static void fact_lacks_add(struct text_builder *out, const struct field_path *path)
+{
+    struct fact_lack lack;
+    for (size_t i = 0; fact_lack_at(i, &lack); i++)
+        if (lack.table == path->table && text_equal(lack.key, path->field->key))
+            text_add_format(out, " Where it is missing `check` tells `%s`: %s.", lack.check,
+                            lack.so);
+}
+
 const char *key_meaning(const struct field_path *path, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
@@ -89,6 +99,7 @@ const char *key_meaning(const struct field_path *path, struct arena *arena)
     kind_add(&out, &row);
     if (path->outer != NULL && path->table == equipment_fields())
         belonging_add(&out, gear_field_find(path->field->key));
+    fact_lacks_add(&out, path);
     if (path->field->own)
         text_add(&out, " One boat's own: no model holds it.");
     readers_add(&out, path->field->readers);

@@ -96,6 +96,34 @@ static void marked_words_get_macros(void **state)
                         ".Sh PART\n.Bl -tag -width Ds\n.It Ic \\&gas\ncooking\n.El\n");
 }
 
+static void what_is_missed_is_told(void **state)
+{
+    (void)state;
+    struct fact_lack lack;
+    size_t count = 0;
+    for (; fact_lack_at(count, &lack); count++) {
+        struct field_path path = {field_find(lack.table, lack.key), lack.table, NULL};
+        assert_non_null(path.field);
+        assert_non_null(check_find(lack.check));
+        const char *meaning = key_meaning(&path, arena);
+        if (strstr(meaning, lack.check) == NULL || strstr(meaning, lack.so) == NULL)
+            fail_msg("%s: %s", lack.key, meaning);
+    }
+    assert_true(count > 15);
+}
+
+static void gear_and_readers_are_told(void **state)
+{
+    (void)state;
+    const struct field_path outer = {field_find(boat_file_fields(), "equipment"),
+                                     boat_file_fields(), NULL};
+    const struct field_path path = {gear_field_row(GEAR_name), equipment_fields(), &outer};
+    const char *meaning = key_meaning(&path, arena);
+    assert_non_null(strstr(meaning, "`check` misses it of seacock."));
+    assert_non_null(strstr(meaning, "It may stand at all other gear."));
+    assert_non_null(strstr(meaning, "the lines of gear on the safety plan"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -104,6 +132,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(lines_are_shown, set_up, tear_down),
         cmocka_unit_test_setup_teardown(source_keeps_letters, set_up, tear_down),
         cmocka_unit_test_setup_teardown(marked_words_get_macros, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(what_is_missed_is_told, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(gear_and_readers_are_told, set_up, tear_down),
     };
     return cmocka_run_group_tests_name("manual", tests, NULL, NULL) != 0;
 }
