@@ -28,7 +28,7 @@ static bool base_is_named(const struct options *options, struct fleet *fleet)
                                 "tests/fleet", choice_word(completion_topic_words,
                                                            options->asked)),
                     "no base folder was named");
-    else if (!is_plain_file(text_format(fleet->arena, "%s/base.yaml", options->base)))
+    else if (!is_there(text_format(fleet->arena, "%s/base.yaml", options->base)))
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     "name the folder that holds base.yaml and boats/",
                     "%s is not a base", options->base);

@@ -12,6 +12,8 @@ const char *command_operands(const struct command *command)
         return "BASE FILE";
     if ((command->bit & OF_PRINTED) != 0)
         return "DIR";
+    if ((command->bit & OF_TOPIC_BASE) != 0)
+        return "TOPIC [BASE]";
     return command->topics == NULL ? "BASE" : "TOPIC";
 }
 

@@ -204,6 +204,7 @@ terminal_try() {
     typed "$1" 'maydeck check tests/islands --boat campion,ya' '--boat campion,yarrow'
     typed "$1" 'maydeck why tests/fleet --card gas_l' '--card gas_leak'
     typed "$1" 'maydeck print --pap' '--paper'
+    typed "$1" "maydeck check \"$base\" --boat bro" '--boat broken'
     typed "$1" 'maydeck call tests/fleet --boat=sam' '--boat=samphire'
     ok "terminal-$1"
     $terminal kill-server
