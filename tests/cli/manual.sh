@@ -52,12 +52,32 @@ while read -r command; do
     sed -n '/^\.Ss Every command$/,/^\.Sh /p' "$scratch/commands.plain" >>"$scratch/section"
     [ -s "$scratch/section" ] || not_ok "page-has-$command"
     maydeck help "$command"
+    cp "$scratch/stdout" "$scratch/help-$command"
     for option in $(sed -n 's/^  \(    \|-., \)--\([a-z-]*\).*/\2/p' "$scratch/stdout"); do
         grep -q -e "^\.It.* Fl -$option\( \|\$\)" "$scratch/section" ||
             not_ok "page-has-$command-$option"
     done
 done <"$scratch/commands"
 ok page-has-all-options
+
+# What a command may be asked of has a line in its help; what the program looks at in its environment
+# has one, too.
+while read -r command; do
+    grep -q '^Usage: .* TOPIC' "$scratch/help-$command" || continue
+    maydeck "$command" nothing-of-the-kind
+    expect_status "$command-asked-wrongly" 2
+    for topic in $(sed -n 's/^  remedy: write one of: //p' "$scratch/stderr" | tr -d ,); do
+        grep -q "^  $topic  " "$scratch/help-$command" || not_ok "help-$command-has-$topic"
+        echo "$topic"
+    done
+done <"$scratch/commands" >"$scratch/asked-of"
+grep 'ok' "$scratch/asked-of"
+[ "$(grep -vc 'ok' "$scratch/asked-of")" -gt 15 ] || not_ok help-asked-of-some
+maydeck help environment
+for name in $(sed -n 's/.*getenv("\([A-Z_]*\)").*/\1/p' src/*/*.c); do
+    grep -q "^  $name\( \|\$\)" "$scratch/stdout" || not_ok "environment-has-$name"
+    ok "environment-$name"
+done
 
 maydeck list fields --json
 sed -n 's/.*"section": "\([^"]*\)", "key": "\([^"]*\)".*/\1 \2/p' "$scratch/stdout" >"$scratch/keys"
