@@ -459,6 +459,32 @@ uninstall: ## Remove what install put there
 	rm -f '$(DESTDIR)$(bindir)/maydeck'
 	rm -rf '$(DESTDIR)$(data_folder)'
 
+# ---- the manual and completion ----
+
+# Each as the program prints it, whole or not at all; the page for print where groff makes PDF.
+.PHONY: manual completion
+manual: out/man/maydeck.1 out/man/maydeck-files.5 ## Pages of the manual into out/man, and a reference page for print
+	@$(program) manual reference >out/man/reference.ms
+	@if groff -ms -T pdf -P-pa4 out/man/reference.ms >out/man/reference.new 2>/dev/null; then \
+	    mv out/man/reference.new out/man/maydeck-reference.pdf; \
+	else \
+	    rm -f out/man/reference.new; echo 'no groff that makes PDF: no out/man/maydeck-reference.pdf'; \
+	fi
+	@rm -f out/man/reference.ms
+completion: out/completion/maydeck.bash out/completion/_maydeck out/completion/maydeck.fish ## Scripts for bash, zsh and fish into out/completion
+
+printed = @mkdir -p $(@D) && $(program) $(1) >$@.new && mv $@.new $@
+out/man/maydeck.1: $(program) $(wildcard procedures/*.yaml procedures/words/*/*.yaml)
+	$(call printed,manual commands)
+out/man/maydeck-files.5: $(program) $(wildcard procedures/*.yaml procedures/words/*/*.yaml)
+	$(call printed,manual files)
+out/completion/maydeck.bash: $(program)
+	$(call printed,completion bash)
+out/completion/_maydeck: $(program)
+	$(call printed,completion zsh)
+out/completion/maydeck.fish: $(program)
+	$(call printed,completion fish)
+
 # ---- cleaning ----
 
 .PHONY: clean distclean

@@ -6,7 +6,8 @@
 #include "text.h"
 
 /* Adds every key of the logic, of its conditions and of the texts: what may stand there and
- * what it means. It is made of the tables that the files are read by. */
+ * what it means, a line each, parted by two spaces. It is made of the tables that the files are
+ * read by. */
 void procedure_reference(struct text_builder *out);
 
 #endif

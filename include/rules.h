@@ -26,6 +26,16 @@ struct check {
 const struct check *check_at(size_t index);        /* NULL past the end */
 const struct check *check_find(const char *id);    /* NULL: no such check */
 
+/* A fact that cards go without where it is not recorded: the table of its row, its key, the check
+ * that tells of the lack, and what follows from it. */
+struct fact_lack {
+    const struct field_table *table;
+    const char *key, *check, *so;
+};
+
+/* False past the end. */
+bool fact_lack_at(size_t index, struct fact_lack *lack);
+
 /* The people of a charter, as far as they are known. */
 struct crew {
     const int *kg;             /* body masses; NULL: not told */

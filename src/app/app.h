@@ -53,6 +53,7 @@ struct options {
     bool json, list, schema;  /* print has list too, of what it would print; list has json */
     bool page;                /* the audit of each page */
     enum list_topic topic;    /* list: what of */
+    unsigned asked;           /* manual: enum manual_page; completion: enum completion_topic */
     const char *language;     /* list: whose words; NULL: DEFAULT_LANGUAGE */
     bool figures;             /* those for the base */
     bool differs;             /* how boats differ from their models, and nothing else */
@@ -119,5 +120,7 @@ enum exit_status command_due(const struct options *options);
 enum exit_status command_brief(const struct options *options);
 enum exit_status command_survey(const struct options *options);
 enum exit_status command_verify(const struct options *options);
+enum exit_status command_manual(const struct options *options);
+enum exit_status command_completion(const struct options *options);
 
 #endif

@@ -148,7 +148,7 @@ static bool value_take(struct reading *reading, const struct option_row *row)
     case OPTION_CHOICE:
         return choice_take(reading, row, at);
     case OPTION_HELP:
-        help_of(reading->command);
+        help_of(reading->command, reading->arena);
         return false;
     case OPTION_VERSION:
         puts("maydeck " MAYDECK_VERSION);
@@ -255,11 +255,11 @@ static void help_tell(struct reading *reading, int argc, char **argv)
     if (argc > 3)
         refuse(reading, "name one command", "help tells of one command");
     else if (argc < 3 || argv[2][0] == '-')
-        help_general();
-    else if (!help_of_topic(argv[2], reading->arena))
+        help_general(reading->arena);
+    else if (!help_of_topic(argv[2], reading->arena, &reading->status))
         reading->command = command_find(reading, argv[2]);
     if (reading->command != NULL)
-        help_of(reading->command);
+        help_of(reading->command, reading->arena);
 }
 
 /* The date on the wall where the program runs: the only place that asks the clock. */

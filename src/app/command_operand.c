@@ -113,13 +113,17 @@ static bool topic_take(struct reading *reading, int argc, char **argv)
 {
     const char *const *topics = reading->command->topics;
     const char *remedy = words_told(reading->arena, topics);
+    if (optind + 2 == argc && (reading->command->bit & OF_TOPIC_BASE) != 0)
+        reading->options->base = argv[--argc];
     if (optind + 1 != argc)
         return refuse(reading, remedy, text_format(reading->arena, optind == argc
                                                        ? "it was not told what to %s"
                                                        : "one thing at a time: what to %s",
-                                                   reading->command->name));
+                                                   reading->command->bit == OF_LIST ? "list"
+                                                                                    : "print"));
     unsigned topic = choice_find(topics, argv[optind]);
     reading->options->topic = topic;
+    reading->options->asked = topic;
     return topic > 0 ||
            refuse(reading,
                   known_remedy(reading->arena, NULL, argv[optind], topics, remedy),

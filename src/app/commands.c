@@ -1,6 +1,7 @@
 /* commands.c - the commands, a row each, with what their help tells (room: app). */
 #include "choices.h"
-#include "options.h"
+#include "completion.h"
+#include "manual.h"
 
 #include <stddef.h>
 
@@ -121,5 +122,28 @@ const struct command commands[] = {
      "by a print that was stopped. With --base also whether the boat's file is still the\n"
      "one that it was printed of. Exit 1 unless all is whole, listed and as listed.",
      command_verify, NULL},
+    {"manual", OF_MANUAL, "print a page of the manual as source for man",
+     "commands   maydeck(1): every command and option, as mdoc(7)\n"
+     "files      maydeck-files(5): every key of every file, as mdoc(7)\n"
+     "reference  a page for print, as troff with the macros ms\n"
+     "`make manual` makes pages of them. `maydeck help` tells the same on the screen.",
+     command_manual, manual_page_words},
+    {"completion", OF_COMPLETION, "print what shells complete words of the command line by",
+     "bash       a script for bash: source it, or put it where bash-completion looks\n"
+     "zsh        one for zsh: _maydeck, in a folder of fpath\n"
+     "fish       one for fish: maydeck.fish, in a folder completions\n"
+     "boats      of BASE: names, a line each, as --boat takes them\n"
+     "models     of BASE, as --like takes them\n"
+     "cards      the program's, and those of BASE if it is named\n"
+     "figures    as why --figure takes them\n"
+     "natures    as call --nature takes them\n"
+     "languages  as --lang takes them\n"
+     "items      kinds of gear\n"
+     "zones      parts of a boat\n"
+     "checks     as check --list names them\n"
+     "topics     what help has a page on\n"
+     "words      all that help tells of\n"
+     "The scripts ask for the names by these words. A BASE is named behind the topic.",
+     command_completion, completion_topic_words},
 };
 const size_t command_count = sizeof commands / sizeof *commands;

@@ -7,12 +7,6 @@
 #include "number.h"
 #include "reader.h"
 
-struct field_listed {
-    const char *file, *section, *key, *kind, *unit, *range, *about;
-    bool needed;
-    struct json_list read_by, choices, items;
-};
-
 #define AT(member) offsetof(struct field_listed, member)
 static const struct json_member field_members[] = {
     {"file", JSON_TEXT, AT(file), NULL, NULL, NULL},
@@ -117,20 +111,25 @@ static struct json_list items_with(const struct field_path *path, struct arena *
 
 /* ---- rows ---- */
 
+struct field_listed field_listed_of(const struct field_path *path, struct arena *arena)
+{
+    const struct field *field = path->field;
+    return (struct field_listed){
+        .section = path->outer == NULL ? "" : field_path_text(path->outer, arena),
+        .key = field->key, .kind = kind_of(field), .needed = field->required,
+        .unit = unit_of(field), .range = range_of(field, arena),
+        .about = field->about == NULL ? "" : field->about, .choices = choices_of(field),
+        .read_by = readers_of(field, arena), .items = items_with(path, arena)};
+}
+
 static void field_row_add(const struct field_path *path, void *context)
 {
     struct fields_listing *listing = context;
-    const struct field *field = path->field;
     listing->rows = arena_grow(listing->arena, listing->rows, listing->count, &listing->room,
                                sizeof *listing->rows);
-    listing->rows[listing->count++] = (struct field_listed){
-        .file = listing->file,
-        .section = path->outer == NULL ? "" : field_path_text(path->outer, listing->arena),
-        .key = field->key, .kind = kind_of(field), .needed = field->required,
-        .unit = unit_of(field), .range = range_of(field, listing->arena),
-        .about = field->about == NULL ? "" : field->about, .choices = choices_of(field),
-        .read_by = readers_of(field, listing->arena),
-        .items = items_with(path, listing->arena)};
+    struct field_listed *row = &listing->rows[listing->count++];
+    *row = field_listed_of(path, listing->arena);
+    row->file = listing->file;
 }
 
 struct list_made list_fields(const struct listing *listing)

@@ -31,6 +31,14 @@ struct list_made list_natures(const struct listing *listing);
 /* ---- list_fields.c ---- */
 struct list_made list_fields(const struct listing *listing);
 
+/* A key of a file, and what may stand there. `file` is for who lists it to tell. */
+struct field_listed {
+    const char *file, *section, *key, *kind, *unit, *range, *about;
+    bool needed;
+    struct json_list read_by, choices, items;
+};
+struct field_listed field_listed_of(const struct field_path *path, struct arena *arena);
+
 /* ---- columns.c ---- */
 
 /* The objects in columns under the names of their members, a line each; lists of texts have

@@ -21,10 +21,14 @@ enum command_bit {
     OF_BRIEF = 1 << 11,
     OF_SURVEY = 1 << 12,
     OF_VERIFY = 1 << 13,
+    OF_MANUAL = 1 << 20,
+    OF_COMPLETION = 1 << 21,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
-             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY | OF_VERIFY,
+             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY | OF_VERIFY |
+             OF_MANUAL | OF_COMPLETION,
     OF_PRINTED = OF_VERIFY,   /* those that are given what was printed in the place of a base */
     OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
+    OF_TOPIC_BASE = OF_COMPLETION, /* those that may be given a base behind the topic */
 };
 
 enum option_kind {
@@ -68,10 +72,11 @@ struct option_need {
 };
 struct option_need option_need_at(size_t index);
 
-void help_general(void);
-void help_of(const struct command *command);
+void help_general(struct arena *arena);
+void help_of(const struct command *command, struct arena *arena);
 
-/* Tells of what is no command but has a help of its own; false: there is no such thing. */
-bool help_of_topic(const char *name, struct arena *arena);
+/* Tells of what is no command but has a help of its own, and how to leave; false: there is no such
+ * thing. */
+bool help_of_topic(const char *name, struct arena *arena, enum exit_status *status);
 
 #endif

@@ -5,28 +5,12 @@
 #include "condition_reading.h"
 #include "procedure_fields.h"
 
-#include <string.h>
-
-enum { REFERENCE_INDENT = 2, REFERENCE_KEYS = 20, REFERENCE_WIDTH = 98,
-       REFERENCE_WORDS = REFERENCE_INDENT + REFERENCE_KEYS };   /* where the words begin */
-
 /* ---- lines ---- */
 
-/* The key, and beside it the words, broken at spaces. */
+/* The key, and behind two spaces what it means. */
 static void reference_line_add(struct text_builder *out, const char *key, const char *words)
 {
-    bool beside = strlen(key) <= REFERENCE_KEYS;
-    int column = beside ? REFERENCE_WORDS : REFERENCE_WIDTH;    /* a long key has its line */
-    text_add_format(out, "%*s%-*s", REFERENCE_INDENT, "", beside ? REFERENCE_KEYS : 0, key);
-    while (*words != '\0') {
-        int length = (int)strcspn(words, " ");
-        bool full = column + 1 + length > REFERENCE_WIDTH;
-        text_add_format(out, "%s%*s", full ? "\n" : "", full ? REFERENCE_WORDS + 1 : 1, "");
-        column = (full ? REFERENCE_WORDS : column) + 1 + length;
-        text_add_bytes(out, words, (size_t)length);
-        words += length + (words[length] == ' ' ? 1 : 0);
-    }
-    text_add(out, "\n");
+    text_add_format(out, "%s  %s\n", key, words);
 }
 
 /* ---- a key ---- */
@@ -102,11 +86,11 @@ static const char preface[] =
 void procedure_reference(struct text_builder *out)
 {
     text_add(out, preface);
-    text_add(out, "The logic, NAME.yaml:\n");
+    text_add(out, "The logic, NAME.yaml:\n\n");
     fields_walk(&logic_table, logic_key_add, out);
-    text_add(out, "\nA condition (when):\n");
+    text_add(out, "\nA condition (when):\n\n");
     for (size_t i = 0; condition_key_at(i) != NULL; i++)
         reference_line_add(out, condition_key_at(i), condition_about_at(i));
-    text_add(out, "\nThe texts, words/LANGUAGE/NAME.yaml ({id}: each that the logic has):\n");
+    text_add(out, "\nThe texts, words/LANGUAGE/NAME.yaml ({id}: each that the logic has):\n\n");
     fields_walk(&head_texts, text_key_add, out);
 }

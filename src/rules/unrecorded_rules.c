@@ -251,6 +251,48 @@ static void radio_check(const struct rule_run *run)
                   lacking.keys.at, lacking.count == 1 ? "is" : "are");
 }
 
+/* ---- which facts there are ---- */
+
+static struct fact_lack gear_lack(const struct gear_fact *fact)
+{
+    return (struct fact_lack){equipment_fields(), gear_field_word(fact->field),
+                              check_at(fact->check)->id, fact->so};
+}
+
+/* Of the sections: their rows, and the cases that hang on a fact of the boat. */
+static struct fact_lack section_lack(const struct section_fact *fact)
+{
+    bool boat = fact->boat != BOAT_FACT_NONE;
+    return (struct fact_lack){
+        boat ? boat_fields() : radio_fields(), fact_row(fact)->key,
+        check_at(boat ? CHECK_boat_fact_unrecorded : CHECK_radio_fact_unrecorded)->id,
+        boat ? "no call says what to look for" : "the cards go without"};
+}
+
+static struct fact_lack case_lack(const struct boat_case *one)
+{
+    return (struct fact_lack){boat_fields(), boat_fact_row(one->fact)->key,
+                              check_at(CHECK_case_fact_unrecorded)->id, one->says};
+}
+
+bool fact_lack_at(size_t index, struct fact_lack *lack)
+{
+    const size_t gear = sizeof gear_facts / sizeof *gear_facts;
+    const size_t boat = gear + sizeof of_boat / sizeof *of_boat;
+    const size_t cases = boat + sizeof boat_cases / sizeof *boat_cases;
+    if (index < gear)
+        *lack = gear_lack(&gear_facts[index]);
+    else if (index < boat)
+        *lack = section_lack(&of_boat[index - gear]);
+    else if (index < cases)
+        *lack = case_lack(&boat_cases[index - boat]);
+    else if (index - cases < sizeof of_radio / sizeof *of_radio)
+        *lack = section_lack(&of_radio[index - cases]);
+    else
+        return false;
+    return true;
+}
+
 void unrecorded_rules(const struct rule_run *run)
 {
     for (size_t i = 0; i < sizeof gear_facts / sizeof *gear_facts; i++)

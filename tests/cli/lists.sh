@@ -6,7 +6,7 @@
 column() {
     sed 1d "$scratch/stdout" | cut -d ' ' -f "$1"
 }
-topics=$(maydeck help list; sed -n 's/^\([a-z]*\)   *[^ ].*/\1/p' "$scratch/stdout")
+topics=$(maydeck help list; sed -n 's/^  \([a-z]*\)   *[^ ].*/\1/p' "$scratch/stdout")
 expect_equal lists-topics 'items zones cards natures fields' "$(echo $topics)"
 
 for topic in $topics; do

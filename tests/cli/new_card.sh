@@ -173,6 +173,6 @@ fault logic 's/^  cut:/&\n    uses: [knife]/' 'only texts stand here'
 run help procedure
 expect_status new-card-help 0
 for key in $(sed -n 's/^ *\(- \)\{0,1\}\([a-z_]*\):.*/\2/p' "$own/lines_cross.yaml" | sort -u); do
-    grep -qE "^  ([a-z_]*/)*$key " "$scratch/stdout" || not_ok "new-card-help-$key"
+    grep -qE "^  ([a-z_]*/)*$key( |\$)" "$scratch/stdout" || not_ok "new-card-help-$key"
 done
 exit $failures

@@ -19,7 +19,7 @@ refused() {
 # ---- help and version ----
 
 version=$(sed -n 's/^version := //p' Makefile)
-commands='print check why call start list table take'
+commands='print check why call start list table take manual completion'
 for arguments in -V --version 'print -V' 'check --version' 'start -V'; do
     # shellcheck disable=SC2086
     maydeck $arguments
@@ -41,7 +41,7 @@ for command in $commands; do
     maydeck help "$command"
     expect_empty "help-$command-command" "$(diff "$scratch/help-$command" "$scratch/stdout")"
     # no option twice, none that the command then refuses, no line wider than a terminal
-    sed -n 's/^ .*--\([a-z-]*\)  *[^ ].*/\1/p' "$scratch/help-$command" >"$scratch/named"
+    sed -n 's/^  \(    \|-., \)--\([a-z-]*\).*/\2/p' "$scratch/help-$command" >"$scratch/named"
     [ -s "$scratch/named" ] || not_ok "help-$command-options" "the help names no option"
     expect_empty "help-$command-once" "$(sort "$scratch/named" | uniq -d)"
     while read -r option; do
@@ -50,7 +50,7 @@ for command in $commands; do
             not_ok "help-$command-$option" "$(cat "$scratch/stderr")"
         fi
     done <"$scratch/named"
-    expect_empty "help-$command-width" "$(awk 'length($0) > 92' "$scratch/help-$command")"
+    expect_empty "help-$command-width" "$(awk 'length($0) > 80' "$scratch/help-$command")"
 done
 
 # ---- lists ----

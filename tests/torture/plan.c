@@ -36,6 +36,8 @@ struct subject subjects[] = {
     {.name = "verify", .words = "verify out --base plain"},
     {.name = "call", .words = "call plain --boat cicely --position 43.4725,16.435"},
     {.name = "list", .words = "list items"},
+    {.name = "manual", .words = "manual files"},
+    {.name = "completion", .words = "completion boats base"},
     {.name = "why", .words = "why plain --boat cicely --card flooding" DAY},
 };
 const int subject_count = (int)(sizeof subjects / sizeof *subjects);
