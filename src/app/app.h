@@ -12,6 +12,9 @@
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
+/* What stands for standard input, and for standard output. */
+#define STREAM_NAME "-"
+
 /* What `list` tells of, and the words by which it is asked. */
 #define LIST_TOPIC_LIST(X) \
     X(LIST_ITEMS, "items") X(LIST_ZONES, "zones") X(LIST_CARDS, "cards") \
@@ -21,7 +24,8 @@ extern const char *const list_topic_words[];   /* NULL-ended, each at its value 
 
 struct options {
     const char *base;         /* the base folder */
-    struct names boats;       /* those named; none: all */
+    struct names boats;       /* those named; none: all; STREAM_NAME: from standard input */
+    const char *as;           /* which boat that is; NULL: by her name */
     struct names cards;       /* those named, by card or procedure; none: all */
     struct names languages;   /* of the cards; none: the base's first */
     const char *output;       /* folder for what is made */

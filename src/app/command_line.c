@@ -313,7 +313,7 @@ static bool command_line(struct reading *reading, int argc, char **argv)
     if (!today_default(&reading->options->today))
         return refuse(reading, "give seconds since 1970, or unset it",
                       "SOURCE_DATE_EPOCH is no time");
-    return options_take(reading, argc - 1, argv + 1) &&
+    return options_take(reading, argc - 1, argv + 1) && streams_sound(reading) &&
            operand_take(reading, argc - 1, argv + 1);
 }
 

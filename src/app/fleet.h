@@ -146,6 +146,16 @@ struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key);
 /* Of all bytes of the file: for one that is read twice in a run. */
 uint64_t source_hash(const struct source *source);
 
+/* ---- boat_given.c ---- */
+
+/* Is a boat asked for whose file comes from standard input? */
+bool boat_is_given(const struct options *options);
+
+/* Reads that file and makes her the only boat that is asked for: in the place of the one that --as
+ * names, else of the base's boat of her name, else as a new boat of that name. False, with a
+ * problem, where it cannot be. */
+bool boat_given_take(const struct options *options, struct fleet *fleet);
+
 /* ---- print_lost.c ---- */
 
 /* Gives each boat that was asked for her rows of the register, if the base has one. */

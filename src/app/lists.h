@@ -38,4 +38,8 @@ struct list_made list_fields(const struct listing *listing);
 void columns_add(const struct json_shape *shape, const struct json_list *rows,
                  struct arena *arena, struct text_builder *out);
 
+/* The same on standard output. */
+void columns_print(const struct json_shape *shape, const struct json_list *rows,
+                   struct arena *arena);
+
 #endif
