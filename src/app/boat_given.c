@@ -135,6 +135,7 @@ static const char *given_key(const struct options *options, const struct fleet *
                      "--as tern", GIVEN_NAME " does not tell the boat's name");
     return text_empty(name) ? NULL : key_by_name(options, fleet, name);
 }
+
 bool boat_given_take(const struct options *options, struct fleet *fleet)
 {
     const struct source *source = given_read(fleet);
