@@ -41,6 +41,8 @@ static void all_judge(struct renewing *renewing)
     job_run(&job, &use, renewing);
     if (renewing->options->boats.count == 0)
         renew_gone_boats(renewing);
+    if (renewing->options->json)
+        renew_json_print(renewing);
 }
 
 /* As `print --card` does, each boat's cards of one language and paper at a time. */
