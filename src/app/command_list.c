@@ -8,7 +8,9 @@ static struct list_made list_make(enum list_topic topic, const struct listing *l
 {
     static struct list_made (*const makers[])(const struct listing *) = {
         [LIST_ITEMS] = list_items, [LIST_ZONES] = list_zones, [LIST_CARDS] = list_cards,
-        [LIST_NATURES] = list_natures, [LIST_FIELDS] = list_fields};
+        [LIST_NATURES] = list_natures, [LIST_FIELDS] = list_fields, [LIST_CHECKS] = list_checks,
+        [LIST_RULES] = list_rules, [LIST_FIGURES] = list_figures,
+        [LIST_STATUSES] = list_statuses};
     return makers[topic](listing);
 }
 

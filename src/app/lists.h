@@ -28,6 +28,12 @@ struct list_made list_zones(const struct listing *listing);
 struct list_made list_cards(const struct listing *listing);
 struct list_made list_natures(const struct listing *listing);
 
+/* ---- list_ids.c ---- */
+struct list_made list_checks(const struct listing *listing);
+struct list_made list_rules(const struct listing *listing);
+struct list_made list_figures(const struct listing *listing);
+struct list_made list_statuses(const struct listing *listing);
+
 /* ---- list_fields.c ---- */
 struct list_made list_fields(const struct listing *listing);
 
