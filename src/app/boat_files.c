@@ -9,8 +9,7 @@
 
 /* ---- which boats there are ---- */
 
-/* alder.yaml, boats/alder.yaml: the file is named, not the boat. */
-static const char *boat_of_file(const struct fleet *fleet, const char *file)
+const char *boat_of_file(const struct fleet *fleet, const char *file)
 {
     const char *name = strrchr(file, '/') == NULL ? file : strrchr(file, '/') + 1;
     if (!text_ends(name, ".yaml"))

@@ -1,5 +1,5 @@
-/* boat_given.c - a boat whose file comes from standard input (room: app). Which boat of the base she
- * is follows from what was said, or from her name, and is never guessed. */
+/* boat_given.c - a boat whose file comes from standard input (room: app). Which boat of the base
+ * she is follows from what was said, or from her name, and is never guessed. */
 #include "fleet.h"
 
 #include "utf8.h"
@@ -89,8 +89,9 @@ static const char *key_by_name(const struct options *options, const struct fleet
         if (!is_called(options, fleet->base_keys.at[i], name))
             continue;
         if (found != NULL) {
-            given_refuse(fleet, text_format(fleet->arena, "say which one she is: --as %s or --as %s",
-                                            found, fleet->base_keys.at[i]),
+            given_refuse(fleet,
+                         text_format(fleet->arena, "say which one she is: --as %s or --as %s",
+                                     found, fleet->base_keys.at[i]),
                          text_format(fleet->arena, "two boats of this base are called \"%s\"",
                                      name));
             return NULL;
@@ -109,9 +110,7 @@ static const char *key_by_name(const struct options *options, const struct fleet
 /* As a file of the base might be called. */
 static const char *key_asked(const struct options *options, const struct fleet *fleet)
 {
-    const char *key = options->as;
-    if (text_ends(key, ".yaml"))
-        key = arena_copy(fleet->arena, key, strlen(key) - strlen(".yaml"));
+    const char *key = boat_of_file(fleet, options->as);
     if (!text_empty(key) && key[0] != '.' && key[0] != '-' && strchr(key, '/') == NULL &&
         utf8_text_refusal(key) == NULL)
         return key;

@@ -1,5 +1,5 @@
-/* call_told.h - all that a call tells, before it is shown: as text or as JSON (room: app). Private to
- * src/app. */
+/* call_told.h - all that a call tells, before it is shown: as text or as JSON (room: app). Private
+ * to src/app. */
 #ifndef MAYDECK_CALL_TOLD_H
 #define MAYDECK_CALL_TOLD_H
 

@@ -4,11 +4,11 @@
 
 #include <string.h>
 
-#define LIST_LIMIT ((size_t)4 * 1024 * 1024)
+#define CHECK_LIST_LIMIT ((size_t)4 * 1024 * 1024)
 
 void check_list_print(void)
 {
-    struct arena *arena = arena_new(LIST_LIMIT);
+    struct arena *arena = arena_new(CHECK_LIST_LIMIT);
     struct text_builder out = text_builder_in(arena);
     int width = 0;
     for (size_t i = 0; check_at(i) != NULL; i++) {

@@ -184,7 +184,7 @@ static void line_print(const char *const *texts, const int widths[COLUMNS],
 }
 
 /* A boat by herself, a line a column. */
-static void row_tell(const struct check_row *row, struct text_builder *out)
+static void boat_row_tell(const struct check_row *row, struct text_builder *out)
 {
     struct cells cells = row_cells(row);
     for (int column = 0; column < COLUMNS; column++)
@@ -206,7 +206,7 @@ static void table_print(const struct check_row *rows, size_t count, struct text_
     widths_find(rows, count, widths);
     if (is_wider_than_terminal(widths)) {
         for (size_t i = 0; i < count; i++)
-            row_tell(&rows[i], out);
+            boat_row_tell(&rows[i], out);
         return;
     }
     line_print(heads, widths, out);

@@ -89,7 +89,7 @@ static void said_line_tell(struct call *call, const char *lead, const char *line
 
 /* The other blocks of the distress card, as they stand on it. No position and no time is filled
  * in: in a relay they are another boat's. */
-static void section_tell(struct call *call, const struct section_facts *section)
+static void card_section_tell(struct call *call, const struct section_facts *section)
 {
     told_section_add(&call->told, text_empty(section->title) ? NULL : section->title);
     said_line_tell(call, NULL, section->note);
@@ -103,11 +103,11 @@ static void section_tell(struct call *call, const struct section_facts *section)
     said_line_tell(call, NULL, section->end_note);
 }
 
-static void sections_tell(struct call *call, const struct sheet *sheet)
+static void card_sections_tell(struct call *call, const struct sheet *sheet)
 {
     for (size_t i = 0; i < sheet->block_count; i++)
         if (facts_kind_of(sheet->blocks[i].key) == FACTS_SECTION)
-            section_tell(call, sheet->blocks[i].facts.section);
+            card_section_tell(call, sheet->blocks[i].facts.section);
 }
 
 /* False when the card's script could not be made, which is told as an error. */
@@ -135,7 +135,7 @@ static bool card_tell(struct call *call, const struct sheet_name *card)
         return false;
     told_script_add(&call->told, "card", card->id, card->name);
     lines_tell(call, panel->script);
-    sections_tell(call, sheet);
+    card_sections_tell(call, sheet);
     return true;
 }
 

@@ -102,6 +102,8 @@ static enum exit_status base_check(const struct options *options, struct fleet *
         boats_differ_print(options, fleet);
     if (options->differs)
         return report(fleet, SEVERITY_HELD);
+    if (!open && status_of(fleet_problems(fleet), least) == EXIT_USE)
+        return report(fleet, least);
     if (open)
         boats_check(&run, fleet);
     report_refusals(fleet);

@@ -136,6 +136,9 @@ void base_strays_tell(const struct fleet *fleet, const char *base);
  * is told. */
 bool boats_list(const struct options *options, struct fleet *fleet);
 
+/* alder.yaml, boats/alder.yaml: where the file is named in the place of the boat, the boat. */
+const char *boat_of_file(const struct fleet *fleet, const char *file);
+
 /* Reads the files of those asked for, and of all others their identities; with NEED_BOATS_LATER of
  * all their identities. What cannot be read is told, and stops no other boat. */
 void boats_read(const struct options *options, unsigned needs, struct fleet *fleet);

@@ -238,7 +238,7 @@ static void boat_end_print(void *of, struct boat_job *boat)
     struct boat_printing *printing = of;
     printing->made.record = record_sum(boat);
     printing->made.inputs = boat->source == NULL ? NULL : inputs_sum(printing->run, boat);
-    if (printing->chosen == 0)
+    if (printing->chosen == 0 && !problems_reach(boat->problems, SEVERITY_USE))
         print_event_add(&printing->made, PRINT_TOLD,
                         text_format(boat->arena, "%s: no card could be printed\n", boat->key));
 }

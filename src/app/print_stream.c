@@ -1,5 +1,5 @@
-/* print_stream.c - one PDF on standard output (room: app). What is to be told goes to standard error,
- * so that nothing but the PDF goes there. */
+/* print_stream.c - one PDF on standard output (room: app). What is to be told goes to standard
+ * error, so that nothing but the PDF goes there. */
 #include "print_stream.h"
 
 #include "print_pages.h"

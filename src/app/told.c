@@ -32,7 +32,7 @@ size_t told_columns(void)
     return size.ws_col < COLUMNS_LEAST ? 0 : size.ws_col;
 }
 
-static size_t width_of(const char *at, size_t length)
+static size_t characters_of(const char *at, size_t length)
 {
     size_t width = 0;
     for (size_t i = 0; i < length; i++)
@@ -48,7 +48,7 @@ static size_t spaces_at(const char *at, const char *end)
     return (size_t)(at - from);
 }
 
-static size_t word_at(const char *at, const char *end)
+static size_t word_length_at(const char *at, const char *end)
 {
     const char *from = at;
     while (at < end && *at != ' ')
@@ -103,8 +103,8 @@ static void line_fold(struct folding *folding, const char *at, size_t length)
     bool begun = false, comments = has_comment(at, end), comment = false;
     folding->indent = spaces_at(at, end);
     while (at < end) {
-        size_t spaces = spaces_at(at, end), word = word_at(at + spaces, end);
-        size_t width = width_of(at + spaces, word);
+        size_t spaces = spaces_at(at, end), word = word_length_at(at + spaces, end);
+        size_t width = characters_of(at + spaces, word);
         bool breaks = begun && word > 0 && folding->written + spaces + width > folding->columns;
         folding->at += spaces;
         if (breaks)
@@ -150,7 +150,7 @@ void lines_fold(const char *text, size_t length, size_t columns, struct text_bui
         struct folding folding = {.out = out, .columns = columns};
         size_t line = line_length(at, end);
         const char *next = at + line < end ? at + line + 1 : end;
-        if (columns == 0 || width_of(at, line) <= columns) {
+        if (columns == 0 || characters_of(at, line) <= columns) {
             text_add_bytes(out, at, line);
         } else {
             size_t mark = mark_below(next, end, &folding);
@@ -167,7 +167,7 @@ size_t lines_width(const struct text_builder *text)
     size_t widest = 0;
     const char *at = text->at, *end = at + text->length;
     while (at < end) {
-        size_t line = line_length(at, end), width = width_of(at, line);
+        size_t line = line_length(at, end), width = characters_of(at, line);
         widest = width > widest ? width : widest;
         at += line + (at + line < end ? 1 : 0);
     }

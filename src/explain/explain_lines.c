@@ -68,7 +68,7 @@ static void row_keep(const struct explaining *explaining, size_t indent, const c
 }
 
 /* The text, with `where` behind it unless that is NULL. */
-static void text_tell(const struct explaining *explaining, size_t indent, const char *text,
+static void row_text_tell(const struct explaining *explaining, size_t indent, const char *text,
                       const char *where)
 {
     struct line line = {.out = explaining->out, .indent = indent};
@@ -87,7 +87,7 @@ void line_tell(const struct explaining *explaining, size_t indent, const char *f
     const char *text = text_plain(explaining->arena,
                                   text_format_list(explaining->arena, format, list));
     va_end(list);
-    text_tell(explaining, indent, text, NULL);
+    row_text_tell(explaining, indent, text, NULL);
     row_keep(explaining, indent, text, NO_PLACE);
 }
 
@@ -108,7 +108,7 @@ void placed_tell(const struct explaining *explaining, size_t indent, struct plac
     const char *text = text_plain(explaining->arena,
                                   text_format_list(explaining->arena, format, list));
     va_end(list);
-    text_tell(explaining, indent, text, place_text(explaining, place));
+    row_text_tell(explaining, indent, text, place_text(explaining, place));
     row_keep(explaining, indent, text, place);
 }
 

@@ -29,7 +29,7 @@ static void add_piece(struct text_builder *out, const struct script_piece *piece
     }
 }
 
-static void line_add(struct text_builder *out, const struct script_line *line)
+static void said_pieces_add(struct text_builder *out, const struct script_line *line)
 {
     for (size_t i = 0; i < line->count; i++) {
         text_add(out, i > 0 ? " " : "");
@@ -41,7 +41,7 @@ const char *script_line_text(const struct script_line *line, struct arena *arena
 {
     struct text_builder out = text_builder_in(arena);
     text_add(&out, "");
-    line_add(&out, line);
+    said_pieces_add(&out, line);
     return out.at;
 }
 
@@ -52,7 +52,7 @@ const char *script_text(const struct script *script, struct arena *arena)
         const struct script_line *line = &script->lines[i];
         if (line->label != NULL)
             text_add_format(&out, "%s: ", line->label);
-        line_add(&out, line);
+        said_pieces_add(&out, line);
         text_add(&out, "\n");
     }
     return out.at;

@@ -52,7 +52,8 @@ static void test_word_never_cut(void **state)
 {
     assert_string_equal(folded(*state, "a 12345678901234 b\n", 8), "a\n  12345678901234\n  b\n");
     /* characters are counted, not bytes */
-    assert_string_equal(folded(*state, "\u00E4\u00F6 \u00FC\u00E4\n", 5), "\u00E4\u00F6 \u00FC\u00E4\n");
+    const char *five = "\u00E4\u00F6 \u00FC\u00E4\n";
+    assert_string_equal(folded(*state, five, 5), five);
 }
 
 /* Lines of YAML that are to be pasted stay YAML. */
