@@ -5,6 +5,7 @@
 #include "due.h"
 #include "job.h"
 #include "lists.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -203,7 +204,7 @@ static void file_deliver(const struct gathering *gathering, const struct text_bu
     folder_sweep(folder, fleet->arena);
     if (folder_ready(folder, fleet->arena, fleet->problems) &&
         file_put(folder, slash == NULL ? path : slash + 1, bytes, fleet->arena, fleet->problems))
-        printf("%s: %zu dates\n", path, gathering->list.count);
+        told_lines("%s: %zu dates\n", path, gathering->list.count);
 }
 
 static void due_deliver(struct gathering *gathering)

@@ -10,10 +10,11 @@
 
 #include "known_names.h"
 #include "promise.h"
+#include "told.h"
 
 bool refuse(struct reading *reading, const char *remedy, const char *what)
 {
-    fprintf(stderr, "maydeck: error: %s\n  remedy: %s\n", what, remedy);
+    told_refusal(text_format(reading->arena, "maydeck: error: %s\n  remedy: %s\n", what, remedy));
     reading->status = EXIT_USE;
     return false;
 }

@@ -1,6 +1,7 @@
 /* command_renew.c - which cards on board are to be replaced, and why; what card a code is of; and
  * printing those to be replaced (room: app). */
 #include "renew.h"
+#include "told.h"
 
 #include <stdio.h>
 
@@ -61,7 +62,7 @@ static enum exit_status reprints_print(const struct renewing *renewing)
         worst = status > worst ? status : worst;
     }
     if (renewing->reprint_count == 0)
-        printf("nothing is to be printed\n");
+        told_lines("nothing is to be printed\n");
     return worst;
 }
 

@@ -25,10 +25,10 @@ static void next_begin(struct telling *telling)
 static void cards_list(const struct sheets *sheets)
 {
     const struct sheet_set *set = sheets->set;
-    printf("%s: %zu cards. Name one with --card, or take --all:\n", sheets->boat->key,
-           set->count);
+    told_lines("%s: %zu cards. Name one with --card, or take --all:\n", sheets->boat->key,
+               set->count);
     for (size_t i = 0; i < set->count; i++)
-        printf("  %-24s %s\n", set->sheets[i]->id, set->sheets[i]->name);
+        told_lines("  %-24s %s\n", set->sheets[i]->id, set->sheets[i]->name);
 }
 
 static void reasons_print(const struct options *options, const struct sheets *sheets)
@@ -114,7 +114,7 @@ static void boat_end(void *run, struct boat_job *boat)
     if (boat->parts_made > 0 || telling->options->json)
         return;
     next_begin(run);
-    printf("%s: no cards: errors in her file or in the base's\n", boat->key);
+    told_lines("%s: no cards: errors in her file or in the base's\n", boat->key);
 }
 
 /* False, with a problem, when there is no such figure. */

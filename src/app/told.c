@@ -1,7 +1,8 @@
-/* told.c - text on standard output, in lines no wider than the terminal (room: app). Never cuts a
- * word, and sends a terminal no codes. */
+/* told.c - text on standard output and standard error, in lines no wider than the terminal (room:
+ * app). Never cuts a word, and sends a terminal no codes. */
 #include "told.h"
 
+#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -21,15 +22,21 @@ static size_t columns_parse(const char *text)
     return columns < COLUMNS_LEAST || columns > COLUMNS_MOST ? 0 : columns;
 }
 
-size_t told_columns(void)
+/* Of what is told through that descriptor; 0: any. */
+static size_t columns_of(int file)
 {
     struct winsize size = {0};
     size_t asked = columns_parse(getenv("COLUMNS"));
     if (asked > 0)
         return asked;
-    if (isatty(STDOUT_FILENO) != 1 || ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0)
+    if (isatty(file) != 1 || ioctl(file, TIOCGWINSZ, &size) != 0)
         return 0;
     return size.ws_col < COLUMNS_LEAST ? 0 : size.ws_col;
+}
+
+size_t told_columns(void)
+{
+    return columns_of(STDOUT_FILENO);
 }
 
 static size_t characters_of(const char *at, size_t length)
@@ -174,16 +181,45 @@ size_t lines_width(const struct text_builder *text)
     return widest;
 }
 
-void told_print(const struct text_builder *text)
+/* What folding one text may take. */
+#define FOLDED_LIMIT ((size_t)256 * 1024 * 1024)
+
+static void text_fold(const char *text, size_t length, size_t columns, FILE *stream)
 {
-    struct text_builder folded = text_builder_in(text->arena);
-    size_t columns = told_columns();
-    if (text->length == 0)
-        return;
     if (columns == 0) {
-        fwrite(text->at, 1, text->length, stdout);
+        fwrite(text, 1, length, stream);
         return;
     }
-    lines_fold(text->at, text->length, columns, &folded);
-    fwrite(folded.at, 1, folded.length, stdout);
+    struct arena *arena = arena_new(FOLDED_LIMIT);
+    struct text_builder folded = text_builder_in(arena);
+    lines_fold(text, length, columns, &folded);
+    fwrite(folded.at, 1, folded.length, stream);
+    arena_free(arena);
+}
+
+void told_print(const struct text_builder *text)
+{
+    if (text->length > 0)
+        text_fold(text->at, text->length, told_columns(), stdout);
+}
+
+void told_lines(const char *format, ...)
+{
+    size_t columns = told_columns();
+    va_list list;
+    va_start(list, format);
+    if (columns == 0) {
+        vprintf(format, list);
+    } else {
+        struct arena *arena = arena_new(FOLDED_LIMIT);
+        const char *text = text_format_list(arena, format, list);
+        text_fold(text, strlen(text), columns, stdout);
+        arena_free(arena);
+    }
+    va_end(list);
+}
+
+void told_refusal(const char *text)
+{
+    text_fold(text, strlen(text), columns_of(STDERR_FILENO), stderr);
 }

@@ -1,5 +1,5 @@
-/* told.h - text on standard output, in lines no wider than the terminal (room: app). Private to
- * src/app. */
+/* told.h - text on standard output and standard error, in lines no wider than the terminal (room:
+ * app). Private to src/app. */
 #ifndef MAYDECK_TOLD_H
 #define MAYDECK_TOLD_H
 
@@ -18,5 +18,11 @@ size_t lines_width(const struct text_builder *text);
 
 /* The text on standard output, folded. Nothing of it may be meant for a program. */
 void told_print(const struct text_builder *text);
+
+/* The same by a format. */
+void told_lines(const char *format, ...) __attribute__((format(printf, 1, 2)));
+
+/* The text on standard error, folded to the width of the terminal that this is. */
+void told_refusal(const char *text);
 
 #endif
