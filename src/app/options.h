@@ -23,8 +23,6 @@ enum command_bit {
     OF_VERIFY = 1 << 13,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
              OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY | OF_VERIFY,
-    OF_GIVEN = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL,   /* those that take a boat's file from
-                                 standard input */
     OF_PRINTED = OF_VERIFY,   /* those that are given what was printed in the place of a base */
     OF_FILE = OF_TAKE,        /* those that are given a file behind the base */
 };
@@ -39,6 +37,9 @@ enum option_kind {
     OPTION_HELP,    /* told at once */
     OPTION_VERSION,
 };
+
+/* Those that take a boat's file from standard input. */
+enum { OF_GIVEN = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL };
 
 /* One option as some commands have it. Another command may have it in other words, in a row
  * of its own; no command has two rows of one name. */

@@ -46,9 +46,11 @@ on="--date $print_date"
     document due-until 1 maydeck-due-1 'base date until dates' due "$base" --json --until 2027-01-31 $on
     document verify 0 maydeck-verify-1 'folder list files' verify "$scratch/cards" --json
 }
-for topic in $("$MAYDECK" help list | sed -n 's/^\([a-z]*\)   *[^ ].*/\1/p'); do
+for topic in $("$MAYDECK" list 2>&1 | sed -n 's/.*write one of: //p' | tr -d ,); do
     document "list-$topic" 0 maydeck-list-1 "language $topic" list "$topic" --json
 done
+
+[ -s "$scratch/list-items.json" ] || not_ok json-lists 'no list was tried'
 
 # ---- the same facts as the text ----
 
