@@ -139,4 +139,38 @@ sys.stdout.write(told.replace(b"\r\n", b"\n").decode())
 PROGRAM
 COLUMNS=60 "$MAYDECK" list natures >"$scratch/free"
 expect_empty width-terminal "$(diff "$scratch/free" "$scratch/found")"
+
+# In a window of 60 columns, and in a pager that is left before the end.
+if command -v tmux >/dev/null 2>&1 && command -v less >/dev/null 2>&1; then
+    socket=maydeck-$$
+    # shown: the window as it stands, without empty lines
+    shown() {
+        tmux -L "$socket" capture-pane -p -S - -t width | sed '/^$/d'
+    }
+    # typed TEXT WAIT: types the line and waits until the window shows the other text
+    typed() {
+        tmux -L "$socket" send-keys -t width "$1" Enter
+        tries=0
+        until shown | grep -qx "$2" || [ $tries -ge 100 ]; do
+            sleep 0.1
+            tries=$((tries + 1))
+        done
+    }
+    tmux -L "$socket" -f /dev/null new-session -d -x 60 -y 24 -s width "PS1='$ ' LESS= sh"
+    tmux -L "$socket" set-option -t width status off >/dev/null 2>&1
+    typed "$MAYDECK due tests/fleet --date $print_date >/dev/null; $MAYDECK list natures; echo told-\$?" told-0
+    shown | sed -n '/^nature: /,/^told-0$/p' >"$scratch/window"
+    COLUMNS=60 "$MAYDECK" list natures >"$scratch/free"
+    echo told-0 >>"$scratch/free"
+    expect_empty width-tmux "$(diff "$scratch/free" "$scratch/window")"
+    tmux -L "$socket" send-keys -t width C-l
+    typed "clear; $MAYDECK check tests/fleet | less; echo left-\$?" 'tests/fleet/boats/bramble.yaml:4:3:.*'
+    tmux -L "$socket" send-keys -t width q
+    typed '' left-0
+    expect_equal width-pager left-0 "$(shown | grep '^left-')"
+    expect_empty width-pager-told "$(shown | grep -i 'failure\|remedy\|pipe')"
+    tmux -L "$socket" kill-server
+else
+    skip width-tmux 'tmux or less is not installed'
+fi
 exit $failures
