@@ -95,11 +95,19 @@ static void mark_add(const struct folding *folding)
         text_add(folding->out, "~");
 }
 
+/* What stands far in goes on further out, where half of the width would be lost. */
+static size_t hanging_of(const struct folding *folding)
+{
+    size_t hanging = folding->indent + HANGING;
+    return hanging > folding->columns / 2 ? HANGING : hanging;
+}
+
 static void part_end(struct folding *folding, const char *mark)
 {
+    size_t hanging = hanging_of(folding);
     mark_add(folding);
-    text_add_format(folding->out, "\n%*s%s", (int)(folding->indent + HANGING), "", mark);
-    folding->shift = folding->written = folding->indent + HANGING + strlen(mark);
+    text_add_format(folding->out, "\n%*s%s", (int)hanging, "", mark);
+    folding->shift = folding->written = hanging + strlen(mark);
     folding->from = folding->at;
 }
 

@@ -201,6 +201,23 @@ if [ -e /dev/full ]; then
     grep -q 'failure: standard output could not be written' "$scratch/stderr" || not_ok stream-full-told
 fi
 
+# A boat of whom not all could be read is not taken for one with less.
+if [ "$VARIANT" = san ]; then
+    skip stream-read-fails 'the shim and the sanitizers both stand before the system calls'
+else
+    mkdir "$scratch/faulty"
+    cp $base/boats/bramble.yaml "$scratch/faulty"
+    for at in 1 2; do
+        env LD_PRELOAD="$SHIM" FAULT_CALL=read FAULT_AT=$at FAULT_ERRNO=EIO FAULT_FOLDER="$scratch/faulty" \
+            "$MAYDECK" print $base --boat - --as bramble -o - --date "$print_date" <"$scratch/faulty/bramble.yaml" \
+            >"$scratch/stdout" 2>"$scratch/stderr"
+        expect_equal "stream-read-fails-$at" 3 $?
+        expect_empty "stream-read-fails-$at-silent" "$(cat "$scratch/stdout")"
+        grep -q '^maydeck: failure: standard input cannot be read: Input/output error' "$scratch/stderr" ||
+            not_ok "stream-read-fails-$at-told" "$(cat "$scratch/stderr")"
+    done
+fi
+
 # gone NAME STATUS TEXT ARGUMENT...: the reader of standard output is gone before anything is written
 gone() {
     name=stream-gone-$1 want=$2 text=$3

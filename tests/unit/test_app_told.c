@@ -56,6 +56,12 @@ static void test_word_never_cut(void **state)
     assert_string_equal(folded(*state, five, 5), five);
 }
 
+static void test_far_in(void **state)
+{
+    assert_string_equal(folded(*state, "            aa bbbbbbbb cccccc\n", 20),
+                        "            aa\n  bbbbbbbb cccccc\n");
+}
+
 /* Lines of YAML that are to be pasted stay YAML. */
 static void test_comment_goes_on(void **state)
 {
@@ -93,6 +99,7 @@ int main(void)
         cmocka_unit_test(test_lines_kept),
         cmocka_unit_test(test_lines_folded),
         cmocka_unit_test(test_word_never_cut),
+        cmocka_unit_test(test_far_in),
         cmocka_unit_test(test_comment_goes_on),
         cmocka_unit_test(test_marks_follow),
         cmocka_unit_test(test_widest_line),
