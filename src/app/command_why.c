@@ -133,6 +133,13 @@ static bool figure_is_known(const struct options *options, const struct fleet *f
     return false;
 }
 
+/* No boat has any of the cards that were asked for. */
+static bool is_refused(const struct telling *telling, const struct fleet *fleet)
+{
+    return status_of(fleet_problems(fleet), SEVERITY_HELD) == EXIT_USE &&
+           why_told_nothing(&telling->gathering);
+}
+
 enum exit_status command_why(const struct options *options)
 {
     static const struct job_use use = {.last = STEP_COMPOSE, .begin = boat_begun_why,
@@ -145,7 +152,7 @@ enum exit_status command_why(const struct options *options)
         struct job job = job_of(options, &fleet);
         telling.gathering.arena = fleet.arena;
         job_run(&job, &use, &telling);
-        if (options->json)
+        if (options->json && !is_refused(&telling, &fleet))
             why_json_print(options, &telling.gathering);
     }
     enum exit_status status = report_of_cards(&fleet);

@@ -159,9 +159,9 @@ enum exit_status renew_codes(struct renewing *renewing)
     bool all = true;
     for (size_t i = 0; i < asking.codes.count; i++)
         all = code_judge(&asking, i) && all;
-    if (renewing->options->json)
+    if (renewing->options->json && asking.codes.count > 0)
         codes_json_print(renewing, asking.told, asking.codes.count);
-    else
+    else if (!renewing->options->json)
         codes_text_print(asking.told, asking.codes.count, renewing->fleet->arena);
     return all ? EXIT_GOOD : EXIT_FOUND;
 }

@@ -10,8 +10,8 @@
 size_t told_columns(void);
 
 /* Lines that are wider than that are broken at spaces, and go on two characters further in (of one
- * that begins far in, two from the edge). No word is broken, so one that is wider stands alone.
- * What a line of ^~~ marked stays marked, and a comment of YAML a comment. 0: no line is touched. */
+ * that begins far in, two from the edge). No word is broken: one that is wider stands alone. What
+ * a line of ^~~ marked stays marked, and a comment of YAML a comment. 0: no line is touched. */
 void lines_fold(const char *text, size_t length, size_t columns, struct text_builder *out);
 
 /* Characters of the widest line. */

@@ -157,6 +157,14 @@ void why_figure_add(struct why_gathering *gathering, const struct sheets *sheets
     boat->figures.at = boat->figure_rows;
 }
 
+bool why_told_nothing(const struct why_gathering *gathering)
+{
+    size_t told = 0;
+    for (size_t i = 0; i < gathering->count; i++)
+        told += gathering->boats[i].cards.count + gathering->boats[i].figures.count;
+    return told == 0;
+}
+
 /* ---- the whole ---- */
 
 struct why_object {

@@ -26,6 +26,9 @@ void why_card_add(struct why_gathering *gathering, const struct sheets *sheets,
 void why_figure_add(struct why_gathering *gathering, const struct sheets *sheets,
                     const struct figure *figure);
 
+/* Is there neither a card nor a figure? */
+bool why_told_nothing(const struct why_gathering *gathering);
+
 void why_json_print(const struct options *options, const struct why_gathering *gathering);
 
 #endif

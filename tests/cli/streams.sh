@@ -35,9 +35,15 @@ check-list|check --list|check --list --schema
 check-json|check "$fleet" --json --date "$print_date"|check "$scratch" --json
 why|why "$fleet" --all --date "$print_date"|why "$fleet" --figure nothing
 why-card|why "$fleet" --card flooding --json --date "$print_date"|why "$fleet" --card nothing --date "$print_date"
+why-json|why "$fleet" --json --date "$print_date"|why "$fleet" --card nothing --json --date "$print_date"
 why-sign-off|why "$fleet" --sign-off|why "$fleet" --sign-off --all
 call|call "$fleet"|call "$fleet" --nature nothing
 call-card|call "$fleet" --card flooding --date "$print_date"|call "$fleet" --card flooding,safety_plan --date "$print_date"
+call-json|call "$fleet" --json|call "$fleet" --card nothing --json --date "$print_date"
+renew-json|renew "$fleet" --json --date "$print_date"|renew "$fleet" --code nothing --json
+due-json|due "$fleet" --json --date "$print_date"|due "$fleet" --boat nobody --json
+verify-json|verify "$scratch/cards" --json|verify "$scratch/nowhere" --json
+list-json|list items --json|list items --lang xx --json
 brief|brief "$fleet" -o "$scratch/out" --from 2026-12-05 --to 2026-12-12 --people 4 --date "$print_date"|brief "$fleet" -o -
 start|start "$scratch/new" --boat tern|start "$scratch/new" --hull raft --boat gull
 list|list items|list nothing
