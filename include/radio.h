@@ -192,4 +192,7 @@ void script_choice_add(struct text_builder *out, const char *words);
 /* The script as plain lines of text, blanks as "____ (name)". */
 const char *script_text(const struct script *script, struct arena *arena);
 
+/* One line of it without its label. */
+const char *script_line_text(const struct script_line *line, struct arena *arena);
+
 #endif

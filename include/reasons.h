@@ -22,6 +22,19 @@ const char *condition_words(const struct condition *condition, struct arena *are
 void card_reasons(const struct compose_input *input, const struct sheet_set *set,
                   const struct sheet *sheet, struct text_builder *out);
 
+/* One line of such an explanation, unbroken. */
+struct reason {
+    size_t depth;              /* 0: a part of the card; 1: what belongs to it; 2: a detail */
+    const char *text;
+    struct place place;        /* what it stands on, where a file is named; else NO_PLACE */
+};
+struct reason_list { struct reason *rows; size_t count, room; };
+
+/* The same as rows, which live as long as the arena. */
+struct reason_list card_reason_rows(const struct compose_input *input,
+                                    const struct sheet_set *set, const struct sheet *sheet,
+                                    struct arena *arena);
+
 /* What the record gives for the base and the skipper alone: each figure of `check` that
  * has a result, with its inputs and formula. Nothing where there is none. */
 void figures_for_base(const struct compose_input *input, struct text_builder *out);
@@ -32,5 +45,8 @@ void figures_for_base(const struct compose_input *input, struct text_builder *ou
  * has no cards. */
 void figure_reasons(const struct compose_input *input, const struct sheet_set *set,
                     const struct figure *figure, struct text_builder *out);
+struct reason_list figure_reason_rows(const struct compose_input *input,
+                                      const struct sheet_set *set, const struct figure *figure,
+                                      struct arena *arena);
 
 #endif

@@ -45,6 +45,11 @@ enum source_result {
 enum source_result source_read(struct arena *arena, const char *path, size_t limit,
                                struct source **out);
 
+/* Reads what a pipe, a file or a terminal gives through that descriptor to its end, under the name
+ * by which messages are to call it. Waits where nothing comes. */
+enum source_result source_read_stream(struct arena *arena, int file, const char *name,
+                                      size_t limit, struct source **out);
+
 /* A source from bytes in memory (tests, and texts made by the program). */
 struct source *source_from(struct arena *arena, const char *name, const char *bytes,
                            size_t length);

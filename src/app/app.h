@@ -12,16 +12,21 @@
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
+/* What stands for standard input, and for standard output. */
+#define STREAM_NAME "-"
+
 /* What `list` tells of, and the words by which it is asked. */
 #define LIST_TOPIC_LIST(X) \
     X(LIST_ITEMS, "items") X(LIST_ZONES, "zones") X(LIST_CARDS, "cards") \
-    X(LIST_NATURES, "natures") X(LIST_FIELDS, "fields")
+    X(LIST_NATURES, "natures") X(LIST_FIELDS, "fields") X(LIST_CHECKS, "checks") \
+    X(LIST_RULES, "rules") X(LIST_FIGURES, "figures") X(LIST_STATUSES, "statuses")
 enum list_topic { LIST_NONE, LIST_TOPIC_LIST(CHOICE_NAME) LIST_TOPIC_COUNT };
 extern const char *const list_topic_words[];   /* NULL-ended, each at its value less one */
 
 struct options {
     const char *base;         /* the base folder */
-    struct names boats;       /* those named; none: all */
+    struct names boats;       /* those named; none: all; STREAM_NAME: from standard input */
+    const char *as;           /* which boat that is; NULL: by her name */
     struct names cards;       /* those named, by card or procedure; none: all */
     struct names languages;   /* of the cards; none: the base's first */
     const char *output;       /* folder for what is made */

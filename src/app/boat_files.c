@@ -9,8 +9,7 @@
 
 /* ---- which boats there are ---- */
 
-/* alder.yaml, boats/alder.yaml: the file is named, not the boat. */
-static const char *boat_of_file(const struct fleet *fleet, const char *file)
+const char *boat_of_file(const struct fleet *fleet, const char *file)
 {
     const char *name = strrchr(file, '/') == NULL ? file : strrchr(file, '/') + 1;
     if (!text_ends(name, ".yaml"))
@@ -85,6 +84,8 @@ bool boats_list(const struct options *options, struct fleet *fleet)
         else
             boat_stray_tell(fleet, folder, name);
     }
+    if (boat_is_given(options))
+        return boat_given_take(options, fleet);
     if (fleet->base_keys.count > 0)
         return boats_choose(options, fleet);
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
@@ -138,7 +139,8 @@ static void other_read(const struct fleet *fleet, const char *path, const char *
 static void asked_read(const struct fleet *fleet, const char *path, struct boat_asked *boat)
 {
     struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
-    boat->source = file_read(path, absent, fleet->arena, boat->problems);
+    if (boat->source == NULL)
+        boat->source = file_read(path, absent, fleet->arena, boat->problems);
     if (boat->source != NULL)
         identities_add(fleet->identities, boat->source, boat->key);
 }
@@ -166,11 +168,11 @@ void boats_read(const struct options *options, unsigned needs, struct fleet *fle
         struct arena *own = arena_new(FILE_ARENA_LIMIT);
         const char *path = text_format(own, "%s/%s.yaml", folder, key);
         bool asked = next < fleet->boat_count && text_equal(fleet->boats[next].key, key);
+        bool later = (needs & NEED_BOATS_LATER) != 0 && !boat_is_given(options);
         if (!asked)
             other_read(fleet, path, key);
         else
-            ((needs & NEED_BOATS_LATER) != 0 ? asked_identities_read : asked_read)(
-                fleet, path, &fleet->boats[next++]);
+            (later ? asked_identities_read : asked_read)(fleet, path, &fleet->boats[next++]);
         arena_free(own);
     }
 }

@@ -2,8 +2,6 @@
  * app). Never takes a magnetic bearing for a true one. */
 #include "call_place.h"
 
-#include <stdio.h>
-
 #include "radio.h"
 
 /* ---- reading ---- */
@@ -89,37 +87,42 @@ bool call_place_read(const struct options *options, const struct fleet *fleet,
     return position && bearing && time;
 }
 
-/* ---- printing ---- */
-
-static void side_compare(const struct hemisphere_value *area, int64_t e7,
-                         const char *const *words)
-{
-    if ((e7 > 0 && area->value == HEMISPHERE_DOWN) || (e7 < 0 && area->value == HEMISPHERE_UP))
-        printf("  Is the hemisphere right? The base's boats sail %s.\n",
-               choice_word(words, area->value));
-}
+/* ---- telling ---- */
 
 /* A wrong letter is easily given; the boat may still be there. */
-static void area_compare(const struct position *position, const struct base_record *base)
+static const char *side_doubt(const struct hemisphere_value *area, int64_t e7,
+                              const char *const *words, struct arena *arena)
 {
-    side_compare(&base->latitude, position->latitude_e7, latitude_words);
-    side_compare(&base->longitude, position->longitude_e7, longitude_words);
+    bool doubtful = (e7 > 0 && area->value == HEMISPHERE_DOWN) ||
+                    (e7 < 0 && area->value == HEMISPHERE_UP);
+    return !doubtful ? NULL
+                     : text_format(arena,
+                                   "Is the hemisphere right? The base's boats sail %s.",
+                                   choice_word(words, area->value));
 }
 
-static void position_print(const struct call_place *place, const struct fleet *fleet)
+struct position_told position_told_of(const struct call_place *place, const struct fleet *fleet)
 {
     const struct position *position = &place->position;
+    const struct base_record *base = fleet->base;
     struct arena *arena = fleet->arena;
-    printf("\n%s\n  %s\n  %s\n  %s\n",
-           place->of_another ? "POSITION OF THE VESSEL IN DISTRESS" : "POSITION",
-           position_text(arena, position, POSITION_DEGREES, 5),
-           position_text(arena, position, POSITION_MINUTES_OF, 3),
-           position_text(arena, position, POSITION_SECONDS_OF, 1));
-    area_compare(position, fleet->base);
-    printf("  SAY: %s\n", position_spoken(arena, position, POSITION_SAID_DECIMALS));
+    const char *both[] = {
+        side_doubt(&base->latitude, position->latitude_e7, latitude_words, arena),
+        side_doubt(&base->longitude, position->longitude_e7, longitude_words, arena)};
+    const char **doubts = arena_array(arena, 2, sizeof *doubts);
+    size_t count = 0;
+    for (size_t i = 0; i < 2; i++)
+        if (both[i] != NULL)
+            doubts[count++] = both[i];
+    return (struct position_told){
+        .degrees = position_text(arena, position, POSITION_DEGREES, 5),
+        .minutes = position_text(arena, position, POSITION_MINUTES_OF, 3),
+        .seconds = position_text(arena, position, POSITION_SECONDS_OF, 1),
+        .say = position_spoken(arena, position, POSITION_SAID_DECIMALS),
+        .of_another = place->of_another, .doubts = {doubts, count}};
 }
 
-static void bearing_print(const struct bearing *bearing, const struct fleet *fleet)
+struct bearing_told bearing_told_of(const struct bearing *bearing, const struct fleet *fleet)
 {
     const struct base_record *base = fleet->base;
     struct arena *arena = fleet->arena;
@@ -127,22 +130,50 @@ static void bearing_print(const struct bearing *bearing, const struct fleet *fle
     int64_t from = bearing_reverse(towards);
     const char *digits = bearing_text(arena, from);
     uint32_t bad = 0;
-    printf("\nBEARING\n  the mark bears %s TRUE", bearing_text(arena, towards));
-    if (bearing->magnetic)
-        printf(" (%s MAGNETIC, variation %s, %s)", bearing_text(arena, bearing->milli),
-               variation_text(arena, base->variation_tenths),
-               base->variation_on.given ? base->variation_on.text : "date not recorded");
-    printf("\n  direction FROM the mark: %s TRUE (%s)\n", digits, compass_point(from));
-    printf("  SAY: %s DEGREES TRUE, ____ (miles) MILES FROM ____ (the mark)\n",
-           spell(arena, digits, &bad));
+    struct bearing_told told = {
+        .mark = bearing_text(arena, towards), .from_mark = digits, .point = compass_point(from),
+        .say = text_format(arena, "%s DEGREES TRUE, ____ (miles) MILES FROM ____ (the mark)",
+                           spell(arena, digits, &bad))};
+    if (bearing->magnetic) {
+        told.magnetic = bearing_text(arena, bearing->milli);
+        told.variation = variation_text(arena, base->variation_tenths);
+        told.variation_on = base->variation_on.given ? base->variation_on.text : NULL;
+    }
+    return told;
 }
 
-void call_place_print(const struct call_place *place, const struct fleet *fleet)
+static void position_add(const struct call_place *place, const struct fleet *fleet,
+                         struct text_builder *out)
+{
+    const struct position_told told = position_told_of(place, fleet);
+    const char *const *doubts = told.doubts.at;
+    text_add_format(out, "\n%s\n  %s\n  %s\n  %s\n",
+                    told.of_another ? "POSITION OF THE VESSEL IN DISTRESS" : "POSITION",
+                    told.degrees, told.minutes, told.seconds);
+    for (size_t i = 0; i < told.doubts.count; i++)
+        text_add_format(out, "  %s\n", doubts[i]);
+    text_add_format(out, "  SAY: %s\n", told.say);
+}
+
+static void bearing_add(const struct bearing *bearing, const struct fleet *fleet,
+                        struct text_builder *out)
+{
+    const struct bearing_told told = bearing_told_of(bearing, fleet);
+    text_add_format(out, "\nBEARING\n  the mark bears %s TRUE", told.mark);
+    if (told.magnetic != NULL)
+        text_add_format(out, " (%s MAGNETIC, variation %s, %s)", told.magnetic, told.variation,
+                        told.variation_on == NULL ? "date not recorded" : told.variation_on);
+    text_add_format(out, "\n  direction FROM the mark: %s TRUE (%s)\n  SAY: %s\n",
+                    told.from_mark, told.point, told.say);
+}
+
+void call_place_add(const struct call_place *place, const struct fleet *fleet,
+                    struct text_builder *out)
 {
     if (place->position_given)
-        position_print(place, fleet);
+        position_add(place, fleet, out);
     if (place->bearing_given)
-        bearing_print(&place->bearing, fleet);
+        bearing_add(&place->bearing, fleet, out);
     if (place->time != NULL)
-        printf("\nTIME\n  %s\n", place->time_told);
+        text_add_format(out, "\nTIME\n  %s\n", place->time_told);
 }

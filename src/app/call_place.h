@@ -3,6 +3,7 @@
 #define MAYDECK_CALL_PLACE_H
 
 #include "fleet.h"
+#include "json.h"
 #include "position.h"
 
 struct call_place {
@@ -23,8 +24,23 @@ bool call_place_read(const struct options *options, const struct fleet *fleet,
 bool call_time_read(const struct options *options, const struct fleet *fleet,
                     struct call_place *place);
 
-/* Prints the position in its three forms and as it is spoken; the true bearing and the
- * direction from the mark. */
-void call_place_print(const struct call_place *place, const struct fleet *fleet);
+/* A position in its three forms and as it is spoken, and what makes one doubt it (texts). */
+struct position_told {
+    const char *degrees, *minutes, *seconds, *say;
+    bool of_another;
+    struct json_list doubts;
+};
+struct position_told position_told_of(const struct call_place *place, const struct fleet *fleet);
+
+/* The true bearing of a mark and the true direction from it, in three figures; NULL: the bearing
+ * was not magnetic, or that is not recorded. */
+struct bearing_told {
+    const char *mark, *from_mark, *point, *magnetic, *variation, *variation_on, *say;
+};
+struct bearing_told bearing_told_of(const struct bearing *bearing, const struct fleet *fleet);
+
+/* Adds all that is given of these, and the time, as text. */
+void call_place_add(const struct call_place *place, const struct fleet *fleet,
+                    struct text_builder *out);
 
 #endif

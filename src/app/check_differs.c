@@ -3,8 +3,8 @@
 #include "check_rest.h"
 #include "findings.h"
 #include "job.h"
+#include "told.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* What a line says, and the boats of which it is true: how they differ, or who walked round
@@ -116,5 +116,5 @@ void boats_differ_print(const struct options *options, const struct fleet *fleet
     text_add(&out, "");
     for (size_t i = 0; i < fleet->models.count; i++)
         model_print(&run, model_key(fleet->models.rows[i]), &out);
-    fwrite(out.at, 1, out.length, stdout);
+    told_print(&out);
 }

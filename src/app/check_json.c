@@ -5,8 +5,6 @@
 
 #include <stdio.h>
 
-#define MEMBERS_OF(rows) rows, sizeof rows / sizeof *(rows)
-
 /* ---- problems ---- */
 
 struct problem_object {
@@ -214,13 +212,10 @@ static const struct json_member check_members[] = {
 static const struct json_shape check_shape = {"check", sizeof(struct check_object),
                                               MEMBERS_OF(check_members)};
 
-/* Written in one go at the end, so that a run that fails on the way leaves no half of a
- * document. */
 void check_json_print(const struct options *options, const struct fleet *fleet,
                       const struct check_row *rows, size_t count)
 {
     struct arena *arena = fleet->arena;
-    struct text_builder out = text_builder_in(arena);
     struct boat_object *boats = arena_array(arena, count, sizeof *boats);
     bool charter = options->from.year != 0;
     for (size_t i = 0; i < count; i++)
@@ -232,8 +227,7 @@ void check_json_print(const struct options *options, const struct fleet *fleet,
         .to = date_text(arena, charter ? options->to : options->today),
         .boats = {boats, count},
         .problems = problem_objects_of(fleet_problems_of_no_boat(fleet), arena)};
-    json_add(&check_shape, &whole, &out);
-    fwrite(out.at, 1, out.length, stdout);
+    json_print(&check_shape, &whole, arena);
 }
 
 #define SCHEMA_LIMIT ((size_t)1024 * 1024)

@@ -5,6 +5,7 @@
 #include "gear_date.h"
 #include "item_fields.h"
 #include "starter.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -182,10 +183,32 @@ static void line_print(const char *const *texts, const int widths[COLUMNS],
     text_add_format(out, "%s\n", texts[COLUMNS - 1]);
 }
 
+/* A boat by herself, a line a column. */
+static void boat_row_tell(const struct check_row *row, struct text_builder *out)
+{
+    struct cells cells = row_cells(row);
+    for (int column = 0; column < COLUMNS; column++)
+        text_add_format(out, "%s%s: %s\n", column == 0 ? "" : "  ", heads[column],
+                        cells.at[column]);
+}
+
+static bool is_wider_than_terminal(const int widths[COLUMNS])
+{
+    size_t width = 2 * (COLUMNS - 1), columns = told_columns();
+    for (int column = 0; column < COLUMNS; column++)
+        width += (size_t)widths[column];
+    return columns > 0 && width > columns;
+}
+
 static void table_print(const struct check_row *rows, size_t count, struct text_builder *out)
 {
     int widths[COLUMNS];
     widths_find(rows, count, widths);
+    if (is_wider_than_terminal(widths)) {
+        for (size_t i = 0; i < count; i++)
+            boat_row_tell(&rows[i], out);
+        return;
+    }
     line_print(heads, widths, out);
     for (size_t i = 0; i < count; i++) {
         struct cells cells = row_cells(&rows[i]);

@@ -1,6 +1,8 @@
 /* columns.c - objects as aligned columns by the table of their members (room: app). Never
- * shortens a value. */
+ * shortens a value: where the columns are wider than the terminal, each object is told by itself,
+ * a line a member. */
 #include "lists.h"
+#include "told.h"
 
 enum { BETWEEN_COLUMNS = 2 };
 
@@ -95,5 +97,34 @@ void columns_add(const struct json_shape *shape, const struct json_list *rows,
             cell_add(column_cell(&shape->members[i], row_at(shape, rows, row), arena), widths[i],
                      &owed, out);
         text_add(out, "\n");
+    }
+}
+
+/* An object by itself: the first member as a head, and what the others say below it. */
+static void object_tell(const struct json_shape *shape, const void *object,
+                        struct text_builder *out)
+{
+    bool headed = false;
+    for (size_t i = 0; i < shape->count; i++) {
+        const char *cell = column_cell(&shape->members[i], object, out->arena);
+        if (text_empty(cell))
+            continue;
+        text_add_format(out, "%s%s: %s\n", headed ? "  " : "", shape->members[i].name, cell);
+        headed = true;
+    }
+}
+
+void columns_print(const struct json_shape *shape, const struct json_list *rows,
+                   struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena), apart = text_builder_in(arena);
+    size_t columns = told_columns();
+    columns_add(shape, rows, arena, &out);
+    if (columns > 0 && lines_width(&out) > columns) {
+        for (size_t row = 0; row < rows->count; row++)
+            object_tell(shape, row_at(shape, rows, row), &apart);
+        told_print(&apart);
+    } else {
+        told_print(&out);
     }
 }

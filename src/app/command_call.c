@@ -1,8 +1,8 @@
 /* command_call.c - what one boat says on the radio, on the screen (room: app). */
-#include "call_place.h"
+#include "call_told.h"
 #include "job.h"
 
-#include <stdio.h>
+#include <string.h>
 
 /* One call of the command. */
 struct call {
@@ -10,7 +10,8 @@ struct call {
     const struct fleet *fleet;
     struct call_place place;
     struct boat_job *boat;    /* who calls */
-    bool told;                /* all that was asked for was printed */
+    struct call_told told;
+    bool shown;               /* all that was asked for was told; else nothing is */
 };
 
 /* ---- is it asked for rightly? ---- */
@@ -69,51 +70,48 @@ static bool nature_known(const struct options *options, const struct fleet *flee
 
 /* ---- what is said ---- */
 
-static void lines_print(const struct call *call, const struct script *script)
+/* The script with the place and time that are given. */
+static void lines_tell(struct call *call, const struct script *script)
 {
-    struct arena *arena = call->boat->arena;
+    struct arena *arena = call->told.arena;
     if (call->place.position_given)
         script = script_placed(script, &call->place.position, arena);
     if (call->place.time != NULL)
         script = script_timed(script, call->place.time, arena);
-    fputs(script_text(script, arena), stdout);
+    told_lines_add(&call->told, script);
 }
 
-static void said_line_print(struct arena *arena, const char *line)
+static void said_line_tell(struct call *call, const char *lead, const char *line)
 {
     if (line != NULL)
-        printf("%s\n", text_plain(arena, line));
+        told_line_add(&call->told, lead, "  ", text_plain(call->told.arena, line));
 }
 
 /* The other blocks of the distress card, as they stand on it. No position and no time is filled
  * in: in a relay they are another boat's. */
-static void section_print(struct arena *arena, const struct section_facts *section)
+static void card_section_tell(struct call *call, const struct section_facts *section)
 {
-    puts("");
-    if (!text_empty(section->title))
-        printf("%s\n", section->title);
-    said_line_print(arena, section->note);
+    told_section_add(&call->told, text_empty(section->title) ? NULL : section->title);
+    said_line_tell(call, NULL, section->note);
     for (size_t i = 0; i < section->hint_count; i++)
-        said_line_print(arena, section->hints[i].text);
-    for (size_t i = 0; i < section->line_count; i++) {
-        if (section->lead != NULL && section->lead[i] != NULL)
-            printf("%s  ", section->lead[i]);
-        said_line_print(arena, section->lines[i].text);
-    }
+        said_line_tell(call, NULL, section->hints[i].text);
+    for (size_t i = 0; i < section->line_count; i++)
+        said_line_tell(call, section->lead == NULL ? NULL : section->lead[i],
+                       section->lines[i].text);
     if (section->script != NULL)
-        fputs(script_text(section->script, arena), stdout);
-    said_line_print(arena, section->end_note);
+        told_lines_add(&call->told, section->script);
+    said_line_tell(call, NULL, section->end_note);
 }
 
-static void sections_print(struct arena *arena, const struct sheet *sheet)
+static void card_sections_tell(struct call *call, const struct sheet *sheet)
 {
     for (size_t i = 0; i < sheet->block_count; i++)
         if (facts_kind_of(sheet->blocks[i].key) == FACTS_SECTION)
-            section_print(arena, sheet->blocks[i].facts.section);
+            card_section_tell(call, sheet->blocks[i].facts.section);
 }
 
 /* False when the card's script could not be made, which is told as an error. */
-static bool card_print(const struct call *call, const struct sheet_name *card)
+static bool card_tell(struct call *call, const struct sheet_name *card)
 {
     struct boat_job *boat = call->boat;
     struct compose_input input = compose_input_of(boat, boat->job->languages.rows[0]);
@@ -135,8 +133,9 @@ static bool card_print(const struct call *call, const struct sheet_name *card)
                     "from the card %s nobody can call: %s", card->id, panel->title);
     if (panel->script == NULL)
         return false;
-    lines_print(call, panel->script);
-    sections_print(boat->arena, sheet);
+    told_script_add(&call->told, "card", card->id, card->name);
+    lines_tell(call, panel->script);
+    card_sections_tell(call, sheet);
     return true;
 }
 
@@ -175,8 +174,7 @@ static bool cards_known(const struct call *call, const struct sheet_name *names,
     return all;
 }
 
-/* Where there are several, each below its title. */
-static bool cards_print(const struct call *call)
+static bool cards_tell(struct call *call)
 {
     size_t count;
     struct compose_input input = compose_input_of(call->boat, call->boat->job->languages.rows[0]);
@@ -184,16 +182,17 @@ static bool cards_print(const struct call *call)
     struct asked_cards asked = cards_choose(call, names, count);
     if (!cards_known(call, names, count))
         return false;
-    for (size_t i = 0; i < asked.count; i++) {
-        if (i > 0)
-            puts("");
-        if (asked.count > 1)
-            printf("%s:\n", asked.at[i]->name);
-        if (!card_print(call, asked.at[i]))
+    for (size_t i = 0; i < asked.count; i++)
+        if (!card_tell(call, asked.at[i]))
             return false;
-    }
     return asked.count > 0;
 }
+
+/* As JSON names them. */
+static const char *const form_words[SCRIPT_FORM_COUNT] = {
+    [SCRIPT_MAYDAY] = "mayday", [SCRIPT_PAN_PAN] = "pan_pan", [SCRIPT_SECURITE] = "securite",
+    [SCRIPT_RECEIPT] = "receipt", [SCRIPT_RELAY] = "relay", [SCRIPT_DOWNGRADE] = "downgrade",
+    [SCRIPT_CANCEL] = "cancel", [SCRIPT_CANCEL_BEACON] = "cancel_beacon"};
 
 static enum script_form form_asked(const struct options *options)
 {
@@ -224,7 +223,7 @@ static bool can_cancel(const struct options *options, struct boat_job *boat)
     return !radio && !beacon;
 }
 
-static bool form_print(const struct call *call)
+static bool form_tell(struct call *call)
 {
     const struct options *options = call->options;
     struct boat_job *boat = call->boat;
@@ -235,32 +234,56 @@ static bool form_print(const struct call *call)
         options->nature == NULL ? NULL : nature_of(choice_find(nature_words, options->nature));
     const struct script *script =
         call_script(&input, form_asked(options), nature, boat->arena, boat->problems);
-    if (script != NULL)
-        lines_print(call, script);
-    return script != NULL;
+    if (script == NULL)
+        return false;
+    told_script_add(&call->told, form_words[form_asked(options)], NULL, NULL);
+    lines_tell(call, script);
+    return true;
 }
 
-static bool spelling_print(const struct call *call)
+/* A line each. */
+static void text_lines_tell(struct call *call, const char *text)
+{
+    while (*text != '\0') {
+        size_t length = strcspn(text, "\n");
+        told_line_add(&call->told, NULL, "", arena_copy(call->told.arena, text, length));
+        text += length + (text[length] == '\n' ? 1 : 0);
+    }
+}
+
+static bool spelling_tell(struct call *call)
 {
     struct boat_job *boat = call->boat;
     const char *mmsi = boat->boat->radio.mmsi.text;
     const char *spelling = call_spelling(boat->boat, boat->arena, boat->problems);
-    if (spelling != NULL)
-        fputs(spelling, stdout);
-    if (spelling != NULL && call->options->itu_figures && mmsi != NULL)
-        printf("FOR TRAINING ONLY, the MMSI in the figure words of the Radio Regulations:\n"
-               "%s\n", spell_itu_figures(boat->arena, mmsi));
-    return spelling != NULL;
+    if (spelling == NULL)
+        return false;
+    told_script_add(&call->told, "spelling", NULL, NULL);
+    text_lines_tell(call, spelling);
+    if (call->options->itu_figures && mmsi != NULL) {
+        told_line_add(&call->told, NULL, "",
+                      "FOR TRAINING ONLY, the MMSI in the figure words of the Radio "
+                      "Regulations:");
+        text_lines_tell(call, spell_itu_figures(boat->arena, mmsi));
+    }
+    return true;
 }
 
-static bool call_print(const struct call *call)
+static bool call_tell(struct call *call)
 {
     if (call->options->spell)
-        return spelling_print(call);
-    bool printed = call->options->cards.count > 0 ? cards_print(call) : form_print(call);
-    if (printed)
-        call_place_print(&call->place, call->fleet);
-    return printed;
+        return spelling_tell(call);
+    return call->options->cards.count > 0 ? cards_tell(call) : form_tell(call);
+}
+
+/* While her own arena lives. */
+static void call_show(const struct call *call)
+{
+    const struct call_place *place = call->options->spell ? NULL : &call->place;
+    if (call->options->json)
+        call_json_print(call->options, &call->told, place, call->fleet);
+    else
+        call_text_print(&call->told, place, call->fleet);
 }
 
 /* A boat file with errors gives no script: her name or identity may be what is
@@ -269,7 +292,10 @@ static void boat_call(void *run, struct boat_job *boat)
 {
     struct call *call = run;
     call->boat = boat;
-    call->told = boat->sound && call_print(call);
+    call->told = (struct call_told){.arena = boat->arena};
+    call->shown = boat->sound && call_tell(call);
+    if (call->shown)
+        call_show(call);
 }
 
 /* Procedures and words are read for the call of a card alone, and to tell what a nature was
@@ -290,8 +316,8 @@ enum exit_status command_call(const struct options *options)
         struct job job = job_of(options, &fleet);
         job_run(&job, &use, &call);
     }
-    enum exit_status status = call.told ? report_of_run(&fleet)
-                                        : report(&fleet, SEVERITY_HELD);
+    enum exit_status status = call.shown ? report_of_run(&fleet)
+                                         : report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);
     return status;
 }

@@ -4,8 +4,7 @@
 #include "findings.h"
 #include "layout.h"
 #include "reasons.h"
-
-#include <stdio.h>
+#include "told.h"
 
 /* What keeps figures off her cards, what her safety plan cannot show, and what is on neither. */
 static void notes_tell(const struct sheets *sheets, struct check_row *row)
@@ -88,8 +87,7 @@ static void text_tell(const struct check_run *run, const struct fleet *fleet)
     text_add_bytes(&out, run->audit.at, run->audit.length);
     if (run->count > 0)
         check_rows_print(fleet, run->rows, run->count, &out);
-    if (out.length > 0)
-        fwrite(out.at, 1, out.length, stdout);
+    told_print(&out);
 }
 
 static enum exit_status base_check(const struct options *options, struct fleet *fleet)
@@ -104,6 +102,8 @@ static enum exit_status base_check(const struct options *options, struct fleet *
         boats_differ_print(options, fleet);
     if (options->differs)
         return report(fleet, SEVERITY_HELD);
+    if (!open && status_of(fleet_problems(fleet), least) == EXIT_USE)
+        return report(fleet, least);
     if (open)
         boats_check(&run, fleet);
     report_refusals(fleet);

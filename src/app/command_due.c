@@ -5,6 +5,7 @@
 #include "due.h"
 #include "job.h"
 #include "lists.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -26,6 +27,8 @@ static const struct json_member due_members[] = {
 #define DUE_COLUMNS (sizeof due_members / sizeof *due_members)
 static const struct json_shape due_shape = {"due date", sizeof(struct due_told), due_members,
                                             DUE_COLUMNS};
+
+#define DUE_FORMAT "maydeck-due-1"
 
 /* The run. */
 struct gathering {
@@ -123,6 +126,71 @@ static void calendar_add(const struct gathering *gathering, struct text_builder 
                     "there is no date to put into a calendar: nothing was written");
 }
 
+/* ---- as JSON ---- */
+
+struct due_object { const char *date, *state, *boat, *tag, *item, *what, *where; };
+
+#define AT(member) offsetof(struct due_object, member)
+static const struct json_member due_object_members[] = {
+    {"date", JSON_TEXT_OR_NULL, AT(date), NULL, NULL, "the last good day; null: not recorded"},
+    {"state", JSON_TEXT, AT(state), NULL, NULL, "past, to_come or not_recorded"},
+    {"boat", JSON_TEXT, AT(boat), NULL, NULL, "base: of all of them"},
+    {"tag", JSON_TEXT_OR_NULL, AT(tag), NULL, NULL, NULL},
+    {"item", JSON_TEXT_OR_NULL, AT(item), NULL, NULL, NULL},
+    {"what", JSON_TEXT, AT(what), NULL, NULL, NULL},
+    {"where", JSON_TEXT, AT(where), NULL, NULL, NULL},
+};
+#undef AT
+static const struct json_shape due_object_shape = {"date", sizeof(struct due_object),
+                                                   MEMBERS_OF(due_object_members)};
+
+struct due_whole {
+    const char *format, *base, *today, *until;
+    struct json_list dates;
+};
+
+#define AT(member) offsetof(struct due_whole, member)
+static const struct json_member due_whole_members[] = {
+    {"format", JSON_TEXT, AT(format), NULL, NULL, NULL},
+    {"base", JSON_TEXT, AT(base), NULL, NULL, "the folder as it was named"},
+    {"date", JSON_TEXT, AT(today), NULL, NULL, "today"},
+    {"until", JSON_TEXT_OR_NULL, AT(until), NULL, NULL, "of --until"},
+    {"dates", JSON_LIST, AT(dates), &due_object_shape, NULL, NULL},
+};
+#undef AT
+static const struct json_shape due_whole_shape = {"due", sizeof(struct due_whole),
+                                                  MEMBERS_OF(due_whole_members)};
+
+static const char *text_or_null(const char *text)
+{
+    return text_empty(text) ? NULL : text;
+}
+
+static struct due_object due_object_of(const struct gathering *gathering,
+                                       const struct due_date *date)
+{
+    bool past = due_past(date, gathering->options->today);
+    return (struct due_object){
+        .date = date->known ? date_text(gathering->list.arena, date->last) : NULL,
+        .state = !date->known ? "not_recorded" : past ? "past" : "to_come",
+        .boat = date->boat, .tag = text_or_null(date->tag),
+        .item = text_or_null(date->item), .what = date->what, .where = date->where};
+}
+
+static void due_json_add(const struct gathering *gathering, struct text_builder *out)
+{
+    const struct options *options = gathering->options;
+    const struct due_list *list = &gathering->list;
+    struct due_object *rows = arena_array(list->arena, list->count + 1, sizeof *rows);
+    for (size_t i = 0; i < list->count; i++)
+        rows[i] = due_object_of(gathering, &list->rows[i]);
+    const struct due_whole whole = {
+        DUE_FORMAT, options->base, date_text(list->arena, options->today),
+        options->horizon.year == 0 ? NULL : date_text(list->arena, options->horizon),
+        {rows, list->count}};
+    json_add(&due_whole_shape, &whole, out);
+}
+
 /* ---- where it goes ---- */
 
 static void file_deliver(const struct gathering *gathering, const struct text_builder *out)
@@ -136,7 +204,7 @@ static void file_deliver(const struct gathering *gathering, const struct text_bu
     folder_sweep(folder, fleet->arena);
     if (folder_ready(folder, fleet->arena, fleet->problems) &&
         file_put(folder, slash == NULL ? path : slash + 1, bytes, fleet->arena, fleet->problems))
-        printf("%s: %zu dates\n", path, gathering->list.count);
+        told_lines("%s: %zu dates\n", path, gathering->list.count);
 }
 
 static void due_deliver(struct gathering *gathering)
@@ -148,10 +216,14 @@ static void due_deliver(struct gathering *gathering)
         table_add(gathering, &out);
     else if (options->ics)
         calendar_add(gathering, &out);
-    else if (told.count > 0)
+    else if (options->json)
+        due_json_add(gathering, &out);
+    else if (told.count == 0)
+        text_add(&out, "no date is due\n");
+    else if (options->file != NULL)
         columns_add(&due_shape, &told, out.arena, &out);
     else
-        text_add(&out, "no date is due\n");
+        columns_print(&due_shape, &told, out.arena);
     if (out.length > 0 && options->file != NULL)
         file_deliver(gathering, &out);
     else if (out.length > 0)

@@ -2,9 +2,9 @@
  * a print that says what the record says today may be hung without a word. */
 #include "print_list.h"
 #include "register_file.h"
+#include "told.h"
 #include "utf8.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* The cards that were asked for, as they would be printed today. */
@@ -218,13 +218,13 @@ static void hung_told(const struct hanging *hanging, size_t index)
     const char *key = hanging->fleet->boats[index].key;
     size_t hung = hanging->hung[index], before = hanging->hung_before[index];
     if (hung > 0)
-        printf("%s: %zu card%s recorded: %s, by %s, %s\n", key, hung, hung == 1 ? "" : "s",
-               options->place, options->by, date_text(hanging->arena, options->today));
+        told_lines("%s: %zu card%s recorded: %s, by %s, %s\n", key, hung, hung == 1 ? "" : "s",
+                   options->place, options->by, date_text(hanging->arena, options->today));
     if (before > 0)
-        printf("%s: %zu card%s recorded so already\n", key, before,
-               before == 1 ? " was" : "s were");
+        told_lines("%s: %zu card%s recorded so already\n", key, before,
+                   before == 1 ? " was" : "s were");
     if (hung + before == 0)
-        printf("%s: nothing was recorded\n", key);
+        told_lines("%s: nothing was recorded\n", key);
 }
 
 /* What composing found is for `check` to tell, unless it stopped her cards. */
@@ -297,9 +297,9 @@ static void boat_take_down(struct taking_down *down)
     if (!register_change(path, APPEND_IF_THERE, down_choose, down, &telling))
         return;
     if (down->count > 0)
-        printf("%s: %zu card%s taken down, by %s, %s\n", down->boat, down->count,
-               down->count == 1 ? "" : "s", down->options->by,
-               date_text(fleet->arena, down->options->today));
+        told_lines("%s: %zu card%s taken down, by %s, %s\n", down->boat, down->count,
+                   down->count == 1 ? "" : "s", down->options->by,
+                   date_text(fleet->arena, down->options->today));
     else
         problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
                     "see with `maydeck renew` what hangs, and where",

@@ -10,10 +10,11 @@
 
 #include "known_names.h"
 #include "promise.h"
+#include "told.h"
 
 bool refuse(struct reading *reading, const char *remedy, const char *what)
 {
-    fprintf(stderr, "maydeck: error: %s\n  remedy: %s\n", what, remedy);
+    told_refusal(text_format(reading->arena, "maydeck: error: %s\n  remedy: %s\n", what, remedy));
     reading->status = EXIT_USE;
     return false;
 }
@@ -313,7 +314,7 @@ static bool command_line(struct reading *reading, int argc, char **argv)
     if (!today_default(&reading->options->today))
         return refuse(reading, "give seconds since 1970, or unset it",
                       "SOURCE_DATE_EPOCH is no time");
-    return options_take(reading, argc - 1, argv + 1) &&
+    return options_take(reading, argc - 1, argv + 1) && streams_sound(reading) &&
            operand_take(reading, argc - 1, argv + 1);
 }
 

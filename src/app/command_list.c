@@ -2,15 +2,15 @@
  * base. */
 #include "lists.h"
 
-#include <stdio.h>
-
 #define LIST_FORMAT "maydeck-list-1"
 
 static struct list_made list_make(enum list_topic topic, const struct listing *listing)
 {
     static struct list_made (*const makers[])(const struct listing *) = {
         [LIST_ITEMS] = list_items, [LIST_ZONES] = list_zones, [LIST_CARDS] = list_cards,
-        [LIST_NATURES] = list_natures, [LIST_FIELDS] = list_fields};
+        [LIST_NATURES] = list_natures, [LIST_FIELDS] = list_fields, [LIST_CHECKS] = list_checks,
+        [LIST_RULES] = list_rules, [LIST_FIGURES] = list_figures,
+        [LIST_STATUSES] = list_statuses};
     return makers[topic](listing);
 }
 
@@ -20,8 +20,8 @@ struct list_object {
 };
 
 /* The list stands under the name of what it is of. */
-static void list_json_add(const char *topic, const struct listing *listing,
-                          const struct list_made *made, struct text_builder *out)
+static void list_json_print(const char *topic, const struct listing *listing,
+                            const struct list_made *made)
 {
     const struct json_member members[] = {
         {"format", JSON_TEXT, offsetof(struct list_object, format), NULL, NULL, NULL},
@@ -30,18 +30,16 @@ static void list_json_add(const char *topic, const struct listing *listing,
     const struct json_shape shape = {topic, sizeof(struct list_object), members,
                                      sizeof members / sizeof *members};
     struct list_object whole = {LIST_FORMAT, words_language(listing->words), made->rows};
-    json_add(&shape, &whole, out);
+    json_print(&shape, &whole, listing->arena);
 }
 
 static void list_print(const struct options *options, const struct listing *listing)
 {
-    struct text_builder out = text_builder_in(listing->arena);
     struct list_made made = list_make(options->topic, listing);
     if (options->json)
-        list_json_add(choice_word(list_topic_words, options->topic), listing, &made, &out);
+        list_json_print(choice_word(list_topic_words, options->topic), listing, &made);
     else
-        columns_add(made.shape, &made.rows, listing->arena, &out);
-    fwrite(out.at, 1, out.length, stdout);
+        columns_print(made.shape, &made.rows, listing->arena);
 }
 
 enum exit_status command_list(const struct options *options)

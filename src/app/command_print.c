@@ -7,6 +7,7 @@
 #include "print_commit.h"
 #include "print_inputs.h"
 #include "print_older.h"
+#include "print_stream.h"
 #include "print_stickers.h"
 #include "stop.h"
 
@@ -172,9 +173,12 @@ enum exit_status command_print(const struct options *options)
 {
     struct fleet fleet;
     enum exit_status status;
-    unsigned later = options->stickers ? 0 : NEED_BOATS_LATER;
+    bool stream = print_is_stream(options);
+    unsigned later = options->stickers || stream ? 0 : NEED_BOATS_LATER;
     bool begun = fleet_open(options, NEED_TEXTS | NEED_FACES | later, &fleet);
-    if (begun && !options->stickers) {
+    if (begun && stream) {
+        status = print_stream(options, &fleet);
+    } else if (begun && !options->stickers) {
         status = base_cards_print(options, &fleet);
     } else {
         if (begun && folder_ready(options->output, fleet.arena, fleet.problems))

@@ -36,4 +36,10 @@ bool option_refuse(struct reading *reading, char **argv);
  * unknown, or one of several. */
 bool operand_take(struct reading *reading, int argc, char **argv);
 
+/* ---- command_streams.c ---- */
+
+/* Takes "-" where the command has it for standard input or output; false (told): it has it not, or
+ * cannot do with it what was asked for. */
+bool streams_sound(struct reading *reading);
+
 #endif

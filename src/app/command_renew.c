@@ -1,6 +1,7 @@
 /* command_renew.c - which cards on board are to be replaced, and why; what card a code is of; and
  * printing those to be replaced (room: app). */
 #include "renew.h"
+#include "told.h"
 
 #include <stdio.h>
 
@@ -41,6 +42,8 @@ static void all_judge(struct renewing *renewing)
     job_run(&job, &use, renewing);
     if (renewing->options->boats.count == 0)
         renew_gone_boats(renewing);
+    if (renewing->options->json)
+        renew_json_print(renewing);
 }
 
 /* As `print --card` does, each boat's cards of one language and paper at a time. */
@@ -59,7 +62,7 @@ static enum exit_status reprints_print(const struct renewing *renewing)
         worst = status > worst ? status : worst;
     }
     if (renewing->reprint_count == 0)
-        printf("nothing is to be printed\n");
+        told_lines("nothing is to be printed\n");
     return worst;
 }
 

@@ -4,8 +4,7 @@
 #include "fleet.h"
 #include "sign_off.h"
 #include "sign_off_command.h"
-
-#include <stdio.h>
+#include "told.h"
 
 static bool is_to_be_signed(const struct options *options, const struct fleet *fleet,
                          const struct procedure *procedure)
@@ -23,7 +22,7 @@ static void one_print(const struct fleet *fleet, const struct procedure *procedu
     struct text_builder out = text_builder_in(fleet->arena);
     text_add(&out, before == 0 ? "" : "\f");
     sign_off_text(sign_off_compose(&input, fleet->arena), &out);
-    fwrite(out.at, 1, out.length, stdout);
+    told_print(&out);
 }
 
 static bool has_texts_in(const struct procedure *procedure, const struct words *words)

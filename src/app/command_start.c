@@ -5,8 +5,8 @@
 #include "fleet.h"
 #include "known_names.h"
 #include "register_file.h"
+#include "told.h"
 
-#include <stdio.h>
 #include <string.h>
 
 static bool hull_sound(const struct options *options, const struct fleet *fleet)
@@ -88,7 +88,7 @@ static bool file_new(const struct fleet *fleet, const char *folder, const char *
     struct bytes bytes = {(const unsigned char *)content, strlen(content)};
     if (!file_put(folder, name, bytes, fleet->arena, fleet->problems))
         return false;
-    printf("%s/%s: written, to be filled in\n", folder, name);
+    told_lines("%s/%s: written, to be filled in\n", folder, name);
     return true;
 }
 
@@ -169,7 +169,7 @@ static bool register_begin(const struct options *options, const struct fleet *fl
         return true;
     if (!register_change(path, APPEND_MAKE, no_rows, NULL, &telling))
         return false;
-    printf("%s: begun; `print` and `hang` write into it\n", path);
+    told_lines("%s: begun; `print` and `hang` write into it\n", path);
     return true;
 }
 
@@ -203,9 +203,9 @@ static void files_write(const struct options *options, const struct fleet *fleet
     base = base && register_begin(options, fleet);
     bool all = boats_write(options, fleet, boats, text);
     if (base && all && options->boats.count == 0)
-        printf("next: maydeck start %s --boat NAME\n", options->base);
+        told_lines("next: maydeck start %s --boat NAME\n", options->base);
     else if (base && all)
-        printf("next: fill in, then: maydeck check %s\n", options->base);
+        told_lines("next: fill in, then: maydeck check %s\n", options->base);
 }
 
 static bool keys_sound(const struct options *options, const struct fleet *fleet)

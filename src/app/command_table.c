@@ -2,6 +2,7 @@
 #include "draw.h"
 #include "fleet.h"
 #include "table.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -21,7 +22,7 @@ static bool table_put(const struct options *options, const struct fleet *fleet,
     if (!file_put(folder, slash == NULL ? options->table : slash + 1, bytes, fleet->arena,
                   fleet->problems))
         return false;
-    printf("%s: written\n", options->table);
+    told_lines("%s: written\n", options->table);
     return true;
 }
 

@@ -3,9 +3,9 @@
 #include "draw.h"
 #include "fleet.h"
 #include "table.h"
+#include "told.h"
 
 #include <errno.h>
-#include <stdio.h>
 #include <string.h>
 
 /* ---- the table ---- */
@@ -47,9 +47,9 @@ static void changes_print(const struct take *take)
     size_t count;
     const struct table_change *changes = take_changes(take, &count);
     for (size_t i = 0; i < count; i++)
-        printf("%s %s: %s -> %s\n", changes[i].boat, changes[i].what,
-               changes[i].from == NULL ? "(nothing)" : changes[i].from,
-               changes[i].to == NULL ? "(nothing)" : changes[i].to);
+        told_lines("%s %s: %s -> %s\n", changes[i].boat, changes[i].what,
+                   changes[i].from == NULL ? "(nothing)" : changes[i].from,
+                   changes[i].to == NULL ? "(nothing)" : changes[i].to);
 }
 
 static size_t files_changed(const struct take *take, const struct table_boats *boats)
@@ -63,10 +63,10 @@ static size_t files_changed(const struct take *take, const struct table_boats *b
 static void rest_print(const struct options *options, size_t values, size_t files)
 {
     if (values == 0)
-        printf("%s says what the boats' files say: nothing is to change\n", options->file);
+        told_lines("%s says what the boats' files say: nothing is to change\n", options->file);
     else
-        printf("%zu change%s in %zu file%s; nothing was written: to write, add --write\n", values,
-               values == 1 ? "" : "s", files, files == 1 ? "" : "s");
+        told_lines("%zu change%s in %zu file%s; nothing was written: to write, add --write\n",
+                   values, values == 1 ? "" : "s", files, files == 1 ? "" : "s");
 }
 
 /* ---- writing ---- */
@@ -160,11 +160,11 @@ static void take_files_write(struct take_writing *writing)
     for (size_t i = put; i < kept; i++)
         file_withdraw(writing->folder, writing->kept[i], fleet->arena);
     for (size_t i = 0; i < put; i++)
-        printf("%s/%s: changed; as it was: %s\n", writing->folder, writing->files[i].name,
-               writing->kept[i]);
+        told_lines("%s/%s: changed; as it was: %s\n", writing->folder, writing->files[i].name,
+                   writing->kept[i]);
     if (put > 0)
-        printf("next: maydeck check %s; then go on with a table written anew\n",
-               writing->options->base);
+        told_lines("next: maydeck check %s; then go on with a table written anew\n",
+                   writing->options->base);
 }
 
 /* ---- the whole ---- */
@@ -178,12 +178,12 @@ static void changes_take(const struct options *options, const struct fleet *flee
     if (take != NULL)
         changes_print(take);
     if (take == NULL || !take_judge(options, fleet, &boats, take) || !fleet->ready) {
-        puts("nothing was written: mend first what is wrong");
+        told_lines("nothing was written: mend first what is wrong\n");
         return;
     }
     if (take_passed(take) > 0)
-        printf("%zu row%s passed over: unchanged in the table, but not in the boats' files since "
-               "it was written\n", take_passed(take), take_passed(take) == 1 ? "" : "s");
+        told_lines("%zu row%s passed over: unchanged in the table, but not in the boats' files "
+                   "since it was written\n", take_passed(take), take_passed(take) == 1 ? "" : "s");
     take_changes(take, &values);
     struct take_writing writing = writing_of(options, fleet, &boats, take);
     if (options->write && writing.count > 0)

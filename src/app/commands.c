@@ -63,11 +63,16 @@ const struct command commands[] = {
      "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.",
      command_start, NULL},
     {"list", OF_LIST, "list what the files of a base may say",
-     "items    kinds of gear: key, what cards call it, letter of its tags, what to record\n"
-     "zones    parts of a boat: key, what cards call it, where it lies, which boats have it\n"
-     "cards    number, key, title, and which boats have the card\n"
-     "natures  natures of distress, as `call --nature` takes them\n"
-     "fields   every key of base.yaml and of a boat's file, and what may stand there\n"
+     "items     kinds of gear: key, what cards call it, letter of its tags, what to record\n"
+     "zones     parts of a boat: key, what cards call it, where it lies, which boats have it\n"
+     "cards     number, key, title, and which boats have the card\n"
+     "natures   natures of distress, as `call --nature` takes them\n"
+     "fields    every key of base.yaml and of a boat's file, and what may stand there\n"
+     "checks    what problems name and silenced: takes: id, severity, what is wrong then\n"
+     "rules     rules of a page: id, what a breach does, who judges it\n"
+     "figures   figures from the record: id as `why --figure` takes it, where they may stand\n"
+     "statuses  exit statuses of every command, and what they say\n"
+     "No id is ever renamed or taken away, so that scripts can rely on them.\n"
      "`must` and `asked` are the fields of an item besides item, tag, zone and side: `check`\n"
      "tells where one of `must` is missing; cards, figures or checks have a use for `asked`.",
      command_list, list_topic_words},

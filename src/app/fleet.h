@@ -136,6 +136,9 @@ void base_strays_tell(const struct fleet *fleet, const char *base);
  * is told. */
 bool boats_list(const struct options *options, struct fleet *fleet);
 
+/* alder.yaml, boats/alder.yaml: where the file is named in the place of the boat, the boat. */
+const char *boat_of_file(const struct fleet *fleet, const char *file);
+
 /* Reads the files of those asked for, and of all others their identities; with NEED_BOATS_LATER of
  * all their identities. What cannot be read is told, and stops no other boat. */
 void boats_read(const struct options *options, unsigned needs, struct fleet *fleet);
@@ -145,6 +148,16 @@ struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key);
 
 /* Of all bytes of the file: for one that is read twice in a run. */
 uint64_t source_hash(const struct source *source);
+
+/* ---- boat_given.c ---- */
+
+/* Is a boat asked for whose file comes from standard input? */
+bool boat_is_given(const struct options *options);
+
+/* Reads that file and makes her the only boat that is asked for: in the place of the one that --as
+ * names, else of the base's boat of her name, else as a new boat of that name. False, with a
+ * problem, where it cannot be. */
+bool boat_given_take(const struct options *options, struct fleet *fleet);
 
 /* ---- print_lost.c ---- */
 

@@ -4,8 +4,8 @@
 #include "draw.h"
 #include "printed_put.h"
 #include "stop.h"
+#include "told.h"
 
-#include <stdio.h>
 #include <string.h>
 
 struct form_printing {
@@ -114,8 +114,8 @@ static void form_write(struct form_printing *printing, const struct sheets *shee
         pdf_make(&document, printing->fleet->faces, boat->arena, &bytes, boat->problems) &&
         printed_put(&printing->run, printed_row_of(&printing->run, sheets, name), bytes,
                     boat->arena, boat->problems))
-        printf("%s/%s: %zu page%s\n", printing->options->output, name, sheets->page_count,
-               sheets->page_count == 1 ? "" : "s");
+        told_lines("%s/%s: %zu page%s\n", printing->options->output, name, sheets->page_count,
+                   sheets->page_count == 1 ? "" : "s");
 }
 
 static void form_sheets_print(void *run, struct sheets *sheets)

@@ -1,6 +1,7 @@
 /* json.c - objects as JSON by a table of members (room: app). */
 #include "json.h"
 
+#include <stdio.h>
 #include <string.h>
 
 #include "utf8.h"
@@ -124,4 +125,11 @@ static void object_add(const struct json_shape *shape, const void *object, int d
 void json_add(const struct json_shape *shape, const void *object, struct text_builder *out)
 {
     object_add(shape, object, 0, out);
+}
+
+void json_print(const struct json_shape *shape, const void *object, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    json_add(shape, object, &out);
+    fwrite(out.at, 1, out.length, stdout);
 }

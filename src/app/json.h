@@ -7,6 +7,8 @@
 
 #include "text.h"
 
+#define MEMBERS_OF(rows) rows, sizeof rows / sizeof *(rows)
+
 /* What a member is, and as what it lies in the struct. */
 enum json_kind {
     JSON_TEXT,               /* const char * */
@@ -43,6 +45,9 @@ struct json_shape {
 
 /* The object as a document of its own. A list has a line for each element. */
 void json_add(const struct json_shape *shape, const void *object, struct text_builder *out);
+
+/* The same on standard output, in one go: a run that fails before leaves no half of a document. */
+void json_print(const struct json_shape *shape, const void *object, struct arena *arena);
 
 /* The schema of such documents (draft 2020-12). */
 void json_schema_add(const struct json_shape *shape, const char *title,

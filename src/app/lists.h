@@ -28,6 +28,12 @@ struct list_made list_zones(const struct listing *listing);
 struct list_made list_cards(const struct listing *listing);
 struct list_made list_natures(const struct listing *listing);
 
+/* ---- list_ids.c ---- */
+struct list_made list_checks(const struct listing *listing);
+struct list_made list_rules(const struct listing *listing);
+struct list_made list_figures(const struct listing *listing);
+struct list_made list_statuses(const struct listing *listing);
+
 /* ---- list_fields.c ---- */
 struct list_made list_fields(const struct listing *listing);
 
@@ -45,5 +51,9 @@ struct field_listed field_listed_of(const struct field_path *path, struct arena 
  * commas between. Members that are objects have no column. */
 void columns_add(const struct json_shape *shape, const struct json_list *rows,
                  struct arena *arena, struct text_builder *out);
+
+/* The same on standard output. */
+void columns_print(const struct json_shape *shape, const struct json_list *rows,
+                   struct arena *arena);
 
 #endif

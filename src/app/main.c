@@ -1,5 +1,6 @@
 /* main.c - the program: read the command line, run the command (room: app). */
 #include "fleet.h"
+#include "options.h"
 #include "stop.h"
 
 #include <errno.h>
@@ -21,6 +22,34 @@ static bool streams_stand(void)
     return true;
 }
 
+/* Does the command change no file? Then nothing is lost but what was not read. */
+static bool only_tells(const struct command *command, const struct options *options)
+{
+    const unsigned telling = OF_CHECK | OF_WHY | OF_CALL | OF_LIST | OF_RENEW | OF_DUE | OF_TABLE |
+                             OF_VERIFY;
+    if (command == NULL)
+        return true;
+    bool writes = options->print || options->file != NULL || options->table != NULL;
+    return (command->bit & telling) != 0 && (command->bit == OF_VERIFY || !writes);
+}
+
+/* What could not be told counts as failed: a full disk under standard output or error. */
+static enum exit_status output_end(const struct command *command, const struct options *options,
+                                   enum exit_status status)
+{
+    if (fflush(stdout) == 0 && ferror(stdout) == 0)
+        return status;
+    bool gone = reader_is_gone();
+    if (gone && status < EXIT_SYSTEM && only_tells(command, options))
+        end_by_reader();
+    fputs(gone ? "maydeck: failure: standard output was closed before all was told\n"
+                 "  remedy: let what reads it read to the end, then do it again\n"
+               : "maydeck: failure: standard output could not be written\n"
+                 "  remedy: make room on the disk, or send it elsewhere, then do it again\n",
+          stderr);
+    return EXIT_SYSTEM;
+}
+
 int main(int argc, char **argv)
 {
     if (!streams_stand())
@@ -35,12 +64,7 @@ int main(int argc, char **argv)
     arena_free(arena);
     if (unlooked_tell())
         status = EXIT_SYSTEM;
-    /* What could not be told counts as failed: a full disk under standard output or error. */
-    if (fflush(stdout) != 0 || ferror(stdout) != 0) {
-        fputs("maydeck: failure: standard output could not be written\n"
-              "  remedy: make room on the disk, or send it elsewhere, then do it again\n", stderr);
-        status = EXIT_SYSTEM;
-    }
+    status = output_end(command, &options, status);
     if (fflush(stderr) != 0 || ferror(stderr) != 0)
         status = EXIT_SYSTEM;
     return (int)status;

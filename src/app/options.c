@@ -13,14 +13,16 @@ static const char *const severities[] = {"deficiency", "error", NULL};
 #define AT(member) offsetof(struct options, member)
 static const struct option_row option_rows[] = {
     /* which boats and cards */
-    {OF_PRINT | OF_CHECK | OF_WHY | OF_TABLE | OF_BRIEF, "boat", 0, OPTION_LIST, AT(boats),
-     "BOAT,...", "only these boats (file names without .yaml)", NULL},
-    {OF_RENEW | OF_DUE, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+    {OF_PRINT | OF_CHECK | OF_WHY, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
+     "only these boats (file names without .yaml); -: standard input", NULL},
+    {OF_GIVEN, "as", 0, OPTION_TEXT, AT(as), "BOAT",
+     "which boat the one from standard input is, or a new one's name", NULL},
+    {OF_RENEW | OF_DUE | OF_TABLE | OF_BRIEF, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "only these boats (file names without .yaml)", NULL},
     {OF_HANG, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "whose cards (her file name without .yaml)", NULL},
     {OF_CALL, "boat", 0, OPTION_LIST, AT(boats), "BOAT",
-     "which boat calls (its file name without .yaml)", NULL},
+     "which boat calls (its file name without .yaml); -: standard input", NULL},
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "boats to write a file for (such as tern)", NULL},
     {OF_SURVEY, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
@@ -83,7 +85,9 @@ static const struct option_row option_rows[] = {
      "in black and greys: hatches in place of colours (BOAT.mono.pdf)", NULL},
     {OF_CHECK, "mono", 0, OPTION_FLAG, AT(mono), NULL,
      "laid out in black and greys, as print --mono does", NULL},
-    {OF_PRINT | OF_BRIEF | OF_SURVEY, "output", 'o', OPTION_TEXT, AT(output), "DIR",
+    {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
+     "where the files go (default: cards); -: one PDF on standard output", NULL},
+    {OF_BRIEF | OF_SURVEY, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_TABLE, "output", 'o', OPTION_TEXT, AT(table), "FILE",
      "write into this file (default: standard output)", NULL},
@@ -184,8 +188,8 @@ static const struct option_row option_rows[] = {
      "only how the boats of each model differ from it", NULL},
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
-    {OF_LIST | OF_VERIFY, "json", 0, OPTION_FLAG, AT(json), NULL,
-     "the same as JSON, on standard output", NULL},
+    {OF_LIST | OF_VERIFY | OF_WHY | OF_CALL | OF_RENEW | OF_DUE, "json", 0, OPTION_FLAG, AT(json),
+     NULL, "the same as JSON, on standard output", NULL},
     {OF_VERIFY, "base", 0, OPTION_TEXT, AT(base), "BASE",
      "also hold each boat's file against the one of the print", NULL},
     {OF_CHECK, "list", 0, OPTION_ALONE, AT(list), NULL, "list every check; needs no BASE", NULL},
@@ -236,6 +240,7 @@ static const char *const apart[][APART_MOST] = {
     {"sign-off", "figure", NULL},
     {"sign-off", "boat", NULL},
     {"sign-off", "draft", NULL},
+    {"sign-off", "json", NULL},
     {"hull", "like", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", "pan-pan", "securite", "receipt",
      "cancel-beacon", NULL},
@@ -252,7 +257,8 @@ static const char *const apart[][APART_MOST] = {
     {"differs", "json", "page", "list", "schema", "figures", NULL},
     {"down", "checked", NULL},
     {"code", "print", NULL},
-    {"csv", "ics", NULL},
+    {"csv", "ics", "json", NULL},
+    {"json", "print", NULL},
     {"register", "boat", NULL},
 };
 
@@ -275,7 +281,7 @@ static const struct option_need needs[] = {
 
 bool option_is_of_pages(const struct option_row *row)
 {
-    static const char *const others[] = {"boat", "output", "quiet", "jobs", "again", "date"};
+    static const char *const others[] = {"boat", "as", "output", "quiet", "jobs", "again", "date"};
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
         if (text_equal(row->name, others[i]))
             return false;

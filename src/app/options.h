@@ -42,6 +42,9 @@ enum option_kind {
     OPTION_VERSION,
 };
 
+/* Those that take a boat's file from standard input. */
+enum { OF_GIVEN = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL };
+
 /* One option as some commands have it. Another command may have it in other words, in a row
  * of its own; no command has two rows of one name. */
 struct option_row {

@@ -7,17 +7,11 @@
 #include "print_inputs.h"
 #include "print_list.h"
 #include "print_overview.h"
+#include "print_pages.h"
 #include "printed_put.h"
 #include "register_file.h"
 
 #include <string.h>
-
-/* Pages that were asked for, and the sheet of each. */
-struct chosen {
-    const struct page **pages;
-    const struct sheet **sheets;
-    size_t count;
-};
 
 /* The boat that is being printed. */
 struct boat_printing {
@@ -25,21 +19,6 @@ struct boat_printing {
     struct print_made made;
     size_t chosen;                 /* pages of hers that were asked for */
 };
-
-static struct chosen pages_choose(const struct sheets *sheets)
-{
-    struct chosen chosen = {0};
-    chosen.pages = arena_array(sheets->boat->arena, sheets->page_count, sizeof *chosen.pages);
-    chosen.sheets = arena_array(sheets->boat->arena, sheets->page_count, sizeof *chosen.sheets);
-    for (size_t i = 0; i < sheets->page_count; i++) {
-        const struct sheet_page *page = &sheets->pages[i];
-        if (page->page == NULL || !card_wanted(sheets->boat->job->options, page->sheet))
-            continue;
-        chosen.pages[chosen.count] = page->page;
-        chosen.sheets[chosen.count++] = page->sheet;
-    }
-    return chosen;
-}
 
 static const char *cards_ending(const struct sheets *sheets)
 {
@@ -109,62 +88,6 @@ static struct print_event *file_make(struct boat_printing *printing, const struc
     return event;
 }
 
-/* ---- leaves ---- */
-
-/* May a page of that sheet be the back of the one before it? On paper of one side only of a card of
- * steps, which has its call there: plans and the distress call hang side by side. */
-static bool has_backs(const struct chosen *chosen, size_t index)
-{
-    return chosen->pages[index]->paper->sides == TWO_SIDES ||
-           sheet_steps(chosen->sheets[index])->count > 0;
-}
-
-static bool is_back(const struct chosen *chosen, size_t index)
-{
-    size_t first = index;
-    while (first > 0 && chosen->sheets[first - 1] == chosen->sheets[index])
-        first--;
-    return has_backs(chosen, index) && (index - first) % 2 == 1;
-}
-
-static bool has_two_sides(const struct chosen *chosen)
-{
-    bool two = false;
-    for (size_t i = 0; i < chosen->count; i++)
-        two = two || chosen->pages[i]->paper->sides == TWO_SIDES || is_back(chosen, i);
-    return two;
-}
-
-/* Where something has a back, all is printed on both sides, and each leaf that has none gets a
- * blank one. */
-static struct chosen leaves_fill(const struct boat_job *boat, const struct chosen *chosen)
-{
-    struct chosen filled = {0};
-    filled.pages = arena_array(boat->arena, 2 * chosen->count, sizeof *filled.pages);
-    for (size_t i = 0; i < chosen->count; i++) {
-        bool backed = is_back(chosen, i) || (i + 1 < chosen->count && is_back(chosen, i + 1));
-        filled.pages[filled.count++] = chosen->pages[i];
-        if (!backed && has_two_sides(chosen))
-            filled.pages[filled.count++] = page_blank(chosen->pages[i], boat->arena);
-    }
-    return filled;
-}
-
-/* Of these pages, under her name and what they are. */
-static struct document document_of(const struct sheets *sheets, const struct chosen *chosen,
-                                   const char *title)
-{
-    const struct boat_job *boat = sheets->boat;
-    struct chosen filled = leaves_fill(boat, chosen);
-    return (struct document){
-        .title = words_fill(sheets->input.words, boat->arena, WORD_DOCUMENT_TITLE, "boat",
-                            boat->boat->facts.name.text, "what", title, NULL),
-        .subject = boat->job->fleet->base->name.text,
-        .language = words_language(sheets->input.words), .pages = filled.pages,
-        .count = filled.count,
-        .two_sides = has_two_sides(chosen)};
-}
-
 /* The lines of the register for these sheets: of final cards that are written, not of specimens
  * where there is no register. */
 static const char *rows_of(const struct boat_printing *printing, const struct sheets *sheets,
@@ -188,8 +111,8 @@ static void set_write(struct boat_printing *printing, const struct sheets *sheet
     const struct options *options = printing->run->options;
     struct arena *arena = sheets->boat->arena;
     const struct set_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
-    struct document document = document_of(sheets, chosen,
-                                           words_get(sheets->input.words, kind->title));
+    struct document document = chosen_document(sheets, chosen,
+                                               words_get(sheets->input.words, kind->title));
     const char *name = file_name(sheets, NULL);
     const char *text = text_format(
         arena, "%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
@@ -229,25 +152,15 @@ static void each_card_tell(struct boat_printing *printing, const struct sheets *
                                 cards_ending(sheets)));
 }
 
-/* Of the pages from `first` on, those of the same sheet. */
-static size_t pages_of_sheet(const struct chosen *chosen, size_t first)
-{
-    size_t count = 1;
-    while (first + count < chosen->count &&
-           chosen->sheets[first + count] == chosen->sheets[first])
-        count++;
-    return count;
-}
-
 /* One file a card, with all its pages. One that cannot be written stops no other. */
 static void cards_write(struct boat_printing *printing, const struct sheets *sheets,
                         const struct chosen *chosen)
 {
     for (size_t i = 0, count; i < chosen->count; i += count) {
         const struct sheet *sheet = chosen->sheets[i];
-        count = pages_of_sheet(chosen, i);
+        count = chosen_of_sheet(chosen, i);
         const struct chosen own = {&chosen->pages[i], &chosen->sheets[i], count};
-        struct document document = document_of(sheets, &own, sheet->name);
+        struct document document = chosen_document(sheets, &own, sheet->name);
         const char *name = file_name(sheets, sheet->id);
         struct print_event *event = file_make(printing, sheets, &document, name,
                                               card_text(printing, sheets, name));
@@ -276,9 +189,9 @@ static void overview_write(struct boat_printing *printing, const struct sheets *
         dump_write(sheets, &one);
         return;
     }
-    struct document document = document_of(sheets, &one,
-                                           words_get(sheets->input.words,
-                                                     WORD_DOCUMENT_OVERVIEW));
+    struct document document = chosen_document(sheets, &one,
+                                               words_get(sheets->input.words,
+                                                         WORD_DOCUMENT_OVERVIEW));
     file_make(printing, sheets, &document, name,
               unless_quiet(printing, text_format(sheets->boat->arena, "%s/%s: %zu pages on one\n",
                                          options->output, name, chosen->count)));
@@ -325,7 +238,7 @@ static void boat_end_print(void *of, struct boat_job *boat)
     struct boat_printing *printing = of;
     printing->made.record = record_sum(boat);
     printing->made.inputs = boat->source == NULL ? NULL : inputs_sum(printing->run, boat);
-    if (printing->chosen == 0)
+    if (printing->chosen == 0 && !problems_reach(boat->problems, SEVERITY_USE))
         print_event_add(&printing->made, PRINT_TOLD,
                         text_format(boat->arena, "%s: no card could be printed\n", boat->key));
 }

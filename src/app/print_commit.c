@@ -2,6 +2,7 @@
  * appear: the list of the folder tells of it before, and its boat's lines are told after. */
 #include "print_commit.h"
 #include "stop.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -34,7 +35,7 @@ static void made_message_tell(struct print_commit *commit, const struct print_me
         return;
     if (message->shared)
         names_add(told, message->text, commit->run->fleet->arena);
-    fputs(message->text, stderr);
+    told_refusal(message->text);
 }
 
 /* What was found here, beside what the boats' own processes told. */
@@ -46,7 +47,7 @@ static void problems_tell(struct print_commit *commit, const struct problems *pr
         struct text_builder text = text_builder_in(commit->arena);
         problem_print(&list[i], &text);
         severity_take(commit, list[i].severity);
-        fputs(text.at, stderr);
+        told_refusal(text.at);
     }
 }
 
@@ -186,7 +187,7 @@ static void placed_tell(struct print_commit *commit, const struct print_waiting 
     *tally += text_empty(event->text) ? 1 : 0;    /* told with others */
     if (boat->made.stands)
         printed_vouch(commit->list->list, event->file.name);
-    fputs(event->text, stdout);
+    told_lines("%s", event->text);
     register_writing_add(&commit->registered, boat->key, event->file.rows);
 }
 
@@ -198,9 +199,9 @@ static void boat_tell(struct print_commit *commit, const struct print_waiting *b
         if (event->kind == PRINT_FILE)
             placed_tell(commit, boat, event, &tally);
         else if (event->kind == PRINT_TOLD)
-            fputs(event->text, stdout);
+            told_lines("%s", event->text);
         else if (tally > 0)
-            printf("%s: %zu files, one a card\n", event->text, tally);
+            told_lines("%s: %zu files, one a card\n", event->text, tally);
         tally = event->kind == PRINT_TALLY ? 0 : tally;
     }
     fflush(stdout);

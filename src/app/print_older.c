@@ -4,6 +4,7 @@
 
 #include "job.h"
 #include "paper.h"
+#include "told.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -64,6 +65,6 @@ void older_tell(const struct fleet *fleet, const char *folder, const struct name
     for (size_t i = 0; i < found.count; i++)
         if (text_ends(found.at[i], ".pdf") && !names_hold(written, found.at[i]) &&
             is_older(fleet, folder, found.at[i]))
-            printf("%s/%s: not of this run\n", folder, text_visible(own, found.at[i]));
+            told_lines("%s/%s: not of this run\n", folder, text_visible(own, found.at[i]));
     arena_free(own);
 }

@@ -2,14 +2,13 @@
  * whether that card is still true. A slip of the reader is told from an old card. */
 #include "renew.h"
 
-#include <stdio.h>
+#include <string.h>
 
 /* Codes as they are meant, and what was found of each. */
 struct asking {
     struct renewing *renewing;
     struct names codes;
-    bool *current, *known;
-    struct text_builder *told;     /* of each code, what is to be said behind what is printed */
+    struct code_told *told;        /* of each */
 };
 
 /* The code as it is meant; NULL, with a problem: it is none. */
@@ -36,25 +35,15 @@ static const char *code_meant(const struct fleet *fleet, const char *typed)
 }
 
 /* What the register has of the code: each card that had it, printed and hung. */
-static void rows_tell(const struct asking *asking, size_t index)
+static void rows_find(const struct renewing *renewing, struct code_told *told)
 {
-    const struct renewing *renewing = asking->renewing;
-    const char *code = asking->codes.at[index];
-    struct arena *arena = renewing->fleet->arena;
     const struct register_rows *rows = &renewing->rows;
     for (size_t i = 0; i < rows->count; i++) {
-        const struct register_row *row = &rows->rows[i];
-        const char *day = date_text(arena, row->date);
-        if (!text_equal(row->code, code))
+        if (!text_equal(rows->rows[i].code, told->code))
             continue;
-        asking->known[index] = true;
-        if (row->event == EVENT_PRINTED)
-            printf("%s: %s, %s, %s: printed %s on %s\n", code, row->boat, row->name,
-                   row->language, day, row->paper);
-        else
-            printf("%s: %s, %s, %s: %s %s, %s, by %s\n", code, row->boat, row->name,
-                   row->language, row->event == EVENT_HUNG ? "hung" : "taken down", day,
-                   row->place, row->by);
+        told->rows = arena_grow(renewing->fleet->arena, told->rows, told->row_count,
+                                &told->row_room, sizeof *told->rows);
+        told->rows[told->row_count++] = &rows->rows[i];
     }
 }
 
@@ -68,29 +57,50 @@ static const struct register_row *row_of_code(const struct register_rows *rows,
     return NULL;
 }
 
+static const char *code_kept(struct arena *arena, const char *text)
+{
+    return text == NULL ? NULL : arena_copy(arena, text, strlen(text));
+}
+
+/* All of it outlives the boat. */
+static void card_found(const struct asking *asking, size_t index, const struct code_card *card)
+{
+    struct arena *arena = asking->renewing->fleet->arena;
+    struct code_told *told = &asking->told[index];
+    const char *const *reasons = card->reasons.at;
+    const char **copies = arena_array(arena, card->reasons.count + 1, sizeof *copies);
+    for (size_t i = 0; i < card->reasons.count; i++)
+        copies[i] = code_kept(arena, reasons[i]);
+    told->cards = arena_grow(arena, told->cards, told->count, &told->room, sizeof *told->cards);
+    told->cards[told->count++] = (struct code_card){
+        card->state, code_kept(arena, card->boat), code_kept(arena, card->card),
+        code_kept(arena, card->name), code_kept(arena, card->now), card->printed,
+        {copies, card->reasons.count}};
+    told->current = told->current || card->state == CODE_CURRENT;
+}
+
 static void sheet_ask(const struct asking *asking, const struct sheets *sheets,
                       const struct sheet *sheet, size_t index)
 {
     const struct renewing *renewing = asking->renewing;
     const char *code = asking->codes.at[index];
-    struct text_builder *out = &asking->told[index];
     const struct register_row now = row_of_sheet(&sheets->input, sheet, sheets->boat->arena);
     const struct register_row *row = row_of_code(&renewing->rows, &now, code);
     bool same = text_equal(now.code, code) && !sheet->held;
+    struct code_card card = {.boat = now.boat, .card = now.card, .name = now.name,
+                             .printed = row != NULL};
     if (same && (row == NULL || same_print(row, &now))) {
-        asking->current[index] = true;
-        text_add_format(out, "%s: %s, %s: current, it says what the record says today%s\n", code,
-                        now.boat, now.name, row == NULL ? "; the register has no such print" : "");
+        card.state = CODE_CURRENT;
     } else if (row != NULL && sheet->held) {
-        text_add_format(out, "%s: %s, %s: OLD, and the card is held back today\n", code, now.boat,
-                        now.name);
+        card.state = CODE_OLD_HELD;
     } else if (row != NULL) {
-        text_add_format(out, "%s: %s, %s: OLD, replace it%s%s\n", code, now.boat, now.name,
-                        same ? "" : "; the card has now ", same ? "" : now.code);
-        struct text_builder reasons = text_builder_in(sheets->boat->arena);
-        renew_reasons(&renewing->rows, sheets, sheet, row, "    ", &reasons);
-        text_add(out, reasons.length == 0 ? "" : reasons.at);
+        card.state = CODE_OLD;
+        card.now = same ? NULL : now.code;
+        card.reasons = renew_reasons(&renewing->rows, sheets, sheet, row, sheets->boat->arena);
+    } else {
+        return;
     }
+    card_found(asking, index, &card);
 }
 
 static void asked_sheets(void *run, struct sheets *sheets)
@@ -109,47 +119,49 @@ static void asked_end(void *run, struct boat_job *boat)
 }
 
 /* Once all boats were looked through. */
-static bool code_tell(const struct asking *asking, size_t index)
+static bool code_judge(const struct asking *asking, size_t index)
 {
-    const struct fleet *fleet = asking->renewing->fleet;
-    const char *code = asking->codes.at[index];
-    const struct text_builder *told = &asking->told[index];
-    rows_tell(asking, index);
-    if (told->length > 0)
-        fwrite(told->at, 1, told->length, stdout);
-    else if (asking->known[index])
-        printf("%s: OLD, take it down: no boat of the base has that card today\n", code);
-    else
-        problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
+    struct code_told *told = &asking->told[index];
+    rows_find(asking->renewing, told);
+    if (told->count == 0 && told->row_count == 0)
+        problem_add(asking->renewing->fleet->problems, SEVERITY_ERROR, NO_PLACE,
                     "it may be of another base, of a print that was never recorded, or a draft: "
                     "print the\ncard anew and replace it",
                     "%s is a sound code, but neither the register nor a card of today has it",
-                    code);
-    return asking->current[index];
+                    told->code);
+    return told->current;
+}
+
+static struct asking asking_of(struct renewing *renewing)
+{
+    const struct names *typed = &renewing->options->codes;
+    struct arena *arena = renewing->fleet->arena;
+    struct asking asking = {.renewing = renewing};
+    for (size_t i = 0; i < typed->count; i++) {
+        const char *code = code_meant(renewing->fleet, typed->at[i]);
+        if (code != NULL && !names_hold(&asking.codes, code))
+            names_add(&asking.codes, code, arena);
+    }
+    asking.told = arena_array(arena, asking.codes.count + 1, sizeof *asking.told);
+    for (size_t i = 0; i < asking.codes.count; i++)
+        asking.told[i].code = asking.codes.at[i];
+    return asking;
 }
 
 enum exit_status renew_codes(struct renewing *renewing)
 {
     static const struct job_use use = {.last = STEP_COMPOSE, .sheets = asked_sheets,
                                        .end = asked_end};
-    const struct names *typed = &renewing->options->codes;
-    struct arena *arena = renewing->fleet->arena;
-    struct asking asking = {.renewing = renewing};
+    struct asking asking = asking_of(renewing);
     struct job job = job_of(renewing->options, renewing->fleet);
-    for (size_t i = 0; i < typed->count; i++) {
-        const char *code = code_meant(renewing->fleet, typed->at[i]);
-        if (code != NULL && !names_hold(&asking.codes, code))
-            names_add(&asking.codes, code, arena);
-    }
-    asking.current = arena_array(arena, asking.codes.count + 1, sizeof *asking.current);
-    asking.known = arena_array(arena, asking.codes.count + 1, sizeof *asking.known);
-    asking.told = arena_array(arena, asking.codes.count + 1, sizeof *asking.told);
-    for (size_t i = 0; i < asking.codes.count; i++)
-        asking.told[i] = text_builder_in(arena);
     job.languages = renew_languages(renewing);
     job_run(&job, &use, &asking);
     bool all = true;
     for (size_t i = 0; i < asking.codes.count; i++)
-        all = code_tell(&asking, i) && all;
+        all = code_judge(&asking, i) && all;
+    if (renewing->options->json && asking.codes.count > 0)
+        codes_json_print(renewing, asking.told, asking.codes.count);
+    else if (!renewing->options->json)
+        codes_text_print(asking.told, asking.codes.count, renewing->fleet->arena);
     return all ? EXIT_GOOD : EXIT_FOUND;
 }

@@ -83,40 +83,38 @@ static bool hangs_right(const struct renewing *renewing, const struct register_r
 }
 
 /* True when the sheet is another on that day. */
-static bool changes_on(const struct renewing *renewing, const struct sheets *sheets,
-                       const struct sheets *then, const struct sheet *sheet,
-                       struct text_builder *out)
+static bool changes_on(struct renewing *renewing, const struct sheets *sheets,
+                       const struct sheets *then, const struct sheet *sheet)
 {
-    struct register_row now = row_of_sheet(&sheets->input, sheet, out->arena);
+    struct arena *arena = renewing->arena;
+    struct register_row now = row_of_sheet(&sheets->input, sheet, arena);
     const struct sheet *later = sheet_of_id(then->set, sheet->id);
     if (!hangs_right(renewing, &now))
         return false;
-    struct register_row other = row_of_sheet(&then->input, later == NULL ? sheet : later,
-                                             out->arena);
+    struct register_row other = row_of_sheet(&then->input, later == NULL ? sheet : later, arena);
     if (same_print(&other, &now))
         return false;
     now.date = sheets->input.today;
-    text_add_format(out, "  CHANGES BY ITSELF %s (%s) on %s\n", now.name, now.code,
-                    date_text(out->arena, then->input.today));
-    now.content = content_pack(register_content(&sheets->input, sheet, out->arena), out->arena);
+    now.content = content_pack(register_content(&sheets->input, sheet, arena), arena);
     const struct register_rows alone = {.rows = &now, .count = 1};
-    renew_reasons(&alone, then, later == NULL ? sheet : later, &now, "      ", out);
+    struct renew_finding *finding = finding_add(renewing, RENEW_CHANGES, &now);
+    finding->on = date_text(arena, then->input.today);
+    finding->reasons = renew_reasons(&alone, then, later == NULL ? sheet : later, &now, arena);
     return true;
 }
 
-size_t renew_due(const struct renewing *renewing, const struct sheets *sheets,
-                 struct date until, struct text_builder *out)
+size_t renew_due(struct renewing *renewing, const struct sheets *sheets, struct date until)
 {
     struct days days = changing_days(sheets, until);
     const struct sheet_set *set = sheets->set;
     bool *told = arena_array(sheets->boat->arena, set->count, sizeof *told);
     size_t count = 0;
-    for (size_t d = 0; d < days.count && renewing->right > 0; d++) {
+    for (size_t d = 0; d < days.count && renewing->hers.right > 0; d++) {
         struct sheets then = sheets_on(sheets, days.at[d]);
         for (size_t i = 0; then.set != NULL && i < set->count; i++) {
             if (told[i] || set->sheets[i]->held || !sheet_is_registered(set->sheets[i]))
                 continue;
-            told[i] = changes_on(renewing, sheets, &then, set->sheets[i], out);
+            told[i] = changes_on(renewing, sheets, &then, set->sheets[i]);
             count += told[i] ? 1 : 0;
         }
     }

@@ -3,7 +3,6 @@
 #include "print_list.h"
 #include "renew.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* Days within which what changes by itself is told where no day was named. */
@@ -15,27 +14,10 @@ void renew_begin(void *run, struct boat_job *boat)
 {
     struct renewing *renewing = run;
     renewing->arena = boat->arena;
-    renewing->out = text_builder_in(boat->arena);
-    renewing->never = (struct names){0};
-    renewing->right = renewing->sheets = 0;
+    renewing->hers = (struct renew_boat){.boat = boat->key};
     renewing->own = rows_of_boat(&renewing->by_boat, boat->key);
     renewing->judged = arena_array(boat->arena, renewing->own.count + 1,
                                    sizeof *renewing->judged);
-}
-
-static void finding_begin(struct renewing *renewing, const char *what)
-{
-    renewing->found = true;
-    text_add_format(&renewing->out, "  %s ", what);
-}
-
-/* "7 FLOODING (3EHB-1W4H)", with its language where the boat has others. */
-static void card_add(struct renewing *renewing, const struct register_row *row)
-{
-    text_add_format(&renewing->out, "%s", row->name);
-    if (!text_equal(row->language, words_language(renewing->fleet->first_language)))
-        text_add_format(&renewing->out, ", %s", row->language);
-    text_add_format(&renewing->out, " (%s)", row->code);
 }
 
 /* ---- what is to be printed ---- */
@@ -74,32 +56,29 @@ static void replace_tell(struct renewing *renewing, const struct sheets *sheets,
                          const struct register_row *hung)
 {
     const struct register_row *print = print_of(&renewing->own, now, NULL);
-    finding_begin(renewing, "REPLACE");
-    card_add(renewing, hung);
-    text_add_format(&renewing->out, ", %s", hung->place);
-    if (!text_equal(now->code, hung->code))
-        text_add_format(&renewing->out, "; now %s", now->code);
-    if (print != NULL)
-        text_add_format(&renewing->out, "; printed %s, not hung",
-                        date_text(renewing->arena, print->date));
-    text_add(&renewing->out, "\n");
-    renew_reasons(&renewing->own, sheets, sheet, hung, "      ", &renewing->out);
+    struct renew_finding *finding = finding_add(renewing, RENEW_REPLACE, hung);
+    finding->place = hung->place;
+    finding->now = text_equal(now->code, hung->code) ? NULL : now->code;
+    finding->printed = print == NULL ? NULL : date_text(renewing->arena, print->date);
+    finding->reasons = renew_reasons(&renewing->own, sheets, sheet, hung, renewing->arena);
+    renewing->found = true;
     reprint_add(renewing, now, hung->paper);
 }
 
+/* `hung` NULL: nothing of it hangs. */
 static void held_card_tell(struct renewing *renewing, const struct sheets *sheets,
-                           const struct sheet *sheet, const struct register_row *hung)
+                           const struct sheet *sheet, const struct register_row *now,
+                           const struct register_row *hung)
 {
     const struct problem *reason = held_reason(sheets, sheet);
-    finding_begin(renewing, hung == NULL ? "HELD BACK" : "HANGS, BUT IS HELD BACK");
+    struct renew_finding *finding =
+        finding_add(renewing, hung == NULL ? RENEW_HELD : RENEW_HANGS_HELD,
+                    hung == NULL ? now : hung);
     if (hung == NULL)
-        text_add(&renewing->out, sheet->name);
-    else
-        card_add(renewing, hung);
-    if (hung != NULL)
-        text_add_format(&renewing->out, ", %s", hung->place);
-    text_add_format(&renewing->out, "%s%s\n", reason == NULL ? "" : ": ",
-                    reason == NULL ? "" : reason->what);
+        finding->name = sheet->name;
+    finding->place = hung == NULL ? NULL : hung->place;
+    finding->why = reason == NULL ? NULL : reason->what;
+    renewing->found = true;
 }
 
 /* Nothing of it hangs. */
@@ -108,19 +87,17 @@ static void unhung_tell(struct renewing *renewing, const struct register_row *no
 {
     const struct register_row *print = print_of(&renewing->own, now, NULL);
     const struct register_row *last = print_last(&renewing->own, now, NULL);
+    renewing->found = true;
     if (print != NULL) {
-        finding_begin(renewing, "PRINTED, NOT HUNG");
-        card_add(renewing, now);
-        text_add_format(&renewing->out, ", printed %s\n", date_text(renewing->arena, print->date));
+        finding_add(renewing, RENEW_NOT_HUNG, now)->printed =
+            date_text(renewing->arena, print->date);
     } else if (last != NULL) {
-        finding_begin(renewing, "PRINT AGAIN");
-        card_add(renewing, last);
-        text_add_format(&renewing->out, ", printed %s and never hung; now %s\n",
-                        date_text(renewing->arena, last->date), now->code);
+        struct renew_finding *finding = finding_add(renewing, RENEW_PRINT_AGAIN, last);
+        finding->printed = date_text(renewing->arena, last->date);
+        finding->now = now->code;
         reprint_add(renewing, now, last->paper);
     } else {
-        names_add(&renewing->never, now->name, renewing->arena);
-        renewing->found = true;
+        finding_add(renewing, RENEW_NEVER, now);
         if (renewing->own.count > 0)
             reprint_add(renewing, now, paper);
     }
@@ -138,13 +115,13 @@ static size_t hanging_judge(struct renewing *renewing, const struct sheets *shee
         hangs++;
         renewing->judged[i] = true;
         if (sheet->held)
-            held_card_tell(renewing, sheets, sheet, hung);
+            held_card_tell(renewing, sheets, sheet, now, hung);
         else if (same_print(hung, now))
             right++;
         else
             replace_tell(renewing, sheets, sheet, now, hung);
     }
-    renewing->right += hangs > 0 && right == hangs ? 1 : 0;
+    renewing->hers.right += hangs > 0 && right == hangs ? 1 : 0;
     return hangs;
 }
 
@@ -161,11 +138,11 @@ static void card_judge(struct renewing *renewing, const struct sheets *sheets,
     const struct register_row now = row_of_sheet(&sheets->input, sheet, renewing->arena);
     size_t hangs = hanging_judge(renewing, sheets, sheet, &now);
     bool expected = is_expected(renewing, &now);
-    renewing->sheets += hangs > 0 || expected ? 1 : 0;
+    renewing->hers.of += hangs > 0 || expected ? 1 : 0;
     if (hangs > 0 || !expected)
         return;
     if (sheet->held)
-        held_card_tell(renewing, sheets, sheet, NULL);
+        held_card_tell(renewing, sheets, sheet, &now, NULL);
     else
         unhung_tell(renewing, &now, sheets->boat->job->papers[sheets->part.paper].key);
 }
@@ -184,10 +161,10 @@ static const char *not_hers_reason(const struct sheets *sheets, const char *card
 static void take_down_tell(struct renewing *renewing, const struct register_row *hung,
                            const char *reason)
 {
-    finding_begin(renewing, "TAKE DOWN");
-    card_add(renewing, hung);
-    text_add_format(&renewing->out, ", %s: %s\n", hung->place,
-                    reason == NULL ? "she has no such card any more" : reason);
+    struct renew_finding *finding = finding_add(renewing, RENEW_TAKE_DOWN, hung);
+    finding->place = hung->place;
+    finding->why = reason == NULL ? "she has no such card any more" : reason;
+    renewing->found = true;
 }
 
 static void lost_cards_tell(struct renewing *renewing, const struct sheets *sheets)
@@ -208,7 +185,7 @@ static void changing_tell(struct renewing *renewing, const struct sheets *sheets
     struct date asked = renewing->options->horizon;
     struct date until = asked.year != 0
                             ? asked : date_days_later(renewing->options->today, DAYS_AHEAD);
-    size_t due = renew_due(renewing, sheets, until, &renewing->out);
+    size_t due = renew_due(renewing, sheets, until);
     renewing->found = renewing->found || (due > 0 && asked.year != 0);
 }
 
@@ -235,19 +212,6 @@ void renew_sheets(void *run, struct sheets *sheets)
 
 /* ---- telling ---- */
 
-static void never_tell(struct renewing *renewing)
-{
-    const struct names *never = &renewing->never;
-    if (never->count == 0)
-        return;
-    text_add(&renewing->out, "  NEVER PRINTED ");
-    if (never->count == renewing->sheets)
-        text_add_format(&renewing->out, "all %zu cards", never->count);
-    for (size_t i = 0; never->count < renewing->sheets && i < never->count; i++)
-        text_add_format(&renewing->out, "%s%s", i == 0 ? "" : "; ", never->at[i]);
-    text_add(&renewing->out, "\n");
-}
-
 /* Cards that hang by these rows. */
 static size_t hanging_count(const struct register_rows *rows)
 {
@@ -269,22 +233,14 @@ static void unjudged_tell(struct renewing *renewing)
 void renew_end(void *run, struct boat_job *boat)
 {
     struct renewing *renewing = run;
-    if (boat->parts_made == 0) {
-        renewing->found = true;
-        printf("%s: NOT JUDGED: errors in her file or in the base's; %zu cards hang, and nothing "
-               "tells whether they are true\n", boat->key, hanging_count(&renewing->own));
-        return;
-    }
-    never_tell(renewing);
-    unjudged_tell(renewing);
-    if (renewing->right == renewing->sheets && renewing->sheets > 0)
-        printf("%s: all %zu cards hang as recorded\n", boat->key, renewing->right);
-    else
-        printf("%s: %zu of %zu cards hang as recorded\n", boat->key, renewing->right,
-               renewing->sheets);
-    if (renewing->out.length > 0)
-        fwrite(renewing->out.at, 1, renewing->out.length, stdout);
-    boat->problems = problems_from(boat->problems, SEVERITY_USE, boat->arena);
+    renewing->hers.hanging = hanging_count(&renewing->own);
+    renewing->hers.state = boat->parts_made == 0 ? RENEW_NOT_JUDGED : RENEW_JUDGED;
+    renewing->found = renewing->found || boat->parts_made == 0;
+    if (boat->parts_made > 0)
+        unjudged_tell(renewing);
+    renew_boat_tell(renewing, &renewing->hers);
+    if (boat->parts_made > 0)
+        boat->problems = problems_from(boat->problems, SEVERITY_USE, boat->arena);
 }
 
 void renew_gone_boats(struct renewing *renewing)
@@ -301,7 +257,7 @@ void renew_gone_boats(struct renewing *renewing)
         if (count == 0)
             continue;
         renewing->found = true;
-        printf("%s: TAKE DOWN %zu card%s: the base has no such boat any more\n", boat, count,
-               count == 1 ? "" : "s");
+        renew_boat_tell(renewing, &(struct renew_boat){.boat = boat, .state = RENEW_GONE,
+                                                       .hanging = count});
     }
 }

@@ -1,7 +1,7 @@
 /* report.c - telling what a run found, and the exit status (room: app). */
 #include "fleet.h"
+#include "told.h"
 
-#include <stdio.h>
 
 enum exit_status status_of(const struct problems *problems, enum severity least)
 {
@@ -54,7 +54,7 @@ static void problems_print(const struct problems *problems,
         if (takes(&list[i]) && !told_before(list, i))
             problem_print(&list[i], &out);
     if (out.length > 0)
-        fwrite(out.at, 1, out.length, stderr);
+        told_refusal(out.at);
 }
 
 static bool is_any(const struct problem *problem)
@@ -137,8 +137,8 @@ size_t deficiencies_for_check(const struct problems *problems)
 void deficiencies_tell(const char *label, size_t count)
 {
     if (count > 0)
-        printf("%s: `maydeck check` tells of %zu deficienc%s\n", label, count,
-               count == 1 ? "y" : "ies");
+        told_lines("%s: `maydeck check` tells of %zu deficienc%s\n", label, count,
+                   count == 1 ? "y" : "ies");
 }
 
 void report_left_for_check(const struct fleet *fleet)

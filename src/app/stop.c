@@ -4,8 +4,10 @@
 
 #include "text.h"
 
+#include <poll.h>
 #include <signal.h>
 #include <stddef.h>
+#include <unistd.h>
 
 /* Which signal came: a handler is given no context. */
 static volatile sig_atomic_t stopping;
@@ -20,13 +22,31 @@ static const struct { int number; const char *name; } stop_signals[] = {
     {SIGINT, "SIGINT"}, {SIGTERM, "SIGTERM"}, {SIGHUP, "SIGHUP"}};
 enum { STOP_SIGNALS = sizeof stop_signals / sizeof *stop_signals };
 
+/* What SIGPIPE did when the program was started. A global because a signal is of the process. */
+static struct sigaction pipe_before;
+
 void refusals_await(void)
 {
     struct sigaction ignore = {.sa_handler = SIG_IGN};
 
     sigemptyset(&ignore.sa_mask);
-    sigaction(SIGPIPE, &ignore, NULL);
+    sigaction(SIGPIPE, &ignore, &pipe_before);
     sigaction(SIGXFSZ, &ignore, NULL);
+}
+
+bool reader_is_gone(void)
+{
+    struct pollfd output = {.fd = STDOUT_FILENO, .events = POLLOUT};
+
+    return poll(&output, 1, 0) == 1 && (output.revents & POLLERR) != 0;
+}
+
+void end_by_reader(void)
+{
+    if (pipe_before.sa_handler == SIG_IGN)
+        return;
+    sigaction(SIGPIPE, &pipe_before, NULL);
+    raise(SIGPIPE);
 }
 
 void stop_await(void)

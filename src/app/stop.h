@@ -9,6 +9,13 @@
  * reached, is told as one and ends no run. For every command. */
 void refusals_await(void);
 
+/* Has whoever read standard output gone away, as a pager does that was left before the end? */
+bool reader_is_gone(void);
+
+/* Ends the program as SIGPIPE ends one that does not await it, in silence: its exit status tells.
+ * Returns where it was started with that signal ignored. */
+void end_by_reader(void);
+
 /* From now on SIGINT, SIGTERM and SIGHUP end no run at once: run_stopped tells of the first; a
  * second one of a kind ends the run as ever. What was ignored when the program was started, as
  * nohup does, stays so. Goes over to processes that are forked. */

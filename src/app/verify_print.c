@@ -4,9 +4,9 @@
 
 #include "findings.h"
 #include "pdf_look.h"
+#include "told.h"
 #include "utf8.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #define VERIFY_FORMAT "maydeck-verify-1"
@@ -140,7 +140,7 @@ void verify_print(const struct verifying *verifying)
     for (size_t i = 0; i < verifying->count; i++)
         file_tell(verifying, &verifying->files[i], &out);
     sum_tell(verifying, &out);
-    fwrite(out.at, 1, out.length, stdout);
+    told_print(&out);
 }
 
 /* ---- as JSON ---- */
@@ -243,7 +243,6 @@ static const struct row_object *row_object_of(const struct printed_row *row, str
 
 void verify_json(const struct verifying *verifying)
 {
-    struct text_builder out = text_builder_in(verifying->arena);
     struct file_object *files = arena_array(verifying->arena, verifying->count, sizeof *files);
     for (size_t i = 0; i < verifying->count; i++) {
         files[i].file = verifying->files[i];
@@ -256,6 +255,5 @@ void verify_json(const struct verifying *verifying)
         .list = !verifying->listed ? "none" : verifying->list_whole ? "whole" : "damaged",
         .last_run = verifying->last_run, .claimed = verifying->claimed,
         .good = good_count(verifying), .files = {files, verifying->count}};
-    json_add(&verify_shape, &whole, &out);
-    fwrite(out.at, 1, out.length, stdout);
+    json_print(&verify_shape, &whole, verifying->arena);
 }

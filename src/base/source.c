@@ -1,4 +1,4 @@
-/* source.c - a whole file in memory with its lines (room: base). Never reads a
+/* source.c - a whole file in memory with its lines (room: base). Never opens a
  * pipe or device, which could hang, and never judges what the file holds. */
 #include "source.h"
 
@@ -170,5 +170,20 @@ enum source_result source_read(struct arena *arena, const char *path, size_t lim
     errno = reason;
     if (result == SOURCE_READ)
         *out = source_from(arena, path, reading.bytes, reading.length);
+    return result;
+}
+
+enum { STREAM_ROOM = 16 * 1024 };
+
+enum source_result source_read_stream(struct arena *arena, int file, const char *name,
+                                      size_t limit, struct source **out)
+{
+    struct reading reading = {.capacity = STREAM_ROOM};
+
+    *out = NULL;
+    reading.bytes = arena_alloc(arena, reading.capacity);
+    enum source_result result = open_file_read(arena, file, limit, &reading);
+    if (result == SOURCE_READ)
+        *out = source_from(arena, name, reading.bytes, reading.length);
     return result;
 }

@@ -12,7 +12,8 @@ struct explaining {
     const struct sheet *sheet;
     struct composing *composing;
     struct arena *arena;
-    struct text_builder *out;
+    struct text_builder *out;     /* NULL: not wanted as text */
+    struct reason_list *rows;     /* NULL: not wanted as rows */
 };
 
 /* How far lines stand in: a part of the card, what belongs to it, its details. */

@@ -175,21 +175,38 @@ void figures_for_base(const struct compose_input *input, struct text_builder *ou
         blank_tell(&explaining);
 }
 
+static void figure_explain(const struct explaining *explaining, const struct sheet_set *set,
+                           const struct figure *figure)
+{
+    const struct compose_input *input = explaining->in;
+    struct figure_record record = {input->boat, input->base};
+    struct figure_result result = figure_evaluate(figure, &record, explaining->arena);
+    line_tell(explaining, INDENT_PART, "Figure %s, %s: %s", figure->id,
+              TEXT_OR_EMPTY(input->boat->facts.name), figure->title);
+    line_tell(explaining, INDENT_REASON, "verdict: %s", verdict_words(figure->verdict));
+    line_tell(explaining, INDENT_REASON, "reads: %s", figure->reads);
+    line_tell(explaining, INDENT_REASON, "formula: %s", figure->formula);
+    line_tell(explaining, INDENT_REASON, "source: %s", figure->source);
+    if (figure->assumed != NULL)
+        line_tell(explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
+    read_tell(explaining, &result);
+    result_tell(explaining, figure, &result);
+    figure_cards_tell(explaining, set, figure);
+}
+
 void figure_reasons(const struct compose_input *input, const struct sheet_set *set,
                     const struct figure *figure, struct text_builder *out)
 {
-    struct explaining explaining = {.in = input, .arena = out->arena, .out = out};
-    struct figure_record record = {input->boat, input->base};
-    struct figure_result result = figure_evaluate(figure, &record, out->arena);
-    line_tell(&explaining, INDENT_PART, "Figure %s, %s: %s", figure->id,
-              TEXT_OR_EMPTY(input->boat->facts.name), figure->title);
-    line_tell(&explaining, INDENT_REASON, "verdict: %s", verdict_words(figure->verdict));
-    line_tell(&explaining, INDENT_REASON, "reads: %s", figure->reads);
-    line_tell(&explaining, INDENT_REASON, "formula: %s", figure->formula);
-    line_tell(&explaining, INDENT_REASON, "source: %s", figure->source);
-    if (figure->assumed != NULL)
-        line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
-    read_tell(&explaining, &result);
-    result_tell(&explaining, figure, &result);
-    figure_cards_tell(&explaining, set, figure);
+    const struct explaining explaining = {.in = input, .arena = out->arena, .out = out};
+    figure_explain(&explaining, set, figure);
+}
+
+struct reason_list figure_reason_rows(const struct compose_input *input,
+                                      const struct sheet_set *set, const struct figure *figure,
+                                      struct arena *arena)
+{
+    struct reason_list rows = {0};
+    const struct explaining explaining = {.in = input, .arena = arena, .rows = &rows};
+    figure_explain(&explaining, set, figure);
+    return rows;
 }

@@ -56,22 +56,39 @@ static void text_put(struct line *line, const char *text)
     }
 }
 
-static struct line line_begin(const struct explaining *explaining, size_t indent,
-                              const char *format, va_list list)
+static void row_keep(const struct explaining *explaining, size_t indent, const char *text,
+                     struct place place)
+{
+    struct reason_list *list = explaining->rows;
+    if (list == NULL)
+        return;
+    list->rows = arena_grow(explaining->arena, list->rows, list->count, &list->room,
+                            sizeof *list->rows);
+    list->rows[list->count++] = (struct reason){indent / INDENT_REASON, text, place};
+}
+
+/* The text, with `where` behind it unless that is NULL. */
+static void row_text_tell(const struct explaining *explaining, size_t indent, const char *text,
+                      const char *where)
 {
     struct line line = {.out = explaining->out, .indent = indent};
-    text_put(&line, text_plain(explaining->arena,
-                               text_format_list(explaining->arena, format, list)));
-    return line;
+    if (explaining->out == NULL)
+        return;
+    text_put(&line, text);
+    if (where != NULL)
+        word_add(&line, where, strlen(where));
+    text_add(explaining->out, "\n");
 }
 
 void line_tell(const struct explaining *explaining, size_t indent, const char *format, ...)
 {
     va_list list;
     va_start(list, format);
-    line_begin(explaining, indent, format, list);
+    const char *text = text_plain(explaining->arena,
+                                  text_format_list(explaining->arena, format, list));
     va_end(list);
-    text_add(explaining->out, "\n");
+    row_text_tell(explaining, indent, text, NULL);
+    row_keep(explaining, indent, text, NO_PLACE);
 }
 
 static const char *place_text(const struct explaining *explaining, struct place place)
@@ -86,13 +103,13 @@ static const char *place_text(const struct explaining *explaining, struct place 
 void placed_tell(const struct explaining *explaining, size_t indent, struct place place,
                  const char *format, ...)
 {
-    const char *where = place_text(explaining, place);
     va_list list;
     va_start(list, format);
-    struct line line = line_begin(explaining, indent, format, list);
+    const char *text = text_plain(explaining->arena,
+                                  text_format_list(explaining->arena, format, list));
     va_end(list);
-    word_add(&line, where, strlen(where));
-    text_add(explaining->out, "\n");
+    row_text_tell(explaining, indent, text, place_text(explaining, place));
+    row_keep(explaining, indent, text, place);
 }
 
 static const char *base_choice(const char *const *words, unsigned value)
@@ -115,7 +132,8 @@ void base_tell(const struct explaining *explaining, size_t indent, enum conditio
 
 void blank_tell(const struct explaining *explaining)
 {
-    text_add(explaining->out, "\n");
+    if (explaining->out != NULL)
+        text_add(explaining->out, "\n");
 }
 
 static void source_tell(const struct explaining *explaining, size_t indent, const char *key)

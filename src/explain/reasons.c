@@ -166,21 +166,34 @@ static void holds_tell(const struct explaining *explaining)
 
 /* ---- the card ---- */
 
+static void card_explain(struct explaining *explaining, const struct sheet_set *set)
+{
+    explaining->composing = composing_again(explaining->in, set, explaining->sheet,
+                                            explaining->arena);
+    head_tell(explaining);
+    steps_tell(explaining);
+    boxes_tell(explaining);
+    call_tell(explaining);
+    safety_tell(explaining);
+    figures_yield_tell(explaining);
+    sign_off_tell(explaining);
+    if (explaining->sheet->held)
+        holds_tell(explaining);
+}
+
 void card_reasons(const struct compose_input *input, const struct sheet_set *set,
                   const struct sheet *sheet, struct text_builder *out)
 {
-    struct explaining explaining = {.in = input,
-                                    .sheet = sheet,
-                                    .arena = out->arena,
-                                    .out = out,
-                                    .composing = composing_again(input, set, sheet, out->arena)};
-    head_tell(&explaining);
-    steps_tell(&explaining);
-    boxes_tell(&explaining);
-    call_tell(&explaining);
-    safety_tell(&explaining);
-    figures_yield_tell(&explaining);
-    sign_off_tell(&explaining);
-    if (sheet->held)
-        holds_tell(&explaining);
+    struct explaining explaining = {.in = input, .sheet = sheet, .arena = out->arena, .out = out};
+    card_explain(&explaining, set);
+}
+
+struct reason_list card_reason_rows(const struct compose_input *input,
+                                    const struct sheet_set *set, const struct sheet *sheet,
+                                    struct arena *arena)
+{
+    struct reason_list rows = {0};
+    struct explaining explaining = {.in = input, .sheet = sheet, .arena = arena, .rows = &rows};
+    card_explain(&explaining, set);
+    return rows;
 }

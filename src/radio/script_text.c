@@ -29,6 +29,22 @@ static void add_piece(struct text_builder *out, const struct script_piece *piece
     }
 }
 
+static void said_pieces_add(struct text_builder *out, const struct script_line *line)
+{
+    for (size_t i = 0; i < line->count; i++) {
+        text_add(out, i > 0 ? " " : "");
+        add_piece(out, &line->pieces[i]);
+    }
+}
+
+const char *script_line_text(const struct script_line *line, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, "");
+    said_pieces_add(&out, line);
+    return out.at;
+}
+
 const char *script_text(const struct script *script, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
@@ -36,10 +52,7 @@ const char *script_text(const struct script *script, struct arena *arena)
         const struct script_line *line = &script->lines[i];
         if (line->label != NULL)
             text_add_format(&out, "%s: ", line->label);
-        for (size_t j = 0; j < line->count; j++) {
-            text_add(&out, j > 0 ? " " : "");
-            add_piece(&out, &line->pieces[j]);
-        }
+        said_pieces_add(&out, line);
         text_add(&out, "\n");
     }
     return out.at;

@@ -7,7 +7,7 @@ column() {
     sed 1d "$scratch/stdout" | cut -d ' ' -f "$1"
 }
 topics=$(maydeck help list; sed -n 's/^  \([a-z]*\)   *[^ ].*/\1/p' "$scratch/stdout")
-expect_equal lists-topics 'items zones cards natures fields' "$(echo $topics)"
+expect_equal lists-topics 'items zones cards natures fields checks rules figures statuses' "$(echo $topics)"
 
 for topic in $topics; do
     maydeck list "$topic"
@@ -71,11 +71,12 @@ refused() {
   remedy: $remedy" "$(cat "$scratch/stderr")"
     expect_empty "list-refuses-$name-stdout" "$(cat "$scratch/stdout")"
 }
-refused nothing 'it was not told what to list' 'write one of: items, zones, cards, natures, fields' list
-refused two 'one thing at a time: what to list' 'write one of: items, zones, cards, natures, fields' \
+all='items, zones, cards, natures, fields, checks, rules, figures, statuses'
+refused nothing 'it was not told what to list' "write one of: $all" list
+refused two 'one thing at a time: what to list' "write one of: $all" \
     list items zones
 refused topic 'there is no list of "item"' 'did you mean "items"?' list item
-refused far 'there is no list of "boats"' 'write one of: items, zones, cards, natures, fields' list boats
+refused far 'there is no list of "boats"' "write one of: $all" list boats
 maydeck list items --lang xx
 expect_status list-no-language 2
 exit $failures

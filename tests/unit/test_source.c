@@ -234,6 +234,64 @@ static void test_offsets(void **state)
     assert_int_equal(source_offset(source, 2, -4), 6);
 }
 
+/* What a pipe gives in several pieces is one text, however long, up to the limit. */
+static void test_read_stream(void **state)
+{
+    struct bench *bench = *state;
+    struct source *source;
+    int ends[2];
+
+    assert_int_equal(pipe(ends), 0);
+    assert_int_equal(write(ends[1], "one\ntwo", 7), 7);
+    (void)close(ends[1]);
+    assert_int_equal(source_read_stream(bench->arena, ends[0], "standard input", 7, &source),
+                     SOURCE_READ);
+    (void)close(ends[0]);
+    assert_string_equal(source->name, "standard input");
+    assert_string_equal(source->bytes, "one\ntwo");
+    assert_int_equal(source->line_count, 2);
+}
+
+/* More than one piece of what it reads at once. */
+#define STREAM_LENGTH 60000
+
+static void test_read_long_stream(void **state)
+{
+    struct bench *bench = *state;
+    char *bytes = arena_alloc(bench->arena, STREAM_LENGTH);
+    struct source *source;
+    int ends[2];
+
+    memset(bytes, 'x', STREAM_LENGTH);
+    for (size_t limit = STREAM_LENGTH - 1; limit <= STREAM_LENGTH; limit++) {
+        assert_int_equal(pipe(ends), 0);
+        assert_int_equal(write(ends[1], bytes, STREAM_LENGTH), STREAM_LENGTH);
+        (void)close(ends[1]);
+        enum source_result result =
+            source_read_stream(bench->arena, ends[0], "standard input", limit, &source);
+        (void)close(ends[0]);
+        assert_int_equal(result, limit < STREAM_LENGTH ? SOURCE_TOO_LARGE : SOURCE_READ);
+        assert_int_equal(source == NULL, limit < STREAM_LENGTH);
+    }
+    assert_int_equal(source->length, STREAM_LENGTH);
+}
+
+static void test_read_stream_failure(void **state)
+{
+    struct bench *bench = *state;
+    struct source *source;
+    int ends[2];
+
+    assert_int_equal(pipe(ends), 0);
+    (void)close(ends[0]);
+    /* the end that is written into cannot be read from */
+    assert_int_equal(source_read_stream(bench->arena, ends[1], "standard input", 7, &source),
+                     SOURCE_FAILED);
+    assert_int_equal(errno, EBADF);
+    assert_null(source);
+    (void)close(ends[1]);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -243,6 +301,9 @@ int main(void)
         cmocka_unit_test(test_read_pipe),
         cmocka_unit_test(test_read_more_than_told),
         cmocka_unit_test(test_read_failure_keeps_errno),
+        cmocka_unit_test(test_read_stream),
+        cmocka_unit_test(test_read_long_stream),
+        cmocka_unit_test(test_read_stream_failure),
         cmocka_unit_test(test_lines),
         cmocka_unit_test(test_last_line_ends),
         cmocka_unit_test(test_places),
