@@ -121,5 +121,17 @@ const struct command commands[] = {
      "by a print that was stopped. With --base also whether the boat's file is still the\n"
      "one that it was printed of. Exit 1 unless all is whole, listed and as listed.",
      command_verify, NULL},
+    {"schema", OF_SCHEMA, "print the JSON Schema of a kind of file, for editors",
+     "base       base.yaml\n"
+     "boat       boats/BOAT.yaml\n"
+     "model      models/MODEL.yaml\n"
+     "procedure  procedures/NAME.yaml, the logic of a base's own card\n"
+     "texts      procedures/words/LANGUAGE/NAME.yaml, its texts\n"
+     "sources    procedures/sources.yaml, what cards stand on\n"
+     "words      procedures/words/LANGUAGE/words.yaml, the words of a language\n"
+     "check      what `check --json` says\n"
+     "JSON Schema, draft 2020-12: an editor that knows it offers keys and words, and marks what\n"
+     "`check` would refuse for its form. What files mean, only `check` knows.",
+     command_schema, schema_topic_words},
 };
 const size_t command_count = sizeof commands / sizeof *commands;

@@ -44,6 +44,9 @@ struct json_shape {
 /* The object as a document of its own. A list has a line for each element. */
 void json_add(const struct json_shape *shape, const void *object, struct text_builder *out);
 
+/* A text as JSON; NULL: null. */
+void json_text_add(struct text_builder *out, const char *text);
+
 /* The schema of such documents (draft 2020-12). */
 void json_schema_add(const struct json_shape *shape, const char *title,
                      struct text_builder *out);

@@ -126,8 +126,8 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
-    {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE | OF_TABLE | OF_TAKE | OF_VERIFY), "dump", 0,
-     OPTION_FLAG, AT(dump), NULL, NULL, NULL},
+    {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE | OF_TABLE | OF_TAKE | OF_VERIFY |
+                OF_SCHEMA), "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",

@@ -1,0 +1,119 @@
+/* schema_forms.c - texts of files that have a form, and examples of values (room: app). What a form
+ * stands on is said by its reader: these are the same forms as patterns. */
+#include "schema.h"
+
+#include "json.h"
+#include "number.h"
+
+#include <string.h>
+
+/* ---- forms ---- */
+
+#define CHANNELS "^(0[1-9]|1[0-9]|2[0-8]|6[0-9]|7[1-9]|8[0-8])$"
+#define TAG "^[FEC][1-9][0-9]?$"
+#define MMSI "^ *[0-9]([ \u00A0]*[0-9]){8} *$"
+#define NINE_DIGITS "{\"type\": \"integer\", \"minimum\": 0, \"maximum\": 999999999}"
+#define NAME "^[a-z][a-z0-9_]*$"
+#define CODE "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
+#define NO_NUMBER "false"
+
+/* By the words for the table in messages. */
+static const struct schema_form forms[] = {
+    {"a base", "phone_24h", "^ *\\+ *[1-9]( *[0-9]){7,14} *$", NULL},
+    {"a rescue centre", "phone",
+     "^ *(\\+ *[1-9]( *[0-9]){7,14}|\\+ *9 *9 *9( *[0-9]){0,3}|[0-9]( *[0-9]){1,5}) *$", NULL},
+    {"the section ashore", "fire_phone",
+     "^ *(\\+ *[1-9]( *[0-9]){7,14}|\\+ *9 *9 *9( *[0-9]){0,3}|[0-9]( *[0-9]){1,5}) *$", NULL},
+    {"a rescue centre", "channel", CHANNELS, "{\"type\": \"integer\"}"},
+    {"a cruising area", "variation", "[0-9].*[EW]", NO_NUMBER},
+    {"a base file", "languages", CODE, NO_NUMBER},
+    {"an approval", "text", "^[0-9A-Fa-f]{4}(-[0-9A-Fa-f]{4}){3}$", NULL},
+    {"a boat file", "retired_tags", TAG, NO_NUMBER},
+    {"a boat file", "tags_given", TAG, NO_NUMBER},
+    {"a boat file", "not_here", TAG, NO_NUMBER},
+    {"a model's file", "retired_tags", TAG, NO_NUMBER},
+    {"a model's file", "tags_given", TAG, NO_NUMBER},
+    {"an equipment item", "tag", TAG, NO_NUMBER},
+    {"a model's equipment item", "tag", TAG, NO_NUMBER},
+    {"a radio", "tag", TAG, NO_NUMBER},
+    {"a model's radio", "tag", TAG, NO_NUMBER},
+    {"a radio", "mmsi", MMSI, NINE_DIGITS},
+    {"an equipment item", "mmsi", MMSI, NINE_DIGITS},
+    {"a procedure", "procedure", NAME, NO_NUMBER},
+    {"a step", "id", NAME, NO_NUMBER},
+    {"a case", "id", NAME, NO_NUMBER},
+    {"a never", "id", NAME, NO_NUMBER},
+    {"a caution", "id", NAME, NO_NUMBER},
+    {"a file of words", "language", CODE, NO_NUMBER},
+};
+
+const struct schema_form *schema_form_of(const struct field_table *table,
+                                         const struct field *field)
+{
+    for (size_t i = 0; i < sizeof forms / sizeof *forms; i++)
+        if (text_equal(forms[i].table, table->what) && text_equal(forms[i].key, field->key))
+            return &forms[i];
+    return NULL;
+}
+
+/* ---- what must be there ---- */
+
+/* Keys of texts that are needed only where the logic of the procedure has what they are of. */
+static const struct { const char *table, *key; } by_logic[] = {
+    {"a file of texts", "seen"}, {"a file of texts", "when_reason"}};
+
+enum schema_need schema_need_of(const struct field_table *table, const struct field *field)
+{
+    for (size_t i = 0; i < sizeof by_logic / sizeof *by_logic; i++)
+        if (text_equal(by_logic[i].table, table->what) && text_equal(by_logic[i].key, field->key))
+            return NEEDED_NOT;
+    return field->required && !table->partial ? NEEDED : NEEDED_NOT;
+}
+
+/* ---- examples ---- */
+
+/* Of a text, what the words about it name: "..., such as 43 30.488 N 016 26.411 E". */
+static const char *example_told(const struct field_table *table, const struct field *field,
+                                struct arena *arena)
+{
+    static const char such_as[] = "such as ";
+    const char *told = field->about == NULL ? NULL : strstr(field->about, such_as);
+    struct text_builder out = text_builder_in(arena);
+    if (told == NULL || schema_form_of(table, field) != NULL)
+        return NULL;
+    told += strlen(such_as);
+    json_text_add(&out, arena_copy(arena, told, strcspn(told, ",;:")));
+    return out.at;
+}
+
+static const char *number_example(const struct field *field, struct arena *arena)
+{
+    const int64_t usual = 12000;
+    bool fits = field->high == 0 || (usual >= field->low && usual <= field->high);
+    return number_text_milli(arena, fits ? usual : field->high);
+}
+
+static const char *choice_example(const struct field *field, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, field->kind == FIELD_CHOICE ? "" : "[");
+    json_text_add(&out, field->choices[0]);
+    text_add(&out, field->kind == FIELD_CHOICE ? "" : "]");
+    return out.at;
+}
+
+const char *schema_example(const struct field_table *table, const struct field *field,
+                           struct arena *arena)
+{
+    switch (field->kind) {
+    case FIELD_TEXT: case FIELD_WORDING: return example_told(table, field, arena);
+    case FIELD_NUMBER: return number_example(field, arena);
+    case FIELD_ANSWER: return "\"yes\", \"no\"";
+    case FIELD_DATE: return "\"2027-04-30\", \"2027-04\"";
+    case FIELD_PAIR: return "[8.4, -1.2]";
+    case FIELD_CHOICE: case FIELD_CHOICES: return choice_example(field, arena);
+    case FIELD_PAIRED: case FIELD_BY_CHOICE: case FIELD_LIST: case FIELD_WORDINGS:
+    case FIELD_WORDS: case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE: break;
+    }
+    return NULL;
+}

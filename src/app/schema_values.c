@@ -1,0 +1,209 @@
+/* schema_values.c - single values in a schema (room: app): as the reader of files takes them, and
+ * as what the parsers of editors make of them before a schema sees them: a number of 12, true of
+ * yes, a date of 2027-04-30. Knows no file. */
+#include "schema.h"
+
+#include "choice.h"
+#include "json.h"
+#include "number.h"
+#include "promise.h"
+
+#define YEAR "(19|20|21)[0-9]{2}"
+#define LEAP_YEAR "((19|20|21)(0[48]|[2468][048]|[13579][26])|2000)"
+static const char date_pattern[] =
+    "^(" YEAR "|" YEAR "-(0[1-9]|1[0-2])|" YEAR "-(0[13578]|1[02])-(0[1-9]|[12][0-9]|3[01])|" YEAR
+    "-(0[469]|11)-(0[1-9]|[12][0-9]|30)|" YEAR "-02-(0[1-9]|1[0-9]|2[0-8])|" LEAP_YEAR "-02-29)$";
+
+/* One line, whose words have single spaces between them. A text in a block ends with line breaks,
+ * which are none of it. */
+#define ONE_LINE "[^ \\n](.*[^ \\n])?\\n*$"
+static const char *const text_patterns[] = {
+    [TEXTS_PLAIN] = "^(?![\\s\\S]*(  |\\*\\*|[{}\\t\\r]))" ONE_LINE,
+    [TEXTS_MARKED] = "^(?![\\s\\S]*(  |[\\t\\r]))" ONE_LINE,
+};
+
+/* Twice not: an editor proposes nothing of it. */
+#define UNTOLD(what) "{\"not\": {\"not\": " what "}}"
+
+static void text_define(struct schema *schema)
+{
+    schema_open(schema, "text", '{');
+    schema_open(schema, "anyOf", '[');
+    schema_open(schema, NULL, '{');
+    schema_text(schema, "type", "string");
+    schema_text(schema, "pattern", text_patterns[schema->texts]);
+    schema_close(schema, '}');
+    schema_refer(schema, NULL, "text_as_other");
+    schema_close(schema, ']');
+    schema_close(schema, '}');
+}
+
+static void wording_define(struct schema *schema)
+{
+    schema_open(schema, "wording", '{');
+    schema_text(schema, "$comment", "one text, or one for each language: {en: ..., de: ...}");
+    schema_open(schema, "anyOf", '[');
+    schema_refer(schema, NULL, "text");
+    schema_open(schema, NULL, '{');
+    schema_text(schema, "type", "object");
+    schema_raw(schema, "minProperties", "1");
+    schema_refer(schema, "propertyNames", "language");
+    schema_refer(schema, "additionalProperties", "text");
+    schema_close(schema, '}');
+    schema_close(schema, ']');
+    schema_close(schema, '}');
+}
+
+static void date_define(struct schema *schema)
+{
+    schema_open(schema, "date", '{');
+    schema_open(schema, "anyOf", '[');
+    schema_open(schema, NULL, '{');
+    schema_text(schema, "type", "string");
+    schema_text(schema, "pattern", date_pattern);
+    schema_close(schema, '}');
+    schema_raw(schema, NULL, "{\"type\": \"integer\", \"minimum\": 1900, \"maximum\": 2199}");
+    schema_close(schema, ']');
+    schema_close(schema, '}');
+}
+
+void schema_kinds_define(struct schema *schema)
+{
+    schema_raw(schema, "empty", UNTOLD("{\"enum\": [\"\", null]}"));
+    schema_raw(schema, "text_as_other",
+               "{\"not\": {\"type\": [\"string\", \"array\", \"object\", \"null\"]}}");
+    text_define(schema);
+    schema_raw(schema, "language",
+               "{\"type\": \"string\", \"pattern\": \"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$\"}");
+    wording_define(schema);
+    date_define(schema);
+    schema_raw(schema, "answer",
+               "{\"anyOf\": [{\"enum\": [\"yes\", \"no\"]}, "
+               UNTOLD("{\"type\": \"boolean\"}") "]}");
+    schema_raw(schema, "decimal",
+               "{\"anyOf\": [{\"type\": \"number\"}, {\"type\": \"string\", \"pattern\": "
+               "\"^-?(0|[1-9][0-9]{0,8})(\\\\.[0-9]{1,3})?$\"}]}");
+}
+
+/* ---- numbers ---- */
+
+void schema_number(struct schema *schema, const struct field *field)
+{
+    schema_open(schema, "anyOf", '[');
+    schema_open(schema, NULL, '{');
+    schema_text(schema, "type", field->whole ? "integer" : "number");
+    if (field->low != 0 || field->high != 0) {
+        schema_raw(schema, "minimum", "%s", number_text_milli(schema->arena, field->low));
+        schema_raw(schema, "maximum", "%s", number_text_milli(schema->arena, field->high));
+    }
+    schema_close(schema, '}');
+    schema_open(schema, NULL, '{');
+    schema_text(schema, "type", "string");
+    schema_text(schema, "pattern", schema_range(field, schema->arena));
+    schema_close(schema, '}');
+    schema_close(schema, ']');
+}
+
+/* ---- words ---- */
+
+/* What the parsers of some editors take for true, and for false. */
+static const char *const taken_for_true[] = {"yes", "on", "y", "true", NULL};
+static const char *const taken_for_false[] = {"no", "off", "n", "false", NULL};
+
+static bool is_among(const char *const *choices, const char *const *words)
+{
+    for (; *words != NULL; words++)
+        if (choice_find(choices, *words) > 0)
+            return true;
+    return false;
+}
+
+static bool choice_is_number(const char *word)
+{
+    int64_t milli;
+    return number_parse_milli(word, &milli);
+}
+
+/* The words, and those that are numbers once more as such. */
+static void enum_add(struct schema *schema, const char *const *choices)
+{
+    struct text_builder out = text_builder_in(schema->arena);
+    for (size_t i = 0; choices[i] != NULL; i++) {
+        text_add(&out, i == 0 ? "[" : ", ");
+        json_text_add(&out, choices[i]);
+        if (choice_is_number(choices[i]))
+            text_add_format(&out, ", %s", choices[i]);
+    }
+    schema_raw(schema, "enum", "%s]", out.at);
+}
+
+/* What cards call them, where they call any of them something. */
+static void printed_add(struct schema *schema, const char *const *choices)
+{
+    size_t count = text_list_length(choices), named = 0;
+    const char **printed = arena_array(schema->arena, count, sizeof *printed);
+    for (size_t i = 0; i < count; i++) {
+        const char *name = known_printed(schema->known, choices[i]);
+        named += name != NULL ? 1 : 0;
+        printed[i] = name == NULL ? choices[i] : name;
+    }
+    if (named > 0)
+        schema_words(schema, "enumDescriptions", printed, count);
+}
+
+static void words_are(struct schema *schema, const char *const *choices)
+{
+    bool is_true = is_among(choices, taken_for_true), is_false = is_among(choices, taken_for_false);
+    if (is_true || is_false) {
+        schema_open(schema, "anyOf", '[');
+        schema_open(schema, NULL, '{');
+    }
+    enum_add(schema, choices);
+    printed_add(schema, choices);
+    if (!is_true && !is_false)
+        return;
+    schema_close(schema, '}');
+    if (is_true)
+        schema_raw(schema, NULL, UNTOLD("{\"const\": true}"));
+    if (is_false)
+        schema_raw(schema, NULL, UNTOLD("{\"const\": false}"));
+    schema_close(schema, ']');
+}
+
+enum { FEW_WORDS = 6 };
+
+/* The name of their definition: that of the key where they were met first. */
+static const char *choices_name(struct schema *schema, const char *const *choices,
+                                const char *name)
+{
+    size_t same = 0;
+    for (size_t i = 0; i < schema->choice_count; i++) {
+        if (schema->choices[i] == choices)
+            return schema->choice_names[i];
+        same += text_begins(schema->choice_names[i], name) ? 1 : 0;
+    }
+    name = same == 0 ? name : text_format(schema->arena, "%s_%zu", name, same + 1);
+    promise(schema->choice_count < SCHEMA_PARTS_MOST);
+    schema->choices[schema->choice_count] = choices;
+    return schema->choice_names[schema->choice_count++] = name;
+}
+
+void schema_choice(struct schema *schema, const char *const *choices, const char *name)
+{
+    if (text_list_length(choices) <= FEW_WORDS)
+        words_are(schema, choices);
+    else
+        schema_text(schema, "$ref",
+                    text_format(schema->arena, "#/$defs/words_of_%s",
+                                choices_name(schema, choices, name)));
+}
+
+void schema_choices_define(struct schema *schema)
+{
+    for (size_t i = 0; i < schema->choice_count; i++) {
+        schema_open(schema, text_format(schema->arena, "words_of_%s", schema->choice_names[i]),
+                    '{');
+        words_are(schema, schema->choices[i]);
+        schema_close(schema, '}');
+    }
+}
