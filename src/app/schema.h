@@ -70,17 +70,16 @@ const char *schema_range(const struct field *field, struct arena *arena);
 
 /* ---- schema_forms.c: texts of a form ---- */
 
-/* `number`: what may stand there of what the parsers of editors take for a number, as JSON; NULL:
- * anything. */
-struct schema_form { const char *table, *key, *pattern, *number; };
+/* `pattern` NULL: any text, of `most` characters. `number`: what may stand there of what the
+ * parsers of editors take for a number, as JSON; NULL: anything. */
+struct schema_form {
+    const char *table, *key, *pattern, *number;
+    int most;                        /* 0: any length */
+};
 
 /* The form of the texts of a field; NULL: they may be any. */
 const struct schema_form *schema_form_of(const struct field_table *table,
                                          const struct field *field);
-
-/* Must it be there, whatever else is? */
-enum schema_need { NEEDED_NOT, NEEDED };
-enum schema_need schema_need_of(const struct field_table *table, const struct field *field);
 
 /* A value that may stand there, as JSON; NULL: none is known. */
 const char *schema_example(const struct field_table *table, const struct field *field,
@@ -102,14 +101,21 @@ void schema_value(struct schema *schema, const struct field_table *table,
 /* Writes the definitions of all tables that were referred to, and of those that these refer to. */
 void schema_tables_define(struct schema *schema);
 
+/* ---- schema_rules.c ---- */
+
+/* Must it be there, whatever else is? */
+enum schema_need { NEEDED_NOT, NEEDED };
+enum schema_need schema_need_of(const struct field_table *table, const struct field *field);
+
+/* What several keys of a mapping owe each other, where its table has such rules. */
+void schema_rules(struct schema *schema, const struct field_table *table);
+
 /* ---- schema_gear.c ---- */
 
 /* Is it one of the tables by which entries of equipment are read? */
 bool schema_is_gear(const struct field_table *table);
 
-/* Refers to, and defines, what follows from the item of an entry: its tag, its fields, its
- * states. */
-void schema_gear(struct schema *schema);
+/* Defines what follows from the item of an entry: its tag, its fields, its states. */
 void schema_gear_define(struct schema *schema);
 
 /* ---- schema_conditions.c ---- */

@@ -36,12 +36,19 @@ const char *schema_table(struct schema *schema, const struct field_table *table)
 
 /* ---- one value ---- */
 
+static void length_add(struct schema *schema, const struct schema_form *form)
+{
+    if (form != NULL && form->most > 0)
+        schema_raw(schema, "maxLength", "%d", form->most);
+}
+
 static void text_value_add(struct schema *schema, const struct field_table *table,
                            const struct field *field)
 {
     const struct schema_form *form = schema_form_of(table, field);
-    if (form == NULL) {
+    if (form == NULL || form->pattern == NULL) {
         schema_text(schema, "$ref", "#/$defs/text");
+        length_add(schema, form);
         return;
     }
     schema_open(schema, "anyOf", '[');
@@ -204,7 +211,10 @@ void schema_value(struct schema *schema, const struct field_table *table,
 {
     switch (field->kind) {
     case FIELD_TEXT: text_value_add(schema, table, field); break;
-    case FIELD_WORDING: schema_text(schema, "$ref", "#/$defs/wording"); break;
+    case FIELD_WORDING:
+        schema_text(schema, "$ref", "#/$defs/wording");
+        length_add(schema, schema_form_of(table, field));
+        break;
     case FIELD_CHOICE: schema_choice(schema, field->choices, field->key); break;
     case FIELD_CHOICES: case FIELD_WORDS: list_or_one_add(schema, table, field); break;
     case FIELD_PAIRED: paired_add_schema(schema, field); break;
@@ -290,8 +300,7 @@ static void keys_add_schema(struct schema *schema, const struct field_table *tab
         if (!table->fields[i].own || table->own_remedy == NULL)
             schema_field(schema, table, &table->fields[i]);
     schema_close(schema, '}');
-    if (schema_is_gear(table))
-        schema_gear(schema);
+    schema_rules(schema, table);
 }
 
 static void table_define(struct schema *schema, const char *name,

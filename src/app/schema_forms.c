@@ -9,42 +9,59 @@
 
 /* ---- forms ---- */
 
-#define CHANNELS "^(0[1-9]|1[0-9]|2[0-8]|6[0-9]|7[1-9]|8[0-8])$"
+#define COUNTRY_AND_NUMBER "\\+ *[1-9]( *[0-9]){7,14}"
+#define PHONE "^ *" COUNTRY_AND_NUMBER " *$"
+#define PHONE_OR_SHORT \
+    "^ *(" COUNTRY_AND_NUMBER "|\\+ *9 *9 *9( *[0-9]){0,3}|[0-9]( *[0-9]){1,5}) *$"
+#define CHANNEL "^(0[1-9]|1[0-9]|2[0-8]|6[0-9]|7[1-9]|8[0-8])$"
+#define CHANNEL_NUMBER \
+    "{\"anyOf\": [{\"type\": \"integer\", \"minimum\": 1, \"maximum\": 28}, {\"type\": " \
+    "\"integer\", \"minimum\": 60, \"maximum\": 88, \"not\": {\"const\": 70}}]}"
 #define TAG "^[FEC][1-9][0-9]?$"
 #define MMSI "^ *[0-9]([ \u00A0]*[0-9]){8} *$"
-#define NINE_DIGITS "{\"type\": \"integer\", \"minimum\": 0, \"maximum\": 999999999}"
+#define NINE_DIGITS \
+    "{\"type\": \"integer\", \"minimum\": 100000000, \"maximum\": 999999999}"
+#define FINGERPRINT "^[0-9A-Fa-f]{4}(-[0-9A-Fa-f]{4}){3}$"
 #define NAME "^[a-z][a-z0-9_]*$"
 #define CODE "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
+#define ENGLISH "^[ -~]+\\n*$"
 #define NO_NUMBER "false"
+enum { BOAT_NAME_MOST = 34, SOURCE_TAG_MOST = 14 };
 
 /* By the words for the table in messages. */
 static const struct schema_form forms[] = {
-    {"a base", "phone_24h", "^ *\\+ *[1-9]( *[0-9]){7,14} *$", NULL},
-    {"a rescue centre", "phone",
-     "^ *(\\+ *[1-9]( *[0-9]){7,14}|\\+ *9 *9 *9( *[0-9]){0,3}|[0-9]( *[0-9]){1,5}) *$", NULL},
-    {"the section ashore", "fire_phone",
-     "^ *(\\+ *[1-9]( *[0-9]){7,14}|\\+ *9 *9 *9( *[0-9]){0,3}|[0-9]( *[0-9]){1,5}) *$", NULL},
-    {"a rescue centre", "channel", CHANNELS, "{\"type\": \"integer\"}"},
-    {"a cruising area", "variation", "[0-9].*[EW]", NO_NUMBER},
-    {"a base file", "languages", CODE, NO_NUMBER},
-    {"an approval", "text", "^[0-9A-Fa-f]{4}(-[0-9A-Fa-f]{4}){3}$", NULL},
-    {"a boat file", "retired_tags", TAG, NO_NUMBER},
-    {"a boat file", "tags_given", TAG, NO_NUMBER},
-    {"a boat file", "not_here", TAG, NO_NUMBER},
-    {"a model's file", "retired_tags", TAG, NO_NUMBER},
-    {"a model's file", "tags_given", TAG, NO_NUMBER},
-    {"an equipment item", "tag", TAG, NO_NUMBER},
-    {"a model's equipment item", "tag", TAG, NO_NUMBER},
-    {"a radio", "tag", TAG, NO_NUMBER},
-    {"a model's radio", "tag", TAG, NO_NUMBER},
-    {"a radio", "mmsi", MMSI, NINE_DIGITS},
-    {"an equipment item", "mmsi", MMSI, NINE_DIGITS},
-    {"a procedure", "procedure", NAME, NO_NUMBER},
-    {"a step", "id", NAME, NO_NUMBER},
-    {"a case", "id", NAME, NO_NUMBER},
-    {"a never", "id", NAME, NO_NUMBER},
-    {"a caution", "id", NAME, NO_NUMBER},
-    {"a file of words", "language", CODE, NO_NUMBER},
+    {"a base", "phone_24h", PHONE, NULL, 0},
+    {"a rescue centre", "phone", PHONE_OR_SHORT, NULL, 0},
+    {"the section ashore", "fire_phone", PHONE_OR_SHORT, NULL, 0},
+    {"a rescue centre", "channel", CHANNEL, CHANNEL_NUMBER, 0},
+    {"a cruising area", "variation", "[0-9].*[EW]", NO_NUMBER, 0},
+    {"a base file", "languages", CODE, NO_NUMBER, 0},
+    {"an approval", "text", FINGERPRINT, NULL, 0},
+    {"a boat", "name", NULL, NULL, BOAT_NAME_MOST},
+    {"an equipment item", "name", NULL, NULL, BOAT_NAME_MOST},
+    {"a model's equipment item", "name", NULL, NULL, BOAT_NAME_MOST},
+    {"a boat file", "retired_tags", TAG, NO_NUMBER, 0},
+    {"a boat file", "tags_given", TAG, NO_NUMBER, 0},
+    {"a boat file", "not_here", TAG, NO_NUMBER, 0},
+    {"a model's file", "retired_tags", TAG, NO_NUMBER, 0},
+    {"a model's file", "tags_given", TAG, NO_NUMBER, 0},
+    {"an equipment item", "tag", TAG, NO_NUMBER, 0},
+    {"a model's equipment item", "tag", TAG, NO_NUMBER, 0},
+    {"a radio", "tag", TAG, NO_NUMBER, 0},
+    {"a model's radio", "tag", TAG, NO_NUMBER, 0},
+    {"a radio", "mmsi", MMSI, NINE_DIGITS, 0},
+    {"an equipment item", "mmsi", MMSI, NINE_DIGITS, 0},
+    {"a procedure", "procedure", NAME, NO_NUMBER, 0},
+    {"a step", "id", NAME, NO_NUMBER, 0},
+    {"a case", "id", NAME, NO_NUMBER, 0},
+    {"a never", "id", NAME, NO_NUMBER, 0},
+    {"a caution", "id", NAME, NO_NUMBER, 0},
+    {"a call", "id", NAME, NO_NUMBER, 0},
+    {"a call", "say", ENGLISH, NULL, 0},
+    {"a call", "assist", ENGLISH, NULL, 0},
+    {"a case", "report", ENGLISH, NULL, 0},
+    {"a source", "tag", NULL, NULL, SOURCE_TAG_MOST},
+    {"a file of words", "language", CODE, NO_NUMBER, 0},
 };
 
 const struct schema_form *schema_form_of(const struct field_table *table,
@@ -54,20 +71,6 @@ const struct schema_form *schema_form_of(const struct field_table *table,
         if (text_equal(forms[i].table, table->what) && text_equal(forms[i].key, field->key))
             return &forms[i];
     return NULL;
-}
-
-/* ---- what must be there ---- */
-
-/* Keys of texts that are needed only where the logic of the procedure has what they are of. */
-static const struct { const char *table, *key; } by_logic[] = {
-    {"a file of texts", "seen"}, {"a file of texts", "when_reason"}};
-
-enum schema_need schema_need_of(const struct field_table *table, const struct field *field)
-{
-    for (size_t i = 0; i < sizeof by_logic / sizeof *by_logic; i++)
-        if (text_equal(by_logic[i].table, table->what) && text_equal(by_logic[i].key, field->key))
-            return NEEDED_NOT;
-    return field->required && !table->partial ? NEEDED : NEEDED_NOT;
 }
 
 /* ---- examples ---- */

@@ -15,11 +15,6 @@ bool schema_is_gear(const struct field_table *table)
     return true;
 }
 
-void schema_gear(struct schema *schema)
-{
-    schema_raw(schema, "allOf", "[{\"$ref\": \"#/$defs/by_item\"}]");
-}
-
 /* Items that have something in common. */
 struct item_group {
     const char *words[ITEM_COUNT];

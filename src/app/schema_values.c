@@ -7,6 +7,7 @@
 #include "json.h"
 #include "number.h"
 #include "promise.h"
+#include "utf8.h"
 
 #define YEAR "(19|20|21)[0-9]{2}"
 #define LEAP_YEAR "((19|20|21)(0[48]|[2468][048]|[13579][26])|2000)"
@@ -14,13 +15,42 @@ static const char date_pattern[] =
     "^(" YEAR "|" YEAR "-(0[1-9]|1[0-2])|" YEAR "-(0[13578]|1[02])-(0[1-9]|[12][0-9]|3[01])|" YEAR
     "-(0[469]|11)-(0[1-9]|[12][0-9]|30)|" YEAR "-02-(0[1-9]|1[0-9]|2[0-8])|" LEAP_YEAR "-02-29)$";
 
-/* One line, whose words have single spaces between them. A text in a block ends with line breaks,
- * which are none of it. */
-#define ONE_LINE "[^ \\n](.*[^ \\n])?\\n*$"
-static const char *const text_patterns[] = {
-    [TEXTS_PLAIN] = "^(?![\\s\\S]*(  |\\*\\*|[{}\\t\\r]))" ONE_LINE,
-    [TEXTS_MARKED] = "^(?![\\s\\S]*(  |[\\t\\r]))" ONE_LINE,
-};
+/* Is it a sign that stands in no text, though one of those that there are? Beyond the last, parsers
+ * of patterns do not agree. */
+static bool is_refused(uint32_t sign)
+{
+    const uint32_t none = 0x110000;
+    const char *why = utf8_refusal(sign);
+    bool surrogate = sign >= 0xD800 && sign < 0xE000;
+    return sign != '\n' && !surrogate && why != NULL && why != utf8_refusal(none);
+}
+
+/* As ranges of a class. */
+static void refused_signs_add(struct text_builder *out)
+{
+    for (uint32_t sign = 0; sign < 0xFFFF; sign++) {
+        uint32_t first = sign;
+        if (!is_refused(sign))
+            continue;
+        while (sign < 0xFFFF && is_refused(sign + 1))
+            sign++;
+        text_add_format(out, "\\u%04x", (unsigned)first);
+        if (sign > first)
+            text_add_format(out, "-\\u%04x", (unsigned)sign);
+    }
+}
+
+/* One line, whose words have single spaces between them and no sign in them that the reader
+ * refuses. A text in a block ends with line breaks, which are none of it. */
+static const char *text_pattern(const struct schema *schema)
+{
+    struct text_builder out = text_builder_in(schema->arena);
+    text_add(&out, schema->texts == TEXTS_PLAIN ? "^(?![\\s\\S]*(  |\\*\\*|[{}"
+                                                : "^(?![\\s\\S]*(  |[");
+    refused_signs_add(&out);
+    text_add(&out, "]))[^ \\n](.*[^ \\n])?\\n*$");
+    return out.at;
+}
 
 /* Twice not: an editor proposes nothing of it. */
 #define UNTOLD(what) "{\"not\": {\"not\": " what "}}"
@@ -31,7 +61,7 @@ static void text_define(struct schema *schema)
     schema_open(schema, "anyOf", '[');
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "string");
-    schema_text(schema, "pattern", text_patterns[schema->texts]);
+    schema_text(schema, "pattern", text_pattern(schema));
     schema_close(schema, '}');
     schema_refer(schema, NULL, "text_as_other");
     schema_close(schema, ']');
