@@ -81,6 +81,7 @@ struct options {
     bool print;               /* renew: print what is to be replaced */
     struct date horizon;      /* renew, due: up to which day; year 0: not told */
     bool begin_register;      /* start: a register for a base that has none */
+    bool schemas;             /* start: only the schemas of a base's files */
     /* due */
     bool csv, ics;
     const char *file;         /* due: where it goes, NULL: standard output; take: the table;

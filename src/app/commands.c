@@ -59,7 +59,9 @@ const struct command commands[] = {
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
      "Both ask for what the cards need, and hold nothing but the questions. With --like\n"
      "MODEL the boat's file asks for her own identities and dates alone, by the tags of\n"
-     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.",
+     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.\n"
+     "BASE/schema holds JSON Schemas, which the first line of each file names: editors that\n"
+     "know it offer keys and words and mark slips. Those of an older version are replaced.",
      command_start, NULL},
     {"list", OF_LIST, "list what the files of a base may say",
      "items    kinds of gear: key, what cards call it, letter of its tags, what to record\n"

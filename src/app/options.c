@@ -208,6 +208,8 @@ static const struct option_row option_rows[] = {
      "print those to replace, one file a card", NULL},
     {OF_START, "register", 0, OPTION_FLAG, AT(begin_register), NULL,
      "only a register, for a base that has none", NULL},
+    {OF_START, "schemas", 0, OPTION_FLAG, AT(schemas), NULL,
+     "only the schemas for editors, for a base that has none or older ones", NULL},
     {OF_DUE, "until", 0, OPTION_DATE, AT(horizon), "DATE",
      "only what is to come up to this day, and what is past", NULL},
     {OF_DUE, "csv", 0, OPTION_FLAG, AT(csv), NULL, "as a table for a spreadsheet", NULL},
@@ -253,7 +255,7 @@ static const char *const apart[][APART_MOST] = {
     {"down", "checked", NULL},
     {"code", "print", NULL},
     {"csv", "ics", NULL},
-    {"register", "boat", NULL},
+    {"register", "boat", "schemas", NULL},
 };
 
 const char *const *options_apart(size_t index)

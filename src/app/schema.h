@@ -130,6 +130,9 @@ void schema_plurals(struct schema *schema);
 
 /* ---- schema_make.c ---- */
 
+/* What stands in each, by which this program knows its own. */
+#define SCHEMA_MARK "\"$comment\": \"maydeck schema "
+
 /* The whole schema of one kind of file, in the arena. Not of SCHEMA_CHECK. */
 const char *schema_make(enum schema_topic topic, const struct known_names *known,
                         struct arena *arena);
