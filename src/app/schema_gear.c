@@ -21,25 +21,15 @@ struct item_group {
     size_t count;
 };
 
-/* {"if": {the item is, or is none, of the group}, "then": {"properties": { ...: what is told up to
- * the second. */
-enum group_side { ITEMS_IN, ITEMS_OUTSIDE };
-
-static void rule_begin(struct schema *schema, const struct item_group *group,
-                       enum group_side side)
+/* {"if": {the item is of the group}, "then": {"properties": { ...: what is told up to the second. */
+static void rule_begin(struct schema *schema, const struct item_group *group)
 {
     schema_open(schema, NULL, '{');
     schema_open(schema, "if", '{');
     schema_raw(schema, "required", "[\"%s\"]", gear_field_word(GEAR_item));
     schema_open(schema, "properties", '{');
     schema_open(schema, gear_field_word(GEAR_item), '{');
-    if (side == ITEMS_OUTSIDE) {
-        schema_choice(schema, item_key_list, gear_field_word(GEAR_item));
-        schema_open(schema, "not", '{');
-    }
     schema_words(schema, "enum", group->words, group->count);
-    if (side == ITEMS_OUTSIDE)
-        schema_close(schema, '}');
     schema_close(schema, '}');
     schema_close(schema, '}');
     schema_close(schema, '}');
@@ -56,15 +46,29 @@ static void rule_end(struct schema *schema)
 
 /* ---- fields ---- */
 
+/* {"if": {it has the field, and is none of those that may}, "then": it may not}. */
 static void field_rule_add(struct schema *schema, enum gear_field field)
 {
+    const char *key = gear_field_word(field), *item_key = gear_field_word(GEAR_item);
     struct item_group group = {.count = 0};
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
         if (item_field(item, field) != BELONGS_NOT)
             group.words[group.count++] = item_word(item);
-    rule_begin(schema, &group, ITEMS_OUTSIDE);
-    schema_refer(schema, gear_field_word(field), "not_hers");
-    rule_end(schema);
+    schema_open(schema, NULL, '{');
+    schema_open(schema, "if", '{');
+    schema_raw(schema, "required", "[\"%s\", \"%s\"]", key, item_key);
+    schema_open(schema, "properties", '{');
+    schema_raw(schema, key, "{\"not\": {\"$ref\": \"#/$defs/empty\"}}");
+    schema_open(schema, item_key, '{');
+    schema_choice(schema, item_key_list, item_key);
+    schema_open(schema, "not", '{');
+    schema_words(schema, "enum", group.words, group.count);
+    schema_close(schema, '}');
+    schema_close(schema, '}');
+    schema_close(schema, '}');
+    schema_close(schema, '}');
+    schema_raw(schema, "then", "{\"properties\": {\"%s\": false}}", key);
+    schema_close(schema, '}');
 }
 
 /* ---- tags ---- */
@@ -75,7 +79,7 @@ static void tag_rule_add(struct schema *schema, enum item_class class)
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
         if (item_kind_of(item)->class == class)
             group.words[group.count++] = item_word(item);
-    rule_begin(schema, &group, ITEMS_IN);
+    rule_begin(schema, &group);
     schema_raw(schema, gear_field_word(GEAR_tag), "{\"pattern\": \"^%c[1-9][0-9]?$\"}",
                (char)class);
     rule_end(schema);
@@ -125,7 +129,7 @@ static void states_rule_add(struct schema *schema, enum item_key item)
     for (enum item_key like = item; like < ITEM_COUNT; like++)
         if (is_handled_alike(like, item))
             group.words[group.count++] = item_word(like);
-    rule_begin(schema, &group, ITEMS_IN);
+    rule_begin(schema, &group);
     how_add(schema, item);
     rule_end(schema);
 }

@@ -99,7 +99,7 @@ static void date_define(struct schema *schema)
 
 void schema_kinds_define(struct schema *schema)
 {
-    schema_raw(schema, "empty", UNTOLD("{\"enum\": [\"\", null]}"));
+    schema_raw(schema, "empty", "{\"not\": {\"type\": [\"boolean\", \"number\", \"array\", \"object\"]}, \"maxLength\": 0}");
     schema_raw(schema, "text_as_other",
                "{\"not\": {\"type\": [\"string\", \"array\", \"object\", \"null\"]}}");
     text_define(schema);

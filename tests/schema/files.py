@@ -119,7 +119,7 @@ def complaint(validator, data, reading):
         value = value_of(tree_of(data), READINGS[reading])
     except Refused as error:
         return "YAML: " + " ".join(str(error).split())
-    errors = sorted(validator.iter_errors(value), key=lambda error: list(map(str, error.path)))
-    if not errors:
+    error = next(validator.iter_errors(value), None)
+    if error is None:
         return None
-    return "%s: %s" % ("/".join(map(str, errors[0].absolute_path)), errors[0].message[:100])
+    return "%s: %s" % ("/".join(map(str, error.absolute_path)), error.message[:100])
