@@ -359,6 +359,9 @@ check-prove: $(prover) ## The same, and what the proof must stop
 	@$(run_tests) prove mutations
 check-replay: $(replays) out/fonts/.copied ## Inputs that fuzzing found or reached, each through its harness
 	@$(run_tests) replay
+.PHONY: check-editors
+check-editors: $(tested) $(shim) ## What a language server of YAML shows by the schemas (npm lays it into out/editors)
+	@MAYDECK='$(program)' SHIM='$(shim)' sh tests/editors/run
 check-layers: ## Who includes whom
 	@$(run_tests) layers
 check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words

@@ -104,7 +104,7 @@ void schema_tables_define(struct schema *schema);
 /* ---- schema_rules.c ---- */
 
 /* Must it be there, whatever else is? */
-enum schema_need { NEEDED_NOT, NEEDED };
+enum schema_need { KEY_NEED_NOT_BE, KEY_MUST_BE };
 enum schema_need schema_need_of(const struct field_table *table, const struct field *field);
 
 /* What several keys of a mapping owe each other, where its table has such rules. */

@@ -84,7 +84,7 @@ static void item_fields_add(struct schema *schema)
 }
 
 /* A word, or a list of at least one. */
-static void words_add(struct schema *schema, const struct condition_key *key)
+static void word_or_words_add(struct schema *schema, const struct condition_key *key)
 {
     schema_open(schema, "anyOf", '[');
     schema_open(schema, NULL, '{');
@@ -105,7 +105,7 @@ static void item_words_add(struct schema *schema, const struct condition_key *ke
     items_of_add(schema);
     schema_open(schema, "additionalProperties", '{');
     if (key->takes == TAKES_ITEM_WORDS)
-        words_add(schema, key);
+        word_or_words_add(schema, key);
     else
         schema_choice(schema, key->choices, key->key);
     schema_close(schema, '}');
@@ -133,7 +133,7 @@ static void condition_value_add(struct schema *schema, const struct condition_ke
 {
     switch (key->takes) {
     case TAKES_WORD: schema_choice(schema, key->choices, key->key); break;
-    case TAKES_WORDS: words_add(schema, key); break;
+    case TAKES_WORDS: word_or_words_add(schema, key); break;
     case TAKES_ITEM_WORD: case TAKES_ITEM_WORDS: item_words_add(schema, key); break;
     case TAKES_ITEM_CUTS: item_cuts_add(schema, key); break;
     case TAKES_ITEM_FIELDS: item_fields_add(schema); break;

@@ -4,14 +4,17 @@
 
 #include "promise.h"
 
+#include <string.h>
+
 /* ---- names of definitions ---- */
 
 /* "an_equipment_item" without its article. */
 static const char *name_of_what(const char *what, struct arena *arena)
 {
+    static const char *const articles[] = {"a ", "an ", "the "};
     struct text_builder name = text_builder_in(arena);
-    what += text_begins(what, "a ") ? 2 : text_begins(what, "an ") ? 3 : 0;
-    what += text_begins(what, "the ") ? 4 : 0;
+    for (size_t i = 0; i < sizeof articles / sizeof *articles; i++)
+        what += text_begins(what, articles[i]) ? strlen(articles[i]) : 0;
     for (; *what != '\0'; what++)
         if (*what != '\'')
             text_add_bytes(&name, *what == ' ' ? "_" : what, 1);
@@ -64,8 +67,8 @@ static void text_value_add(struct schema *schema, const struct field_table *tabl
 }
 
 /* A field of one text, as each entry of a list is one; of the same form. */
-static void entry_add(struct schema *schema, const char *key, const struct field_table *table,
-                      const struct field *field)
+static void one_of_list_add(struct schema *schema, const char *key,
+                            const struct field_table *table, const struct field *field)
 {
     schema_open(schema, key, '{');
     if (field->kind == FIELD_CHOICES)
@@ -82,7 +85,7 @@ static void list_add_schema(struct schema *schema, const struct field_table *tab
 {
     schema_text(schema, "type", "array");
     schema_raw(schema, "uniqueItems", "true");
-    entry_add(schema, "items", table, field);
+    one_of_list_add(schema, "items", table, field);
 }
 
 /* A list, or one alone. */
@@ -93,7 +96,7 @@ static void list_or_one_add(struct schema *schema, const struct field_table *tab
     schema_open(schema, NULL, '{');
     list_add_schema(schema, table, field);
     schema_close(schema, '}');
-    entry_add(schema, NULL, table, field);
+    one_of_list_add(schema, NULL, table, field);
     schema_close(schema, ']');
 }
 
@@ -277,7 +280,7 @@ static void required_add(struct schema *schema, const struct field_table *table)
     const char **keys = arena_array(schema->arena, table->count, sizeof *keys);
     size_t count = 0;
     for (size_t i = 0; !table->partial && i < table->count; i++)
-        if (schema_need_of(table, &table->fields[i]) == NEEDED)
+        if (schema_need_of(table, &table->fields[i]) == KEY_MUST_BE)
             keys[count++] = table->fields[i].key;
     if (count > 0)
         schema_words(schema, "required", keys, count);

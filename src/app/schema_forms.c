@@ -29,7 +29,7 @@
 enum { BOAT_NAME_MOST = 34, SOURCE_TAG_MOST = 14 };
 
 /* By the words for the table in messages. */
-static const struct schema_form forms[] = {
+static const struct schema_form text_forms[] = {
     {"a base", "phone_24h", PHONE, NULL, 0},
     {"a rescue centre", "phone", PHONE_OR_SHORT, NULL, 0},
     {"the section ashore", "fire_phone", PHONE_OR_SHORT, NULL, 0},
@@ -67,9 +67,10 @@ static const struct schema_form forms[] = {
 const struct schema_form *schema_form_of(const struct field_table *table,
                                          const struct field *field)
 {
-    for (size_t i = 0; i < sizeof forms / sizeof *forms; i++)
-        if (text_equal(forms[i].table, table->what) && text_equal(forms[i].key, field->key))
-            return &forms[i];
+    for (size_t i = 0; i < sizeof text_forms / sizeof *text_forms; i++)
+        if (text_equal(text_forms[i].table, table->what) &&
+            text_equal(text_forms[i].key, field->key))
+            return &text_forms[i];
     return NULL;
 }
 

@@ -21,7 +21,8 @@ struct item_group {
     size_t count;
 };
 
-/* {"if": {the item is of the group}, "then": {"properties": { ...: what is told up to the second. */
+/* {"if": {the item is of the group}, "then": {"properties": { ...: what is told up to the
+ * second. */
 static void rule_begin(struct schema *schema, const struct item_group *group)
 {
     schema_open(schema, NULL, '{');

@@ -4,17 +4,17 @@
 
 #include "promise.h"
 
-enum { DIGITS_MOST = 9, PLACES_MOST = 3 };
+enum { RANGE_DIGITS = 9, RANGE_PLACES = 3 };
 
 /* Are these digits all the same? */
-static bool is_all(const char *digits, size_t count, char digit)
+static bool is_all_one(const char *digits, size_t count, char digit)
 {
     while (count > 0 && digits[count - 1] == digit)
         count--;
     return count == 0;
 }
 
-static const char nines[DIGITS_MOST + 1] = "999999999", zeros[DIGITS_MOST + 1] = "000000000";
+static const char nines[RANGE_DIGITS + 1] = "999999999", zeros[RANGE_DIGITS + 1] = "000000000";
 
 /* Digits from the first to the last, each with any others behind it. */
 static void any_behind_add(struct text_builder *out, int first, int last, size_t behind)
@@ -35,10 +35,11 @@ static void same_length_add(struct text_builder *out, const char *low, const cha
     if (count == 0)
         return;
     size_t behind = count - 1;
-    bool low_apart = !is_all(low + 1, behind, '0') && low[0] != high[0];
-    bool high_apart = !is_all(high + 1, behind, '9') && low[0] != high[0];
+    bool low_apart = !is_all_one(low + 1, behind, '0') && low[0] != high[0];
+    bool high_apart = !is_all_one(high + 1, behind, '9') && low[0] != high[0];
     int first = low[0] + (low_apart ? 1 : 0), last = high[0] - (high_apart ? 1 : 0);
-    if (low[0] == high[0] && !(is_all(low + 1, behind, '0') && is_all(high + 1, behind, '9'))) {
+    bool any = is_all_one(low + 1, behind, '0') && is_all_one(high + 1, behind, '9');
+    if (low[0] == high[0] && !any) {
         text_add_bytes(out, low, 1);
         same_length_add(out, low + 1, high + 1, behind);
         return;
@@ -70,7 +71,7 @@ static int64_t digits_highest(size_t count)
 static void whole_add(struct text_builder *out, int64_t low, int64_t high)
 {
     bool first = true;
-    for (size_t count = 1; count <= DIGITS_MOST; count++) {
+    for (size_t count = 1; count <= RANGE_DIGITS; count++) {
         int64_t least = count == 1 ? 0 : digits_highest(count - 1) + 1;
         int64_t from = low > least ? low : least;
         int64_t to = high < digits_highest(count) ? high : digits_highest(count);
@@ -88,7 +89,7 @@ static void places_add(struct text_builder *out, int low, int high)
 {
     bool first = true;
     text_add(out, low == 0 ? "(\\.(" : "\\.(");
-    for (int count = 1, step = 100; count <= PLACES_MOST; count++, step /= 10) {
+    for (int count = 1, step = 100; count <= RANGE_PLACES; count++, step /= 10) {
         int from = (low + step - 1) / step, to = high / step;
         if (from > to)
             continue;

@@ -10,21 +10,21 @@
 
 /* Keys that need not be there although the row says so: texts that are wanted where the logic has
  * what they are of; and keys that must be there although the row does not say so. */
-static const struct need_row { const char *table, *key; enum schema_need need; } need_rows[] = {
-    {"a file of texts", "seen", NEEDED_NOT},
-    {"a file of texts", "when_reason", NEEDED_NOT},
-    {"an approval", "text", NEEDED},
-    {"a never", "sources", NEEDED},
-    {"a caution", "sources", NEEDED},
+static const struct need_row { const char *table, *key; enum schema_need need; } key_need_rows[] = {
+    {"a file of texts", "seen", KEY_NEED_NOT_BE},
+    {"a file of texts", "when_reason", KEY_NEED_NOT_BE},
+    {"an approval", "text", KEY_MUST_BE},
+    {"a never", "sources", KEY_MUST_BE},
+    {"a caution", "sources", KEY_MUST_BE},
 };
 
 enum schema_need schema_need_of(const struct field_table *table, const struct field *field)
 {
-    for (size_t i = 0; i < sizeof need_rows / sizeof *need_rows; i++)
-        if (text_equal(need_rows[i].table, table->what) &&
-            text_equal(need_rows[i].key, field->key))
-            return need_rows[i].need;
-    return field->required && !table->partial ? NEEDED : NEEDED_NOT;
+    for (size_t i = 0; i < sizeof key_need_rows / sizeof *key_need_rows; i++)
+        if (text_equal(key_need_rows[i].table, table->what) &&
+            text_equal(key_need_rows[i].key, field->key))
+            return key_need_rows[i].need;
+    return field->required && !table->partial ? KEY_MUST_BE : KEY_NEED_NOT_BE;
 }
 
 /* ---- rules ---- */
@@ -43,12 +43,13 @@ enum schema_need schema_need_of(const struct field_table *table, const struct fi
     "{\"properties\": {\"phone\": " rule "}}, \"ashore\": {\"properties\": {\"fire_phone\": " rule \
     "}}}}"
 #define NO_COUNTRYS "{\"pattern\": \"^( *\\\\+ *9 *9 *9|$)\"}"
+#define SOME_COUNTRYS "{\"not\": {\"type\": \"string\", \"pattern\": \"^ *\\\\+ *9 *9 *9\"}}"
 #define SPECIMEN_PHONES \
     "{\"if\": {\"required\": [\"base\"], \"properties\": {\"base\": {\"type\": \"object\", " \
-    "\"required\": [\"specimen\"], \"properties\": {\"specimen\": {\"enum\": [\"yes\", true]}}}}}, " \
-    "\"then\": " PHONES_ARE(NO_COUNTRYS) "}, {\"if\": {\"properties\": {\"base\": {\"type\": " \
-    "\"object\", \"properties\": {\"specimen\": {\"enum\": [\"no\", false, \"\", null]}}}}}, " \
-    "\"then\": " PHONES_ARE("{\"not\": {\"type\": \"string\", \"pattern\": \"^ *\\\\+ *9 *9 *9\"}}") "}"
+    "\"required\": [\"specimen\"], \"properties\": {\"specimen\": {\"enum\": [\"yes\", " \
+    "true]}}}}}, \"then\": " PHONES_ARE(NO_COUNTRYS) "}, {\"if\": {\"properties\": {\"base\": " \
+    "{\"type\": \"object\", \"properties\": {\"specimen\": {\"enum\": [\"no\", false, \"\", null]}}}}}, " \
+    "\"then\": " PHONES_ARE(SOME_COUNTRYS) "}"
 
 /* Of tables that have the key: texts have tables of the same names. */
 static const struct { const char *table, *key, *rule; } rule_rows[] = {

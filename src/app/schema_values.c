@@ -62,6 +62,10 @@ static void text_define(struct schema *schema)
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "string");
     schema_text(schema, "pattern", text_pattern(schema));
+    schema_text(schema, "patternErrorMessage",
+                schema->texts == TEXTS_PLAIN
+                    ? "write words with single spaces between them, on one line, without ** or { }"
+                    : "write words with single spaces between them, on one line");
     schema_close(schema, '}');
     schema_refer(schema, NULL, "text_as_other");
     schema_close(schema, ']');
@@ -91,6 +95,7 @@ static void date_define(struct schema *schema)
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "string");
     schema_text(schema, "pattern", date_pattern);
+    schema_text(schema, "patternErrorMessage", "write 2027-04-30, 2027-04 or 2027");
     schema_close(schema, '}');
     schema_raw(schema, NULL, "{\"type\": \"integer\", \"minimum\": 1900, \"maximum\": 2199}");
     schema_close(schema, ']');
@@ -99,12 +104,14 @@ static void date_define(struct schema *schema)
 
 void schema_kinds_define(struct schema *schema)
 {
-    schema_raw(schema, "empty", "{\"not\": {\"type\": [\"boolean\", \"number\", \"array\", \"object\"]}, \"maxLength\": 0}");
+    schema_raw(schema, "empty", "{\"not\": {\"type\": [\"boolean\", \"number\", \"array\", "
+                                "\"object\"]}, \"maxLength\": 0}");
     schema_raw(schema, "text_as_other",
                "{\"not\": {\"type\": [\"string\", \"array\", \"object\", \"null\"]}}");
     text_define(schema);
     schema_raw(schema, "language",
-               "{\"type\": \"string\", \"pattern\": \"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$\"}");
+               "{\"type\": \"string\", \"pattern\": \"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$\", "
+               "\"patternErrorMessage\": \"is no code of a language, such as en\"}");
     wording_define(schema);
     date_define(schema);
     schema_raw(schema, "answer",
@@ -140,7 +147,7 @@ void schema_number(struct schema *schema, const struct field *field)
 static const char *const taken_for_true[] = {"yes", "on", "y", "true", NULL};
 static const char *const taken_for_false[] = {"no", "off", "n", "false", NULL};
 
-static bool is_among(const char *const *choices, const char *const *words)
+static bool has_any_of(const char *const *choices, const char *const *words)
 {
     for (; *words != NULL; words++)
         if (choice_find(choices, *words) > 0)
@@ -168,7 +175,7 @@ static void enum_add(struct schema *schema, const char *const *choices)
 }
 
 /* What cards call them, where they call any of them something. */
-static void printed_add(struct schema *schema, const char *const *choices)
+static void names_of_cards_add(struct schema *schema, const char *const *choices)
 {
     size_t count = text_list_length(choices), named = 0;
     const char **printed = arena_array(schema->arena, count, sizeof *printed);
@@ -183,13 +190,14 @@ static void printed_add(struct schema *schema, const char *const *choices)
 
 static void words_are(struct schema *schema, const char *const *choices)
 {
-    bool is_true = is_among(choices, taken_for_true), is_false = is_among(choices, taken_for_false);
+    bool is_true = has_any_of(choices, taken_for_true);
+    bool is_false = has_any_of(choices, taken_for_false);
     if (is_true || is_false) {
         schema_open(schema, "anyOf", '[');
         schema_open(schema, NULL, '{');
     }
     enum_add(schema, choices);
-    printed_add(schema, choices);
+    names_of_cards_add(schema, choices);
     if (!is_true && !is_false)
         return;
     schema_close(schema, '}');

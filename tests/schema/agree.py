@@ -2,8 +2,10 @@
 # what the one refuses for its form the other refuses, and what the one takes the other takes.
 # of_meaning.txt lists the files that the reader refuses for what they mean, with a reason each; one
 # that is not needed there fails. Says "ok NAME" or "not ok NAME" a line.
+import json
 import os
 import re
+import subprocess
 import sys
 
 import files
@@ -84,6 +86,41 @@ def judge_specimens(made, faults):
     return count
 
 
+def within(value):
+    if isinstance(value, dict):
+        yield value
+        for part in value.values():
+            yield from within(part)
+    elif isinstance(value, list):
+        for part in value:
+            yield from within(part)
+
+
+def judge_examples(made, faults):
+    """An example is what may stand there."""
+    count = 0
+    for kind, validator in made.items():
+        for part in within(validator.schema):
+            for example in part.get("examples", ()) if isinstance(part.get("examples"), list) else ():
+                count += 1
+                if not validator.evolve(schema=part).is_valid(example):
+                    faults.append("%s: %s is no %s" % (kind, example, part.get("description")))
+    return count
+
+
+def judge_keys(program, made, faults):
+    """Every key that `list fields` knows is in the schema of its file, with the same words."""
+    said = subprocess.run([program, "list", "--json", "fields"], stdout=subprocess.PIPE, check=True)
+    rows = json.loads(said.stdout.decode("utf-8"))["fields"]
+    for row in rows:
+        kind = "base" if row["file"] == "base.yaml" else "boat"
+        if not any(row["key"] in part and isinstance(part[row["key"]], dict) and
+                   part[row["key"]].get("description") == row["about"]
+                   for part in within(made[kind].schema)):
+            faults.append("%s has no %s: %s" % (kind, row["key"], row["about"]))
+    return len(rows)
+
+
 def tell(name, faults):
     print(("not ok " if faults else "ok ") + name)
     for fault in faults:
@@ -102,6 +139,12 @@ def main():
     faults = []
     count = judge_specimens(made, faults)
     tell("schema-takes-%d-files" % count, faults if count > 50 else faults + ["too few files"])
+    faults = []
+    count = judge_examples(made, faults)
+    tell("schema-examples", faults if count > 50 else faults + ["only %d" % count])
+    faults = []
+    count = judge_keys(sys.argv[1], made, faults)
+    tell("schema-keys", faults if count > 50 else faults + ["only %d" % count])
 
 
 main()
