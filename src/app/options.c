@@ -209,7 +209,7 @@ static const struct option_row option_rows[] = {
     {OF_START, "register", 0, OPTION_FLAG, AT(begin_register), NULL,
      "only a register, for a base that has none", NULL},
     {OF_START, "schemas", 0, OPTION_FLAG, AT(schemas), NULL,
-     "only the schemas for editors, for a base that has none or older ones", NULL},
+     "only the schemas for editors, of a base without or older", NULL},
     {OF_DUE, "until", 0, OPTION_DATE, AT(horizon), "DATE",
      "only what is to come up to this day, and what is past", NULL},
     {OF_DUE, "csv", 0, OPTION_FLAG, AT(csv), NULL, "as a table for a spreadsheet", NULL},

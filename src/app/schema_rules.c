@@ -44,12 +44,14 @@ enum schema_need schema_need_of(const struct field_table *table, const struct fi
     "}}}}"
 #define NO_COUNTRYS "{\"pattern\": \"^( *\\\\+ *9 *9 *9|$)\"}"
 #define SOME_COUNTRYS "{\"not\": {\"type\": \"string\", \"pattern\": \"^ *\\\\+ *9 *9 *9\"}}"
+#define SPECIMEN_IS(answers) \
+    "\"properties\": {\"base\": {\"type\": \"object\", \"properties\": {\"specimen\": " \
+    "{\"enum\": [" answers "]}}"
 #define SPECIMEN_PHONES \
-    "{\"if\": {\"required\": [\"base\"], \"properties\": {\"base\": {\"type\": \"object\", " \
-    "\"required\": [\"specimen\"], \"properties\": {\"specimen\": {\"enum\": [\"yes\", " \
-    "true]}}}}}, \"then\": " PHONES_ARE(NO_COUNTRYS) "}, {\"if\": {\"properties\": {\"base\": " \
-    "{\"type\": \"object\", \"properties\": {\"specimen\": {\"enum\": [\"no\", false, \"\", null]}}}}}, " \
-    "\"then\": " PHONES_ARE(SOME_COUNTRYS) "}"
+    "{\"if\": {\"required\": [\"base\"], " SPECIMEN_IS("\"yes\", true") \
+    ", \"required\": [\"specimen\"]}}}, \"then\": " PHONES_ARE(NO_COUNTRYS) \
+    "}, {\"if\": {" SPECIMEN_IS("\"no\", false, \"\", null") "}}}, \"then\": " \
+    PHONES_ARE(SOME_COUNTRYS) "}"
 
 /* Of tables that have the key: texts have tables of the same names. */
 static const struct { const char *table, *key, *rule; } rule_rows[] = {
