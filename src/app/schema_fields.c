@@ -58,6 +58,7 @@ static void text_value_add(struct schema *schema, const struct field_table *tabl
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "string");
     schema_text(schema, "pattern", form->pattern);
+    schema_raw(schema, "allOf", "[{\"$ref\": \"#/$defs/text\"}]");
     schema_close(schema, '}');
     if (form->number == NULL)
         schema_refer(schema, NULL, "text_as_other");

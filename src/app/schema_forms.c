@@ -26,6 +26,8 @@
 #define CODE "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"
 #define ENGLISH "^[ -~]+\\n*$"
 #define NO_NUMBER "false"
+/* A parser of YAML 1.1 takes the code of Norwegian for false. */
+#define ONLY_ANSWERS "{\"not\": {\"not\": {\"type\": \"boolean\"}}}"
 enum { BOAT_NAME_MOST = 34, SOURCE_TAG_MOST = 14 };
 
 /* By the words for the table in messages. */
@@ -35,7 +37,7 @@ static const struct schema_form text_forms[] = {
     {"the section ashore", "fire_phone", PHONE_OR_SHORT, NULL, 0},
     {"a rescue centre", "channel", CHANNEL, CHANNEL_NUMBER, 0},
     {"a cruising area", "variation", "[0-9].*[EW]", NO_NUMBER, 0},
-    {"a base file", "languages", CODE, NO_NUMBER, 0},
+    {"a base file", "languages", CODE, ONLY_ANSWERS, 0},
     {"an approval", "text", FINGERPRINT, NULL, 0},
     {"a boat", "name", NULL, NULL, BOAT_NAME_MOST},
     {"an equipment item", "name", NULL, NULL, BOAT_NAME_MOST},
@@ -51,17 +53,21 @@ static const struct schema_form text_forms[] = {
     {"a model's radio", "tag", TAG, NO_NUMBER, 0},
     {"a radio", "mmsi", MMSI, NINE_DIGITS, 0},
     {"an equipment item", "mmsi", MMSI, NINE_DIGITS, 0},
-    {"a procedure", "procedure", NAME, NO_NUMBER, 0},
-    {"a step", "id", NAME, NO_NUMBER, 0},
-    {"a case", "id", NAME, NO_NUMBER, 0},
-    {"a never", "id", NAME, NO_NUMBER, 0},
-    {"a caution", "id", NAME, NO_NUMBER, 0},
-    {"a call", "id", NAME, NO_NUMBER, 0},
+    {"a procedure", "procedure", NAME, ONLY_ANSWERS, 0},
+    {"a step", "id", NAME, ONLY_ANSWERS, 0},
+    {"a case", "id", NAME, ONLY_ANSWERS, 0},
+    {"a never", "id", NAME, ONLY_ANSWERS, 0},
+    {"a caution", "id", NAME, ONLY_ANSWERS, 0},
+    {"a call", "id", NAME, ONLY_ANSWERS, 0},
+    {"the exit of a decision", "id", NAME, ONLY_ANSWERS, 0},
+    {"the line for a berth or an anchorage", "id", NAME, ONLY_ANSWERS, 0},
+    {"the line that says when to call", "id", NAME, ONLY_ANSWERS, 0},
+    {"a sign more", "id", NAME, ONLY_ANSWERS, 0},
     {"a call", "say", ENGLISH, NULL, 0},
     {"a call", "assist", ENGLISH, NULL, 0},
     {"a case", "report", ENGLISH, NULL, 0},
     {"a source", "tag", NULL, NULL, SOURCE_TAG_MOST},
-    {"a file of words", "language", CODE, NO_NUMBER, 0},
+    {"a file of words", "language", CODE, ONLY_ANSWERS, 0},
 };
 
 const struct schema_form *schema_form_of(const struct field_table *table,
