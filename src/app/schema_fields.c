@@ -141,7 +141,9 @@ static void by_choice_add(struct schema *schema, const struct field *field)
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "object");
     schema_raw(schema, "minProperties", "1");
-    schema_raw(schema, "additionalProperties", "false");
+    schema_open(schema, "propertyNames", '{');
+    schema_keys(schema, field->choices);
+    schema_close(schema, '}');
     schema_open(schema, "properties", '{');
     for (size_t i = 0; field->choices[i] != NULL; i++)
         schema_raw(schema, field->choices[i],
@@ -276,15 +278,51 @@ static bool is_any_id(const struct field *field)
     return field->key[0] == '{';
 }
 
-static void required_add(struct schema *schema, const struct field_table *table)
+/* Keys that are needed, of one sort; ended by NULL. */
+enum key_sort { KEYS_PLAIN, KEYS_TAKEN_FOR_ANSWERS };
+
+static const char *const *needed_keys(const struct schema *schema,
+                                      const struct field_table *table, enum key_sort sort)
 {
-    const char **keys = arena_array(schema->arena, table->count, sizeof *keys);
+    const char **keys = arena_array(schema->arena, table->count + 1, sizeof *keys);
     size_t count = 0;
-    for (size_t i = 0; !table->partial && i < table->count; i++)
-        if (schema_need_of(table, &table->fields[i]) == KEY_MUST_BE)
-            keys[count++] = table->fields[i].key;
-    if (count > 0)
-        schema_words(schema, "required", keys, count);
+    for (size_t i = 0; !table->partial && i < table->count; i++) {
+        const struct field *field = &table->fields[i];
+        bool plain = !schema_taken_for_answer(field->key);
+        if (schema_need_of(table, field) == KEY_MUST_BE && plain == (sort == KEYS_PLAIN))
+            keys[count++] = field->key;
+    }
+    return keys;
+}
+
+static void required_add(struct schema *schema, const char *const *keys)
+{
+    if (keys[0] != NULL)
+        schema_words(schema, "required", keys, text_list_length(keys));
+}
+
+/* Of a table with keys that some parsers take for true and false, as yes and no: such a key is then
+ * no text, and is not missing. To an editor each key is a text. */
+static void odd_keys_add(struct schema *schema, const struct field_table *table)
+{
+    const char **keys = arena_array(schema->arena, table->count + 1, sizeof *keys);
+    for (size_t i = 0; i < table->count; i++)
+        keys[i] = table->fields[i].key;
+    schema_open(schema, "propertyNames", '{');
+    schema_keys(schema, keys);
+    schema_close(schema, '}');
+    schema_raw(schema, "if", "{\"propertyNames\": {\"type\": \"string\"}}");
+    schema_open(schema, "then", '{');
+    required_add(schema, needed_keys(schema, table, KEYS_TAKEN_FOR_ANSWERS));
+    schema_close(schema, '}');
+}
+
+static bool has_odd_keys(const struct field_table *table)
+{
+    for (size_t i = 0; i < table->count; i++)
+        if (schema_taken_for_answer(table->fields[i].key))
+            return true;
+    return false;
 }
 
 static void ids_add(struct schema *schema, const struct field_table *table)
@@ -297,8 +335,11 @@ static void ids_add(struct schema *schema, const struct field_table *table)
 
 static void keys_add_schema(struct schema *schema, const struct field_table *table)
 {
-    required_add(schema, table);
-    schema_raw(schema, "additionalProperties", "false");
+    required_add(schema, needed_keys(schema, table, KEYS_PLAIN));
+    if (has_odd_keys(table))
+        odd_keys_add(schema, table);
+    else
+        schema_raw(schema, "additionalProperties", "false");
     schema_open(schema, "properties", '{');
     for (size_t i = 0; i < table->count; i++)
         if (!table->fields[i].own || table->own_remedy == NULL)

@@ -109,7 +109,7 @@ static void how_add(struct schema *schema, enum item_key item)
         schema_raw(schema, "anyOf",
                    "[{\"type\": \"object\"}, {\"$ref\": \"#/$defs/empty\"}]");
         schema_open(schema, "propertyNames", '{');
-        schema_words(schema, "enum", end_state_words, STATE_COUNT - 1);
+        schema_keys(schema, end_state_words);
         schema_close(schema, '}');
     }
     schema_open(schema, "properties", '{');

@@ -98,6 +98,9 @@ static void date_define(struct schema *schema)
     schema_text(schema, "patternErrorMessage", "write 2027-04-30, 2027-04 or 2027");
     schema_close(schema, '}');
     schema_raw(schema, NULL, "{\"type\": \"integer\", \"minimum\": 1900, \"maximum\": 2199}");
+    schema_raw(schema, NULL, "{\"$comment\": \"a day, where a parser makes a date of it, which JSON "
+                             "has not\", \"not\": {\"type\": [\"string\", \"number\", "
+                             "\"boolean\", \"array\", \"object\", \"null\"]}}");
     schema_close(schema, ']');
     schema_close(schema, '}');
 }
@@ -186,6 +189,24 @@ static void names_of_cards_add(struct schema *schema, const char *const *choices
     }
     if (named > 0)
         schema_words(schema, "enumDescriptions", printed, count);
+}
+
+bool schema_taken_for_answer(const char *word)
+{
+    return choice_find(taken_for_true, word) > 0 || choice_find(taken_for_false, word) > 0;
+}
+
+void schema_keys(struct schema *schema, const char *const *choices)
+{
+    schema_open(schema, "anyOf", '[');
+    schema_open(schema, NULL, '{');
+    enum_add(schema, choices);
+    schema_close(schema, '}');
+    if (has_any_of(choices, taken_for_true))
+        schema_raw(schema, NULL, UNTOLD("{\"const\": true}"));
+    if (has_any_of(choices, taken_for_false))
+        schema_raw(schema, NULL, UNTOLD("{\"const\": false}"));
+    schema_close(schema, ']');
 }
 
 static void words_are(struct schema *schema, const char *const *choices)

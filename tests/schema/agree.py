@@ -80,7 +80,11 @@ def judge_specimens(made, faults):
                 if kind is None:
                     continue
                 count += 1
-                for reading, said in complaints_of(made, kind, path).items():
+                said_of = complaints_of(made, kind, path)
+                if kind != "words":     # whose own keys are on and off, yes and no
+                    with open(path, "rb") as file:
+                        said_of["given"] = files.complaint(made[kind], file.read(), "given")
+                for reading, said in said_of.items():
                     if said:
                         faults.append("%s (%s): %s" % (path, reading, said))
     return count
