@@ -217,9 +217,10 @@ static void files_write(const struct options *options, const struct fleet *fleet
         return;
     folder_sweep(options->base, arena);
     folder_sweep(boats, arena);
-    bool base = schemas_write(options, fleet) &&
-                (is_there(base_file) ||
-                 file_new(fleet, options->base, "base.yaml", starter_base(arena)));
+    if (!schemas_write(options, fleet))     /* what is made last tells that all before is there */
+        return;
+    bool base = is_there(base_file) ||
+                file_new(fleet, options->base, "base.yaml", starter_base(arena));
     base = base && register_begin(options, fleet);
     bool all = boats_write(options, fleet, boats, text);
     if (base && all && options->boats.count == 0)

@@ -98,8 +98,8 @@ static void date_define(struct schema *schema)
     schema_text(schema, "patternErrorMessage", "write 2027-04-30, 2027-04 or 2027");
     schema_close(schema, '}');
     schema_raw(schema, NULL, "{\"type\": \"integer\", \"minimum\": 1900, \"maximum\": 2199}");
-    schema_raw(schema, NULL, "{\"$comment\": \"a day, where a parser makes a date of it, which JSON "
-                             "has not\", \"not\": {\"type\": [\"string\", \"number\", "
+    schema_raw(schema, NULL, "{\"$comment\": \"a parser made a date of it, which JSON has not\", "
+                             "\"not\": {\"type\": [\"string\", \"number\", "
                              "\"boolean\", \"array\", \"object\", \"null\"]}}");
     schema_close(schema, ']');
     schema_close(schema, '}');

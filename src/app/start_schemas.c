@@ -6,6 +6,7 @@
 #include "schema.h"
 #include "start_schemas.h"
 
+#include <errno.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -15,17 +16,22 @@ enum { SCHEMA_BYTES_MOST = 4 * 1024 * 1024 };
 static const enum schema_topic written[] = {SCHEMA_BASE, SCHEMA_BOAT, SCHEMA_MODEL,
                                             SCHEMA_PROCEDURE, SCHEMA_TEXTS, SCHEMA_SOURCES};
 
-/* How what is there stands to the schema. */
-enum schema_there { THERE_NOT, THERE_SAME, THERE_OLDER, THERE_NOT_OURS };
+/* How what is there stands to the schema; what cannot be read was told. */
+enum schema_there { THERE_NOT, THERE_SAME, THERE_OLDER, THERE_NOT_OURS, THERE_UNREAD };
 
 static enum schema_there look(const struct fleet *fleet, const char *path, const char *text)
 {
     struct source *source;
-    enum source_result result = source_read(fleet->arena, path, SCHEMA_BYTES_MOST, &source);
-    if (result == SOURCE_ABSENT)
-        return THERE_NOT;
-    if (result != SOURCE_READ)
-        return THERE_NOT_OURS;
+    switch (source_read(fleet->arena, path, SCHEMA_BYTES_MOST, &source)) {
+    case SOURCE_ABSENT: return THERE_NOT;
+    case SOURCE_NOT_A_FILE: case SOURCE_TOO_LARGE: return THERE_NOT_OURS;
+    case SOURCE_FAILED:
+        problem_add(fleet->problems, SEVERITY_FAILURE, NO_PLACE,
+                    "look at the file's owner and rights, and at the disk", "%s cannot be read: %s",
+                    path, strerror(errno));
+        return THERE_UNREAD;
+    case SOURCE_READ: break;
+    }
     if (text_equal(source->bytes, text))
         return THERE_SAME;
     return source->length == 0 || strstr(source->bytes, SCHEMA_MARK) != NULL ? THERE_OLDER
@@ -45,7 +51,8 @@ static bool schema_write(const struct fleet *fleet, const char *folder, enum sch
         problem_add(fleet->problems, SEVERITY_NOTE, NO_PLACE,
                     "move it away for editors to get the schema of this program",
                     "%s is there already and is none of this program's: it is left as it is", path);
-    if (there == THERE_SAME || there == THERE_NOT_OURS)
+    *all = *all && there != THERE_UNREAD;
+    if (there == THERE_SAME || there == THERE_NOT_OURS || there == THERE_UNREAD)
         return false;
     struct bytes bytes = {(const unsigned char *)text, strlen(text)};
     bool put = file_put(folder, name, bytes, arena, fleet->problems);

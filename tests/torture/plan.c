@@ -27,6 +27,8 @@ struct subject subjects[] = {
      .again = "start base --boat ash;start base --boat birch"},
     {.name = "start-register", .words = "start plain --register",
      .again = "start plain --register"},
+    {.name = "start-schemas", .words = "start plain --schemas",
+     .again = "start plain --schemas"},
     {.name = "hang", .words = "hang base --boat dittany --card flooding --place table --by AB" DAY},
     {.name = "renew", .words = "renew base" DAY},
     {.name = "renew-print", .words = "renew base --print" DAY "-o out"},
@@ -36,6 +38,7 @@ struct subject subjects[] = {
     {.name = "verify", .words = "verify out --base plain"},
     {.name = "call", .words = "call plain --boat cicely --position 43.4725,16.435"},
     {.name = "list", .words = "list items"},
+    {.name = "schema", .words = "schema boat"},
     {.name = "why", .words = "why plain --boat cicely --card flooding" DAY},
 };
 const int subject_count = (int)(sizeof subjects / sizeof *subjects);
