@@ -12,7 +12,7 @@ results_of() {
 }
 
 results_of python3 tests/schema/agree.py "$MAYDECK"
-results_of python3 tests/schema/mutate.py "$MAYDECK" "$scratch/changed" "${CHANGES:-60}" "${SEED:-1}"
+results_of python3 tests/schema/mutate.py "$MAYDECK" "$scratch/changed" "${CHANGES:-40}" "${SEED:-1}"
 
 # The oracle is one: a schema that takes what it should not is told, and an entry too many in the list.
 mkdir -p "$scratch/tree/tests"
