@@ -53,6 +53,11 @@ enum schema_need schema_need_of(const struct field_table *table, const struct fi
     "}, {\"if\": {" SPECIMEN_IS("\"no\", false, \"\", null") "}}}, \"then\": " \
     PHONES_ARE(SOME_COUNTRYS) "}"
 
+/* A fixed set has a tag and a place, or neither is told. Of a boat that is like a model the other
+ * may stand there. */
+#define SET_TOLD(key, other) \
+    "{\"properties\": {\"radio\": {\"if\": " GIVEN(key) ", \"then\": " GIVEN(other) "}}}"
+
 /* Of tables that have the key: texts have tables of the same names. */
 static const struct { const char *table, *key, *rule; } rule_rows[] = {
     {"a base file", "base", SPECIMEN_PHONES},
@@ -118,6 +123,8 @@ void schema_rules(struct schema *schema, const struct field_table *table)
         }
     rule_if(schema, &count, is_alone_file, table, "{\"properties\": {\"walked\": false}}");
     rule_if(schema, &count, is_alone_file, table, NOTHING_IN("not_here"));
+    rule_if(schema, &count, is_alone_file, table, SET_TOLD("tag", "zone"));
+    rule_if(schema, &count, is_alone_file, table, SET_TOLD("zone", "tag"));
     rule_if(schema, &count, schema_is_gear, table, "{\"$ref\": \"#/$defs/by_item\"}");
     if (table == procedure_file_fields()) {
         rule_next(schema, &count);

@@ -2,6 +2,7 @@
 # has the program read them all in one run, and holds the schemas against what it says: where it
 # refuses a file for its form, the schema refuses it; where the schema refuses it, it does too. Says
 # "ok NAME" or "not ok NAME" a line.
+import json
 import os
 import random
 import re
@@ -13,7 +14,6 @@ import yaml
 
 import files
 
-TOLD = re.compile(r"^(\S+?\.yaml):(?:\d+:\d+:)? error: (.*)")
 # What the reader says of the form of a file; all else that it says is of what the file means.
 OF_FORM = re.compile(
     r"has no key|needs the key|must be |cannot hold|has no value|does not belong to|is not a tag|"
@@ -96,13 +96,15 @@ def keys_of(texts):
 
 
 def run(program, base):
-    said = subprocess.run([program, "due", base, "--date", "2026-11-20"], stdout=subprocess.PIPE,
-                          stderr=subprocess.PIPE)
+    """What `check` refuses, by file."""
+    said = subprocess.run([program, "check", base, "--json", "--date", "2026-11-20"],
+                          stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
+    whole = json.loads(said.stdout.decode("utf-8"))
     refused = {}
-    for line in said.stderr.decode("utf-8", "replace").splitlines():
-        match = TOLD.match(line)
-        if match:
-            refused.setdefault(match.group(1), []).append(match.group(2))
+    for problems in [whole["problems"]] + [boat["problems"] for boat in whole["boats"]]:
+        for problem in problems:
+            if problem["severity"] == "error" and problem["file"] is not None:
+                refused.setdefault(problem["file"], []).append(problem["what"])
     return refused
 
 
@@ -143,6 +145,27 @@ def boats(program, folder, made, rng, count):
     refused = run(program, folder)
     faults = []
     formal = sum(judge(made["boat"], path, text, refused.get(path, ()), faults)
+                 for path, text in laid.items())
+    return formal, faults
+
+
+def models(program, folder, made, rng, count):
+    """Each with a boat that is like it, since errors of a model are told with such a boat."""
+    texts = list(records("models"))
+    shutil.rmtree(folder, ignore_errors=True)
+    for name in ("boats", "models"):
+        os.makedirs(os.path.join(folder, name))
+    shutil.copy("tests/fleet/base.yaml", folder)
+    laid = {}
+    for i, text in enumerate(many(rng, texts, keys_of(texts), count)):
+        path = os.path.join(folder, "models", "m%04d.yaml" % i)
+        laid[path] = text
+        for at, what in ((path, text), (os.path.join(folder, "boats", "b%04d.yaml" % i),
+                                        "like: m%04d\nboat: {name: Tern}\n" % i)):
+            with open(at, "w", encoding="utf-8") as file:
+                file.write(what)
+    refused, faults = run(program, folder), []
+    formal = sum(judge(made["model"], path, text, refused.get(path, ()), faults)
                  for path, text in laid.items())
     return formal, faults
 
@@ -203,6 +226,8 @@ def main():
     made, rng = files.schemas(program), random.Random(seed)
     formal, faults = boats(program, os.path.join(folder, "changed"), made, rng, count)
     tell("schema-boats-changed", formal, count, faults)
+    formal, faults = models(program, os.path.join(folder, "modelled"), made, rng, count // 2)
+    tell("schema-models-changed", formal, count // 2, faults)
     formal, faults = bases(program, os.path.join(folder, "based"), made, rng, count // 10)
     tell("schema-bases-changed", formal, count // 10, faults)
     formal, faults, number = cards(program, os.path.join(folder, "carded"), made, rng)
