@@ -306,7 +306,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # Under the sanitizers these say nothing that they do not say without, and the same code runs there
 # in others: DEVELOPERS.md tells in which. With ONLY they run there too.
 fleets_not_san := test_each_fact test_readers test_reading_pages
-cli_not_san := instructions cards cases determinism each_check figures groups harm held identity \
+cli_not_san := instructions cards cases determinism each_check figures groups harm held identity schema \
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.

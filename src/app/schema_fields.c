@@ -21,20 +21,25 @@ static const char *name_of_what(const char *what, struct arena *arena)
     return name.at;
 }
 
+static bool is_name_taken(const struct schema *schema, const char *name)
+{
+    for (size_t i = 0; i < schema->table_count; i++)
+        if (text_equal(schema->table_names[i], name))
+            return true;
+    return false;
+}
+
 const char *schema_table(struct schema *schema, const struct field_table *table)
 {
-    const char *name = name_of_what(table->what, schema->arena), *free_name = name;
+    const char *plain = name_of_what(table->what, schema->arena), *name = plain;
     for (size_t i = 0; i < schema->table_count; i++)
         if (schema->tables[i] == table)
             return schema->table_names[i];
-    for (size_t i = 0, number = 2; i < schema->table_count; i++)
-        if (text_equal(schema->table_names[i], free_name)) {
-            free_name = text_format(schema->arena, "%s_%zu", name, number++);
-            i = (size_t)-1;     /* from the first again */
-        }
+    for (size_t number = 2; is_name_taken(schema, name); number++)
+        name = text_format(schema->arena, "%s_%zu", plain, number);
     promise(schema->table_count < SCHEMA_PARTS_MOST);
     schema->tables[schema->table_count] = table;
-    return schema->table_names[schema->table_count++] = free_name;
+    return schema->table_names[schema->table_count++] = name;
 }
 
 /* ---- one value ---- */
