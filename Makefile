@@ -306,7 +306,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # Under the sanitizers these say nothing that they do not say without, and the same code runs there
 # in others: DEVELOPERS.md tells in which. With ONLY they run there too.
 fleets_not_san := test_each_fact test_readers test_reading_pages
-cli_not_san := instructions cards cases determinism each_check figures groups harm held identity \
+cli_not_san := instructions cards cases determinism each_check figures groups harm held identity schema \
                missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
@@ -359,6 +359,9 @@ check-prove: $(prover) ## The same, and what the proof must stop
 	@$(run_tests) prove mutations
 check-replay: $(replays) out/fonts/.copied ## Inputs that fuzzing found or reached, each through its harness
 	@$(run_tests) replay
+.PHONY: check-editors
+check-editors: $(tested) $(shim) ## What a language server of YAML shows by the schemas (npm lays it into out/editors)
+	@MAYDECK='$(program)' SHIM='$(shim)' sh tests/editors/run
 check-layers: ## Who includes whom
 	@$(run_tests) layers
 check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words

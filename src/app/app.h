@@ -23,6 +23,14 @@ enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 
 enum list_topic { LIST_NONE, LIST_TOPIC_LIST(CHOICE_NAME) LIST_TOPIC_COUNT };
 extern const char *const list_topic_words[];   /* NULL-ended, each at its value less one */
 
+/* What `schema` tells of: kinds of files, and what `check --json` says. */
+#define SCHEMA_TOPIC_LIST(X) \
+    X(SCHEMA_BASE, "base") X(SCHEMA_BOAT, "boat") X(SCHEMA_MODEL, "model") \
+    X(SCHEMA_PROCEDURE, "procedure") X(SCHEMA_TEXTS, "texts") X(SCHEMA_SOURCES, "sources") \
+    X(SCHEMA_WORDS, "words") X(SCHEMA_CHECK, "check")
+enum schema_topic { SCHEMA_NONE, SCHEMA_TOPIC_LIST(CHOICE_NAME) SCHEMA_TOPIC_COUNT };
+extern const char *const schema_topic_words[];   /* the same */
+
 struct options {
     const char *base;         /* the base folder */
     struct names boats;       /* those named; none: all; STREAM_NAME: from standard input */
@@ -57,8 +65,7 @@ struct options {
     struct date since;        /* when the boat was last handed over; year 0: not told */
     bool json, list, schema;  /* print has list too, of what it would print; list has json */
     bool page;                /* the audit of each page */
-    enum list_topic topic;    /* list: what of */
-    unsigned asked;           /* manual: enum manual_page; completion: enum completion_topic */
+    unsigned topic;           /* what of: an enum of the command, such as list_topic; 0: none */
     const char *language;     /* list: whose words; NULL: DEFAULT_LANGUAGE */
     bool figures;             /* those for the base */
     bool differs;             /* how boats differ from their models, and nothing else */
@@ -79,6 +86,7 @@ struct options {
     bool print;               /* renew: print what is to be replaced */
     struct date horizon;      /* renew, due: up to which day; year 0: not told */
     bool begin_register;      /* start: a register for a base that has none */
+    bool schemas;             /* start: only the schemas of a base's files */
     /* due */
     bool csv, ics;
     const char *file;         /* due: where it goes, NULL: standard output; take: the table;
@@ -127,5 +135,6 @@ enum exit_status command_survey(const struct options *options);
 enum exit_status command_verify(const struct options *options);
 enum exit_status command_manual(const struct options *options);
 enum exit_status command_completion(const struct options *options);
+enum exit_status command_schema(const struct options *options);
 
 #endif

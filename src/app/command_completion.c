@@ -7,7 +7,7 @@
 static bool completion_make(const struct options *options, struct fleet *fleet,
                             struct text_builder *out)
 {
-    enum completion_topic topic = (enum completion_topic)options->asked;
+    enum completion_topic topic = (enum completion_topic)options->topic;
     if (topic == COMPLETE_BASH)
         completion_bash(out);
     else if (topic == COMPLETE_ZSH)

@@ -123,7 +123,6 @@ static bool topic_take(struct reading *reading, int argc, char **argv)
                                                                                     : "print"));
     unsigned topic = choice_find(topics, argv[optind]);
     reading->options->topic = topic;
-    reading->options->asked = topic;
     return topic > 0 ||
            refuse(reading,
                   known_remedy(reading->arena, NULL, argv[optind], topics, remedy),

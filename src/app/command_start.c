@@ -5,6 +5,7 @@
 #include "fleet.h"
 #include "known_names.h"
 #include "register_file.h"
+#include "start_schemas.h"
 #include "told.h"
 
 #include <string.h>
@@ -173,16 +174,34 @@ static bool register_begin(const struct options *options, const struct fleet *fl
     return true;
 }
 
+/* True, with a problem, where the folder is no base yet; `option` asks for something in one. */
+static bool is_no_base(const struct options *options, const struct fleet *fleet,
+                       const char *option)
+{
+    bool base = is_there(text_format(fleet->arena, "%s/base.yaml", options->base));
+    if (!base)
+        problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
+                    text_format(fleet->arena, "name the folder that holds base.yaml and boats/, or "
+                                "leave out --%s", option),
+                    "%s is not a base", options->base);
+    return !base;
+}
+
 /* For a base that has none. */
 static void register_alone(const struct options *options, const struct fleet *fleet)
 {
     const char *path = register_path(options, fleet->arena);
-    if (!is_there(text_format(fleet->arena, "%s/base.yaml", options->base)))
-        problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
-                    "name the folder that holds base.yaml and boats/, or leave out --register",
-                    "%s is not a base", options->base);
-    else if (!is_begun(path) || !is_in_the_way(fleet, path, "it goes on as it is"))
+    if (is_no_base(options, fleet, "register"))
+        return;
+    if (!is_begun(path) || !is_in_the_way(fleet, path, "it goes on as it is"))
         register_begin(options, fleet);
+}
+
+/* For a base that has none, or older ones. */
+static void schemas_alone(const struct options *options, const struct fleet *fleet)
+{
+    if (!is_no_base(options, fleet, "schemas"))
+        schemas_write(options, fleet);
 }
 
 /* `text` is what each boat's file is to hold. */
@@ -198,6 +217,8 @@ static void files_write(const struct options *options, const struct fleet *fleet
         return;
     folder_sweep(options->base, arena);
     folder_sweep(boats, arena);
+    if (!schemas_write(options, fleet))     /* what is made last tells that all before is there */
+        return;
     bool base = is_there(base_file) ||
                 file_new(fleet, options->base, "base.yaml", starter_base(arena));
     base = base && register_begin(options, fleet);
@@ -223,6 +244,8 @@ enum exit_status command_start(const struct options *options)
     const char *text = NULL;
     if (own && options->begin_register)
         register_alone(options, &fleet);
+    else if (own && options->schemas)
+        schemas_alone(options, &fleet);
     else if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
         text = boat_text(options, &fleet);
     if (text != NULL)

@@ -60,7 +60,9 @@ const struct command commands[] = {
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
      "Both ask for what the cards need, and hold nothing but the questions. With --like\n"
      "MODEL the boat's file asks for her own identities and dates alone, by the tags of\n"
-     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.",
+     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.\n"
+     "BASE/schema holds JSON Schemas, which the first line of each file names: editors that\n"
+     "know it offer keys and words and mark slips. Those of an older version are replaced.",
      command_start, NULL},
     {"list", OF_LIST, "list what the files of a base may say",
      "items     kinds of gear: key, what cards call it, letter of its tags, what to record\n"
@@ -150,5 +152,17 @@ const struct command commands[] = {
      "words      all that help tells of\n"
      "The scripts ask for the names by these words. A BASE is named behind the topic.",
      command_completion, completion_topic_words},
+    {"schema", OF_SCHEMA, "print the JSON Schema of a kind of file, for editors",
+     "base       base.yaml\n"
+     "boat       boats/BOAT.yaml\n"
+     "model      models/MODEL.yaml\n"
+     "procedure  procedures/NAME.yaml, the logic of a base's own card\n"
+     "texts      procedures/words/LANGUAGE/NAME.yaml, its texts\n"
+     "sources    procedures/sources.yaml, what cards stand on\n"
+     "words      procedures/words/LANGUAGE/words.yaml, the words of a language\n"
+     "check      what `check --json` says\n"
+     "JSON Schema, draft 2020-12: an editor that knows it offers keys and words, and marks what\n"
+     "`check` would refuse for its form. What files mean, only `check` knows.",
+     command_schema, schema_topic_words},
 };
 const size_t command_count = sizeof commands / sizeof *commands;

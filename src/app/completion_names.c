@@ -26,7 +26,7 @@ static bool base_is_named(const struct options *options, struct fleet *fleet)
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     text_format(fleet->arena, "name the base too: maydeck completion %s "
                                 "tests/fleet", choice_word(completion_topic_words,
-                                                           options->asked)),
+                                                           options->topic)),
                     "no base folder was named");
     else if (!is_there(text_format(fleet->arena, "%s/base.yaml", options->base)))
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,

@@ -62,7 +62,7 @@ static bool zone_tell(struct manual *manual, const struct fleet *fleet, const ch
     return true;
 }
 
-static bool card_tell(struct manual *manual, const struct fleet *fleet, const char *name)
+static bool card_word_tell(struct manual *manual, const struct fleet *fleet, const char *name)
 {
     struct arena *arena = manual->out.arena;
     for (size_t i = 0; i < fleet->procedures.count; i++) {
@@ -114,7 +114,7 @@ bool word_tell(struct manual *manual, const struct fleet *fleet, const char *nam
 {
     size_t found = item_tell(manual, fleet, name);
     found += zone_tell(manual, fleet, name);
-    found += card_tell(manual, fleet, name);
+    found += card_word_tell(manual, fleet, name);
     found += check_tell(manual, name);
     found += figure_tell(manual, name);
     found += keys_of_file_tell(manual, name, "base.yaml", base_file_fields());

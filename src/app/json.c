@@ -8,7 +8,7 @@
 
 /* RFC 8259: quotes, backslashes and control characters escaped; bytes that are no
  * UTF-8 (a file's name may hold them) as the replacement character. */
-static void json_text_add(struct text_builder *out, const char *text)
+void json_text_add(struct text_builder *out, const char *text)
 {
     size_t length = text == NULL ? 0 : strlen(text), index = 0;
     if (text == NULL) {

@@ -48,6 +48,8 @@ void json_add(const struct json_shape *shape, const void *object, struct text_bu
 
 /* The same on standard output, in one go: a run that fails before leaves no half of a document. */
 void json_print(const struct json_shape *shape, const void *object, struct arena *arena);
+/* A text as JSON; NULL: null. */
+void json_text_add(struct text_builder *out, const char *text);
 
 /* The schema of such documents (draft 2020-12). */
 void json_schema_add(const struct json_shape *shape, const char *title,

@@ -1,39 +1,16 @@
 /* manual_screen.c - the manual in lines that the terminal holds (room: app). No word is cut: one
  * that is longer than a line has a line of its own. */
 #include "manual.h"
+#include "told.h"
 
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-#include <sys/ioctl.h>
-#include <unistd.h>
 
-enum { WIDTH_DEFAULT = 80, WIDTH_LEAST = 30, WIDTH_MOST = 100, COLUMNS_DIGITS = 4,
-       TERM_AT = 2, BESIDE_LEAST = 2 };
-
-/* What COLUMNS says; 0: nothing that is a number. */
-static size_t columns_told(void)
-{
-    const char *told = getenv("COLUMNS");
-    size_t width = 0, length = told == NULL ? 0 : strlen(told);
-    if (length == 0 || length > COLUMNS_DIGITS)
-        return 0;
-    for (; *told != '\0'; told++) {
-        if (!is_digit(*told))
-            return 0;
-        width = width * 10 + (size_t)(*told - '0');
-    }
-    return width;
-}
+enum { WIDTH_DEFAULT = 80, WIDTH_LEAST = 30, WIDTH_MOST = 100, TERM_AT = 2, BESIDE_LEAST = 2 };
 
 size_t screen_width(void)
 {
-    struct winsize size = {0};
-    size_t width = columns_told();
-    if (width == 0 && isatty(STDOUT_FILENO) != 0 && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0)
-        width = size.ws_col;
-    if (width == 0)
-        width = WIDTH_DEFAULT;
+    size_t told = told_columns(), width = told == 0 ? WIDTH_DEFAULT : told;
     return width < WIDTH_LEAST ? WIDTH_LEAST : width > WIDTH_MOST ? WIDTH_MOST : width;
 }
 

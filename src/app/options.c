@@ -131,7 +131,8 @@ static const struct option_row option_rows[] = {
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
     {OF_ALL & ~(OF_LIST | OF_HANG | OF_RENEW | OF_DUE | OF_TABLE | OF_TAKE | OF_VERIFY |
-               OF_MANUAL | OF_COMPLETION), "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
+                OF_SCHEMA | OF_MANUAL | OF_COMPLETION),
+     "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",
@@ -212,6 +213,8 @@ static const struct option_row option_rows[] = {
      "print those to replace, one file a card", NULL},
     {OF_START, "register", 0, OPTION_FLAG, AT(begin_register), NULL,
      "only a register, for a base that has none", NULL},
+    {OF_START, "schemas", 0, OPTION_FLAG, AT(schemas), NULL,
+     "only the schemas for editors, of a base without or older", NULL},
     {OF_DUE, "until", 0, OPTION_DATE, AT(horizon), "DATE",
      "only what is to come up to this day, and what is past", NULL},
     {OF_DUE, "csv", 0, OPTION_FLAG, AT(csv), NULL, "as a table for a spreadsheet", NULL},
@@ -259,7 +262,7 @@ static const char *const apart[][APART_MOST] = {
     {"code", "print", NULL},
     {"csv", "ics", "json", NULL},
     {"json", "print", NULL},
-    {"register", "boat", NULL},
+    {"register", "boat", "schemas", NULL},
 };
 
 const char *const *options_apart(size_t index)

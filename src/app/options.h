@@ -21,10 +21,11 @@ enum command_bit {
     OF_BRIEF = 1 << 11,
     OF_SURVEY = 1 << 12,
     OF_VERIFY = 1 << 13,
-    OF_MANUAL = 1 << 20,
-    OF_COMPLETION = 1 << 21,
+    OF_SCHEMA = 1 << 14,
+    OF_MANUAL = 1 << 15,
+    OF_COMPLETION = 1 << 16,
     OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST | OF_HANG | OF_RENEW |
-             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY | OF_VERIFY |
+             OF_DUE | OF_TABLE | OF_TAKE | OF_BRIEF | OF_SURVEY | OF_VERIFY | OF_SCHEMA |
              OF_MANUAL | OF_COMPLETION,
     OF_PRINTED = OF_VERIFY,   /* those that are given what was printed in the place of a base */
     OF_FILE = OF_TAKE,        /* those that are given a file behind the base */

@@ -140,7 +140,7 @@ static void line_fold(struct folding *folding, const char *at, size_t length)
     mark_add(folding);
 }
 
-static size_t line_length(const char *at, const char *end)
+static size_t told_line_length(const char *at, const char *end)
 {
     const char *feed = memchr(at, '\n', (size_t)(end - at));
     return feed == NULL ? (size_t)(end - at) : (size_t)(feed - at);
@@ -149,7 +149,7 @@ static size_t line_length(const char *at, const char *end)
 /* Is the line below one that only marks part of this one with ^~~? Then its length, and which. */
 static size_t mark_below(const char *at, const char *end, struct folding *folding)
 {
-    size_t length = at < end ? line_length(at, end) : 0, spaces = spaces_at(at, at + length);
+    size_t length = at < end ? told_line_length(at, end) : 0, spaces = spaces_at(at, at + length);
     if (length == spaces || at[spaces] != '^' ||
         strspn(at + spaces + 1, "~") < length - spaces - 1)
         return 0;
@@ -163,7 +163,7 @@ void lines_fold(const char *text, size_t length, size_t columns, struct text_bui
     const char *at = text, *end = text + length;
     while (at < end) {
         struct folding folding = {.out = out, .columns = columns};
-        size_t line = line_length(at, end);
+        size_t line = told_line_length(at, end);
         const char *next = at + line < end ? at + line + 1 : end;
         if (columns == 0 || characters_of(at, line) <= columns) {
             text_add_bytes(out, at, line);
@@ -182,7 +182,7 @@ size_t lines_width(const struct text_builder *text)
     size_t widest = 0;
     const char *at = text->at, *end = at + text->length;
     while (at < end) {
-        size_t line = line_length(at, end), width = characters_of(at, line);
+        size_t line = told_line_length(at, end), width = characters_of(at, line);
         widest = width > widest ? width : widest;
         at += line + (at + line < end ? 1 : 0);
     }

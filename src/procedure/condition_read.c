@@ -3,6 +3,7 @@
  * never answers it for a boat. */
 #include "condition_reading.h"
 
+#include "condition_keys.h"
 #include "text.h"
 
 /* The one condition that all of these come to. */
@@ -89,31 +90,48 @@ static const struct {
     void (*read)(const struct condition_reading *reading, const struct yaml_node *node,
                  struct gathering *into);
     const char *about;
+    enum condition_takes takes;
+    const char *const *choices;
 } condition_keys[] = {
-    {"fitted", fitted_read, "{fitted: liferaft}: she has it; of a list, all of them"},
-    {"not_fitted", not_fitted_read, "{not_fitted: [epirb, sart]}: recorded that she has none"},
-    {"inside", inside_read, "{inside: {fuel_shutoff_diesel: [engine_space]}}: all in those zones"},
-    {"is", is_read, "{is: {engine_stop: {stop: mechanical}}}: one has that in its record"},
+    {"fitted", fitted_read, "{fitted: liferaft}: she has it; of a list, all of them",
+     TAKES_WORDS, item_key_list},
+    {"not_fitted", not_fitted_read, "{not_fitted: [epirb, sart]}: recorded that she has none",
+     TAKES_WORDS, item_key_list},
+    {"inside", inside_read, "{inside: {fuel_shutoff_diesel: [engine_space]}}: all in those zones",
+     TAKES_ITEM_WORDS, zone_key_list},
+    {"is", is_read, "{is: {engine_stop: {stop: mechanical}}}: one has that in its record",
+     TAKES_ITEM_FIELDS, NULL},
     {"cuts", cuts_read, "{cuts: {battery_isolator_engine: vhf_dsc}}: one takes its "
-                        "current; not recorded counts as yes"},
+                        "current; not recorded counts as yes",
+     TAKES_ITEM_CUTS, item_key_list},
     {"reach", reach_read, "{reach: {epirb: deck}}: one is reached from open_deck, deck (a locker "
-                          "too) or companionway; not recorded counts as no"},
-    {"beyond", beyond_read, "{beyond: {epirb: deck}}: one is not"},
+                          "too) or companionway; not recorded counts as no",
+     TAKES_ITEM_WORD, reach_words},
+    {"beyond", beyond_read, "{beyond: {epirb: deck}}: one is not",
+     TAKES_ITEM_WORD, reach_words},
     {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran, trimaran, sail; what "
                              "she has: cooking, gas, dsc, diesel, petrol, petrol_tank, electric, "
                              "outboard, generator, two_engines; of a card of one engine space, "
-                             "what is there; of a list, all of them"},
+                             "what is there; of a list, all of them",
+     TAKES_WORDS, trait_words},
     {"breaths", breaths_read, "{breaths: 5}: so many first breaths for a drowned person, as her "
-                              "base records; not recorded is neither"},
+                              "base records; not recorded is neither",
+     TAKES_WORD, breaths_words},
     {"sting", sting_read, "{sting: vinegar}: what is poured on a sting, as her base records: "
-                          "sea_water, vinegar or both; not recorded is none of them"},
+                          "sea_water, vinegar or both; not recorded is none of them",
+     TAKES_WORD, sting_words},
     {"tide", tide_read, "{tide: none}: how far the water rises and falls, as her base records: "
-                        "none, small or large; not recorded is none of them"},
+                        "none, small or large; not recorded is none of them",
+     TAKES_WORD, tide_words},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "
-                            "holds no card: the next case must be the safe one"},
-    {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping"},
-    {"any", any_read, "{any: [{...}, {...}]}: one of them, or more"},
-    {"none", none_read, "{none: [{...}, {...}]}: not one of them"},
+                            "holds no card: the next case must be the safe one",
+     TAKES_CONDITION, NULL},
+    {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping",
+     TAKES_CONDITIONS, NULL},
+    {"any", any_read, "{any: [{...}, {...}]}: one of them, or more",
+     TAKES_CONDITIONS, NULL},
+    {"none", none_read, "{none: [{...}, {...}]}: not one of them",
+     TAKES_CONDITIONS, NULL},
 };
 
 enum { CONDITION_KEY_COUNT = sizeof condition_keys / sizeof condition_keys[0] };
@@ -169,6 +187,14 @@ const char *condition_key_at(size_t index)
 const char *condition_about_at(size_t index)
 {
     return index < CONDITION_KEY_COUNT ? condition_keys[index].about : NULL;
+}
+
+struct condition_key condition_key_row(size_t index)
+{
+    if (index >= CONDITION_KEY_COUNT)
+        return (struct condition_key){0};
+    return (struct condition_key){condition_keys[index].key, condition_keys[index].about,
+                                  condition_keys[index].takes, condition_keys[index].choices};
 }
 
 /* The `when` of a procedure or a case. NULL, and problems told, where it cannot be

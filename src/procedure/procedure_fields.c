@@ -297,11 +297,13 @@ const struct field_table *procedure_file_fields(void)
 
 /* A mapping of texts by ids of the logic, as rows that only describe it: it is read by rows
  * that are made of the ids. */
+#define ANY_ID "{id}"
 static const struct field text_by_id_rows[] = {
-    TEXT_KEY("{id}", FIELD_TEXT, .about = "its text"),
+    TEXT_KEY(ANY_ID, FIELD_TEXT, .about = "its text"),
 };
 static const struct field_table text_by_id = TEXT_TABLE("a set of texts", text_by_id_rows);
 #define TEXTS_BY_ID .part = &(const struct field_part){.table = &text_by_id}
+#define ONE_OR_BY_ID .part = &(const struct field_part){.table = &text_by_id, .lone = ANY_ID}
 
 static const struct field case_text_rows[] = {
     [CASE_ACT] = TEXT_KEY("act", FIELD_TEXT, .required = true,
@@ -335,9 +337,9 @@ static const struct field_table step_by_id = TEXT_TABLE("a set of texts", step_b
 static const struct field decision_text_rows[] = {
     [DECISION_ASK] = TEXT_KEY("ask", FIELD_TEXT, .required = true,
                               .about = "a question that looking answers"),
-    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, TEXTS_BY_ID,
+    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, ONE_OR_BY_ID,
                               .about = "what then: one text, or texts by id"),
-    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, TEXTS_BY_ID, .about = "the same"),
+    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, ONE_OR_BY_ID, .about = "the same"),
 };
 const struct field_table decision_texts = TEXT_TABLE("a decision", decision_text_rows);
 
@@ -355,13 +357,13 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
-    [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, TEXTS_BY_ID,
+    [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, ONE_OR_BY_ID,
                                 .about = "one sign more: one text, or texts by id"),
-    [HEAD_BERTH] = TEXT_KEY("berth", FIELD_NODE, TEXTS_BY_ID,
+    [HEAD_BERTH] = TEXT_KEY("berth", FIELD_NODE, ONE_OR_BY_ID,
                             .about = "what to do in a berth: one text, or texts by id"),
-    [HEAD_ANCHOR] = TEXT_KEY("anchor", FIELD_NODE, TEXTS_BY_ID,
+    [HEAD_ANCHOR] = TEXT_KEY("anchor", FIELD_NODE, ONE_OR_BY_ID,
                              .about = "what to do at anchor: the same"),
-    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
+    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, ONE_OR_BY_ID,
                                .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),
                             .about = "of each step, by its id"),

@@ -302,7 +302,8 @@ const char *starter_boat(const struct asked_list *asked, enum hull hull,
                          const struct known_names *known, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
-    text_add(&out, "# One boat's record.\n" HOW_TO_FILL "boat:\n");
+    text_add(&out, MODE_LINE("../schema/boat.json") "# One boat's record.\n" HOW_TO_FILL
+                   "boat:\n");
     fields_add(&out, boat_fields(), "hull", choice_word(hull_words, hull));
     engines_add(&out, hull);
     keys_of_entry_add(&out, engine_fields());
@@ -334,7 +335,7 @@ const char *starter_base(struct arena *arena)
 {
     const struct field_table *table = base_file_fields();
     struct text_builder out = text_builder_in(arena);
-    text_add(&out, "# The base's own record.\n" HOW_TO_FILL);
+    text_add(&out, MODE_LINE("schema/base.json") "# The base's own record.\n" HOW_TO_FILL);
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
         if (field->part == NULL)

@@ -7,6 +7,9 @@
 #include "text.h"
 #include "yaml_fields.h"
 
+/* The line by which editors find the schema of a file, from where it lies. */
+#define MODE_LINE(schema) "# yaml-language-server: $schema=" schema "\n"
+
 #define HOW_TO_FILL \
     "# Fill in what you read off the boat or her papers, nothing from memory. What stays\n" \
     "# empty counts as not recorded. Put a text that holds a colon, a comma or a # in quotes.\n" \

@@ -86,6 +86,7 @@ const char *starter_sister(const struct asked_list *asked, const struct model *m
     const struct entries_value *shared = &model->file.equipment;
     struct text_builder out = text_builder_in(arena);
     text_add_format(&out,
+                    MODE_LINE("../schema/boat.json")
                     "# One boat's record: a sister ship. All that is not here she has from\n"
                     "# models/%s.yaml. What is otherwise on her goes below too, whole, with the\n"
                     "# model's tag; tags of gear that she has not go into not_here.\n" HOW_TO_FILL

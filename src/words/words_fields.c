@@ -49,10 +49,10 @@ const struct field_table joint_table = TABLE("the joint of a list", joint_rows);
 /* ---- words, items, zones ---- */
 
 /* A plain word is a text. The others are a text or a mapping, as the language needs it: no
- * kind of a row reads both. */
+ * kind of a row reads both, and `lone` only tells of it. */
 #define WORD_PART_PLAIN NULL
-#define WORD_PART_COUNTED &(const struct field_part){.table = &form_table}
-#define WORD_PART_JOIN &(const struct field_part){.table = &joint_table}
+#define WORD_PART_COUNTED &(const struct field_part){.table = &form_table, .lone = "other"}
+#define WORD_PART_JOIN &(const struct field_part){.table = &joint_table, .lone = "two"}
 #define WORD_FIELD(name, word_key, word_shape, word_blanks) \
     {.key = #word_key, .kind = SHAPE_##word_shape == SHAPE_PLAIN ? FIELD_TEXT : FIELD_NODE, \
      .required = true, .part = WORD_PART_##word_shape, .about = "a text of the card"},

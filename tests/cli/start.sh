@@ -8,7 +8,13 @@ maydeck start "$base" --boat tern --hull monohull
 expect_status start 0
 expect_equal start-files 'base.yaml
 boats/tern.yaml
-register.csv' "$(folder_list "$base")"
+register.csv
+schema/base.json
+schema/boat.json
+schema/model.json
+schema/procedure.json
+schema/sources.json
+schema/texts.json' "$(folder_list "$base")"
 expect_empty start-stderr "$(cat "$scratch/stderr")"
 cp -R "$base" "$scratch/first"
 
@@ -18,11 +24,11 @@ expect_status start-check 1
 expect_empty start-check-only-empty "$(grep ': error: ' "$scratch/problems" | grep -v 'has no value$')"
 grep -q 'base.yaml:[0-9:]* error: "phone_24h" has no value' "$scratch/problems" ||
     not_ok start-check-names "$(cat "$scratch/problems")"
-expect_equal start-check-lacks-have-lines 'base.yaml:14: deficiency: when channel and
-base.yaml:14: deficiency: call and phone
-base.yaml:24: note: the radio sea
-base.yaml:24: note: the clock on
-base.yaml:38: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
+expect_equal start-check-lacks-have-lines 'base.yaml:15: deficiency: when channel and
+base.yaml:15: deficiency: call and phone
+base.yaml:25: note: the radio sea
+base.yaml:25: note: the clock on
+base.yaml:39: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
 
 # Nothing that is there is changed.
 maydeck start "$base" --boat tern
@@ -57,7 +63,13 @@ fi
 maydeck start "$scratch/empty"
 expect_status start-no-boat 0
 expect_equal start-no-boat-files 'base.yaml
-register.csv' "$(folder_list "$scratch/empty")"
+register.csv
+schema/base.json
+schema/boat.json
+schema/model.json
+schema/procedure.json
+schema/sources.json
+schema/texts.json' "$(folder_list "$scratch/empty")"
 
 # The same input, the same bytes.
 maydeck start "$scratch/twin" --boat tern --hull monohull

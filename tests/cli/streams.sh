@@ -55,8 +55,11 @@ hang|hang "$fleet" --boat tamarisk --place "chart table" --by AB --date "$print_
 due|due "$fleet" --date "$print_date"|due "$fleet" --boat nobody
 verify|verify "$scratch/cards"|verify "$scratch/nowhere"
 help|help check|help nothing
+manual|manual commands|manual nothing
+completion|completion boats "$fleet"|completion nothing
+schema|schema boat|schema nothing
 ROWS
-commands=$("$MAYDECK" help | sed -n 's/^  \([a-z]*\)  .*/\1/p')
+commands=$("$MAYDECK" help | sed -n '/^Commands:/,/^$/s/^  \([a-z]*\)  .*/\1/p')
 for command in $commands; do
     grep -q "^$command|" tests/cli/streams.sh || not_ok "streams-$command" "no row tries it"
 done

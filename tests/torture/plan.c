@@ -27,6 +27,8 @@ struct subject subjects[] = {
      .again = "start base --boat ash;start base --boat birch"},
     {.name = "start-register", .words = "start plain --register",
      .again = "start plain --register"},
+    {.name = "start-schemas", .words = "start plain --schemas",
+     .again = "start plain --schemas"},
     {.name = "hang", .words = "hang base --boat dittany --card flooding --place table --by AB" DAY},
     {.name = "renew", .words = "renew base" DAY},
     {.name = "renew-print", .words = "renew base --print" DAY "-o out"},
@@ -38,6 +40,7 @@ struct subject subjects[] = {
     {.name = "list", .words = "list items"},
     {.name = "manual", .words = "manual files"},
     {.name = "completion", .words = "completion boats base"},
+    {.name = "schema", .words = "schema boat"},
     {.name = "why", .words = "why plain --boat cicely --card flooding" DAY},
 };
 const int subject_count = (int)(sizeof subjects / sizeof *subjects);
