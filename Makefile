@@ -13,12 +13,24 @@ ifeq ($(origin CC),default)
 CC := gcc
 endif
 
-prefix  ?= /usr/local
-bindir  ?= $(prefix)/bin
-datadir ?= $(prefix)/share
-data_folder = $(datadir)/maydeck
-
+# The one place of the version: all else that tells it reads it here.
 version := 0.1.0
+
+# Where `make install` puts things, by the names that GNU's packages have for it.
+prefix      ?= /usr/local
+exec_prefix ?= $(prefix)
+bindir      ?= $(exec_prefix)/bin
+datarootdir ?= $(prefix)/share
+datadir     ?= $(datarootdir)
+mandir      ?= $(datarootdir)/man
+docdir      ?= $(datarootdir)/doc/maydeck
+bashcompletiondir ?= $(datarootdir)/bash-completion/completions
+zshcompletiondir  ?= $(datarootdir)/zsh/site-functions
+fishcompletiondir ?= $(datarootdir)/fish/vendor_completions.d
+data_folder = $(datadir)/maydeck
+INSTALL         ?= install
+INSTALL_PROGRAM ?= $(INSTALL) -m 755
+INSTALL_DATA    ?= $(INSTALL) -m 644
 
 .DELETE_ON_ERROR:
 .SUFFIXES:
@@ -32,11 +44,14 @@ endif
 
 # Under sudo all is made by the user who called it and owns the folder, so that nothing in out/
 # is root's; root does only what installs.
-for_root := cards test bench fuzz fuzz-smoke check-valgrind install uninstall
+for_root := cards test bench fuzz fuzz-smoke check-valgrind install install-program install-data \
+            install-manual uninstall
+as_user :=
 ifneq ($(SUDO_UID),)
 ifeq ($(shell [ "$$(id -u)" = 0 ] && command -v setpriv >/dev/null && stat -c %u .),$(SUDO_UID))
+as_user := setpriv --reuid=$(SUDO_UID) --regid=$(SUDO_GID) --clear-groups --
 SHELL := setpriv
-.SHELLFLAGS := --reuid=$(SUDO_UID) --regid=$(SUDO_GID) --clear-groups -- /bin/sh -c
+.SHELLFLAGS := $(wordlist 2,5,$(as_user)) /bin/sh -c
 export HOME := $(shell getent passwd $(SUDO_UID) | cut -d : -f 6)
 $(for_root): private SHELL := /bin/sh
 $(for_root): private .SHELLFLAGS := -c
@@ -172,7 +187,7 @@ library_links = $(eval library_links := -lhpdf $$(shell \
 COMPILE = $(CC) -std=c11 -D_POSIX_C_SOURCE=200809L -Iinclude $(library_flags) $(WARN) \
     $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map="$$PWD"=. $(CPPFLAGS) $(CFLAGS)
 LINK = $(CC) $(OPTIONS_$(VARIANT)) $(CFLAGS) $(LINK_$(VARIANT)) $(LDFLAGS)
-app_flags = -DMAYDECK_VERSION='"$(version)"' -DMAYDECK_DATA_FOLDER='"$(data_folder)"'
+app_flags = -DMAYDECK_VERSION='"$(version)"'
 
 # ---- building ----
 
@@ -186,6 +201,14 @@ $(build)/sources_sum.h: $(sources) $(headers)
 	    "$$(cat $(sort $(sources) $(headers)) | sha256sum | cut -d ' ' -f 1)" >$@
 $(build)/src/app/print_inputs.o: $(build)/sources_sum.h
 $(build)/src/app/print_inputs.o: room_flags = $(app_flags) -include $(build)/sources_sum.h
+
+# For another prefix this one object is compiled anew, and no other.
+$(build)/data_folder: FORCE
+	@mkdir -p $(@D)
+	@printf '%s\n' "$$FOLDER" | cmp -s - $@ || printf '%s\n' "$$FOLDER" >$@
+$(build)/data_folder: export FOLDER = $(data_folder)
+$(build)/src/app/places.o: $(build)/data_folder
+$(build)/src/app/places.o: room_flags = -DMAYDECK_DATA_FOLDER='"$(data_folder)"'
 
 # Changed flags rebuild everything: objects depend on a file that holds them.
 $(build)/flags: FORCE
@@ -451,23 +474,45 @@ bench-accept: all ## Count the specimen fleet anew and record what printing it t
 
 # ---- installing ----
 
+# What other targets make of the manual and of completion is installed where it is.
+manuals = $(wildcard out/man/*.[1-9])
+put_tree = INSTALL_DATA='$(INSTALL_DATA)' sh .setup/tree
+# $(call put,FOLDER,FILE,AS): one file; $(call put_each,FOLDER,FILES): those that there are.
+put = mkdir -p "$(DESTDIR)$(1)" && $(INSTALL_DATA) $(2) "$(DESTDIR)$(1)/$(3)"
+
+.PHONY: install install-program install-data install-manual uninstall installcheck
+install: ## Install under prefix (/usr/local); DESTDIR and GNU's names of folders are honoured
+	@$(as_user) $(MAKE) all
+	@$(MAKE) install-program install-data install-manual
+install-program:
+	mkdir -p "$(DESTDIR)$(bindir)"
+	$(INSTALL_PROGRAM) $(program) "$(DESTDIR)$(bindir)/maydeck"
 # The texts are replaced as a whole: a file of an older version must not stay among them.
-.PHONY: install install-data uninstall
-install: all install-data ## Install under prefix (/usr/local); DESTDIR is honoured
-	install -d '$(DESTDIR)$(bindir)'
-	install -m 755 $(program) '$(DESTDIR)$(bindir)/maydeck'
 install-data: out/fonts/.copied
-	rm -rf '$(DESTDIR)$(data_folder)'
-	install -d '$(DESTDIR)$(data_folder)'
-	@for folder in procedures out/fonts; do \
-	    name=$${folder##*/}; \
-	    (cd $$folder && find . -type f ! -name '.*' | LC_ALL=C sort) | while read -r file; do \
-	        install -D -m 644 "$$folder/$$file" "$(DESTDIR)$(data_folder)/$$name/$$file" || exit 1; \
-	    done || exit 1; \
-	done
+	rm -rf "$(DESTDIR)$(data_folder)"
+	$(put_tree) procedures "$(DESTDIR)$(data_folder)/procedures"
+	$(put_tree) out/fonts "$(DESTDIR)$(data_folder)/fonts"
+	$(call put,$(docdir),README.md,README.md)
+	rm -rf "$(DESTDIR)$(docdir)/examples"
+	$(put_tree) tests/fleet "$(DESTDIR)$(docdir)/examples/fleet"
+	$(put_tree) tests/islands "$(DESTDIR)$(docdir)/examples/islands"
+install-manual:
+	$(foreach page,$(manuals),$(call put,$(mandir)/man$(subst .,,$(suffix $(page))),$(page),$(notdir $(page))) &&) :
+	[ ! -f out/completion/maydeck.bash ] || { $(call put,$(bashcompletiondir),out/completion/maydeck.bash,maydeck); }
+	[ ! -f out/completion/_maydeck ] || { $(call put,$(zshcompletiondir),out/completion/_maydeck,_maydeck); }
+	[ ! -f out/completion/maydeck.fish ] || { $(call put,$(fishcompletiondir),out/completion/maydeck.fish,maydeck.fish); }
 uninstall: ## Remove what install put there
-	rm -f '$(DESTDIR)$(bindir)/maydeck'
-	rm -rf '$(DESTDIR)$(data_folder)'
+	rm -f "$(DESTDIR)$(bindir)/maydeck" "$(DESTDIR)$(mandir)"/man[1-9]/maydeck*.[1-9]
+	rm -f "$(DESTDIR)$(bashcompletiondir)/maydeck" "$(DESTDIR)$(zshcompletiondir)/_maydeck" \
+	    "$(DESTDIR)$(fishcompletiondir)/maydeck.fish"
+	rm -rf "$(DESTDIR)$(data_folder)" "$(DESTDIR)$(docdir)"
+installcheck: all ## Print the specimens with what is installed, and compare them with this folder's
+	@DESTDIR='$(DESTDIR)' DATA='$(data_folder)' sh .setup/installcheck $(program) "$(DESTDIR)$(bindir)/maydeck"
+
+.PHONY: dist
+dist: ## Pack all sources as out/maydeck-VERSION.tar.gz, always with the same bytes
+	@mkdir -p out
+	@sh .setup/dist $(version)
 
 # ---- cleaning ----
 
