@@ -5,6 +5,7 @@
 
 VARIANT ?= release
 STRICT  ?= 0
+STATIC  ?= 0
 V       ?= 0
 
 # CC as given on the command line or in the environment; else gcc, which the
@@ -61,7 +62,10 @@ endif
 # ---- files ----
 
 build := out/build/$(VARIANT)
-ifeq ($(VARIANT),release)
+ifeq ($(STATIC),1)
+build := out/build/static
+program := $(build)/maydeck
+else ifeq ($(VARIANT),release)
 program := out/maydeck
 else
 program := $(build)/maydeck
@@ -154,6 +158,13 @@ HARDEN += -fcf-protection=full
 endif
 HARDEN_LINK := -pie -Wl,-z,relro,-z,now,-z,noexecstack,-z,nodlopen,-z,separate-code,--as-needed
 
+ifeq ($(STATIC),1)
+ifneq ($(VARIANT),release)
+$(error STATIC=1 goes with VARIANT=release)
+endif
+include .setup/static.mk
+endif
+
 OPTIONS_release  := $(HARDEN)
 OPTIONS_san      := -O1 -g -fno-omit-frame-pointer -fsanitize=address,undefined \
                     -fno-sanitize-recover=all
@@ -176,6 +187,7 @@ CC := clang
 WARN := -Wall -Wextra
 endif
 
+ifneq ($(STATIC),1)
 # Asked once, and only when something is compiled: on a bare machine pkg-config
 # comes with the packages. The headers of libraries are the system's to warn about.
 library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
@@ -183,6 +195,7 @@ library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
 # libharu has no pkg-config file.
 library_links = $(eval library_links := -lhpdf $$(shell \
     pkg-config --libs yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc) -lm)$(library_links)
+endif
 
 COMPILE = $(CC) -std=c11 -D_POSIX_C_SOURCE=200809L -Iinclude $(library_flags) $(WARN) \
     $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map="$$PWD"=. $(CPPFLAGS) $(CFLAGS)
@@ -526,5 +539,5 @@ distclean: ## Remove all that was made
 help: ## Show this help
 	@echo 'Targets:'
 	@awk -F ':.*## ' '/^[a-z-]+:.*## / { printf "  %-15s %s\n", $$1, $$2 }' $(firstword $(MAKEFILE_LIST))
-	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)'
+	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)  STATIC=1'
 	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR='

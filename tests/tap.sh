@@ -24,6 +24,14 @@ scratch=$(cd "$scratch" && pwd -P)
 trap 'chmod -R u+w "$scratch"; rm -rf "$scratch"' EXIT
 trap 'exit 1' HUP INT TERM
 
+# LD_PRELOAD is a list that spaces and colons part.
+case $SHIM in
+*[\ :]*)
+    [ ! -f "$SHIM" ] || cp "$SHIM" "$scratch/fault.so" || exit 1
+    SHIM=$scratch/fault.so
+    ;;
+esac
+
 ok() {
     echo "ok $*"
 }
