@@ -46,7 +46,7 @@ endif
 # Under sudo all is made by the user who called it and owns the folder, so that nothing in out/
 # is root's; root does only what installs.
 for_root := cards test bench fuzz fuzz-smoke check-valgrind install install-program install-data \
-            install-manual uninstall
+            install-manual uninstall portable check-portable
 as_user :=
 ifneq ($(SUDO_UID),)
 ifeq ($(shell [ "$$(id -u)" = 0 ] && command -v setpriv >/dev/null && stat -c %u .),$(SUDO_UID))
@@ -487,7 +487,8 @@ bench-accept: all ## Count the specimen fleet anew and record what printing it t
 
 # ---- installing ----
 
-# What other targets make of the manual and of completion is installed where it is.
+# The manual and the completion of shells, where there are targets that make them.
+documents := $(sort $(patsubst %:,%,$(shell grep -hEo '^(manual|completion):' $(MAKEFILE_LIST))))
 manuals = $(wildcard out/man/*.[1-9])
 put_tree = INSTALL_DATA='$(INSTALL_DATA)' sh .setup/tree
 # $(call put,FOLDER,FILE,AS): one file; $(call put_each,FOLDER,FILES): those that there are.
@@ -495,7 +496,7 @@ put = mkdir -p "$(DESTDIR)$(1)" && $(INSTALL_DATA) $(2) "$(DESTDIR)$(1)/$(3)"
 
 .PHONY: install install-program install-data install-manual uninstall installcheck
 install: ## Install under prefix (/usr/local); DESTDIR and GNU's names of folders are honoured
-	@$(as_user) $(MAKE) all
+	@$(as_user) $(MAKE) all $(documents)
 	@$(MAKE) install-program install-data install-manual
 install-program:
 	mkdir -p "$(DESTDIR)$(bindir)"
@@ -526,6 +527,29 @@ installcheck: all ## Print the specimens with what is installed, and compare the
 dist: ## Pack all sources as out/maydeck-VERSION.tar.gz, always with the same bytes
 	@mkdir -p out
 	@sh .setup/dist $(version)
+
+.PHONY: portable portable-pack deb
+portable: ## Install what is missing, fetch two libraries' sources, pack a program for any Linux
+	@sh .setup/packages static
+	@$(as_user) $(MAKE) STATIC=1 portable-pack
+portable-pack: $(program) $(documents) out/fonts/.copied
+	@rm -rf $(build)/stage
+	@$(MAKE) install-program install-data install-manual DESTDIR=$(build)/stage prefix= >$(build)/staged
+	@sh .setup/portable $(version) $(build)/stage
+.PHONY: deb-pack check-portable check-portable-run
+deb: all $(documents) ## Pack what is built as out/maydeck_VERSION_ARCH.deb; needs dpkg-dev
+	@$(MAKE) deb-pack
+deb-pack:
+	@rm -rf out/deb
+	@$(MAKE) install-program install-data install-manual DESTDIR=out/deb/root prefix=/usr >$(build)/staged
+	@sh .setup/deb $(version) out/deb
+check-portable: ## Pack it and try it: the same cards, nothing but a bare folder, too little memory
+	@sh .setup/packages test
+	@$(MAKE) portable
+	@$(MAKE) check-portable-run
+check-portable-run: $(tested)
+	@PORTABLE=out/maydeck-$(version)-linux-$(shell uname -m).tar.gz ONLY=cli/portable CLI_TESTS=portable \
+	    MAYDECK='$(program)' BUILD='$(build)' sh tests/run cli
 
 # ---- cleaning ----
 
