@@ -546,10 +546,14 @@ deb-pack:
 check-portable: ## Pack it and try it: the same cards, nothing but a bare folder, too little memory
 	@sh .setup/packages test
 	@$(MAKE) portable
-	@$(MAKE) check-portable-run
-check-portable-run: $(tested)
-	@PORTABLE=out/maydeck-$(version)-linux-$(shell uname -m).tar.gz ONLY=cli/portable CLI_TESTS=portable \
-	    MAYDECK='$(program)' BUILD='$(build)' sh tests/run cli
+	@$(as_user) $(MAKE) STATIC=1 out/build/static/starved
+	@$(as_user) $(MAKE) check-portable-run
+check-portable-run: export PORTABLE = out/maydeck-$(version)-linux-$(shell uname -m).tar.gz
+check-portable-run: export STARVED = out/build/static/starved
+check-portable-run: $(tested) $(shim)
+	@MAYDECK='$(program)' BUILD='$(build)' SHIM='$(shim)' CLI_TESTS=portable sh tests/run cli
+	@MAYDECK=$(STARVED) BUILD=out/build/static SHIM='$(shim)' CLI_TESTS=memory sh tests/run cli
+
 
 # ---- cleaning ----
 

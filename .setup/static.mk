@@ -42,3 +42,13 @@ library_flags := -isystem $(sources_of)/harfbuzz/src -isystem $(build)/libharu -
 library_links := $(made_archives) -lyaml -lutf8proc -lz -lm
 $(objects): | $(made_archives)
 $(program): $(made_archives)
+
+# The same program for a test, with allocations that fail on order behind the watch over the heap.
+starved := $(build)/starved
+heap := $(build)/src/base/heap.o
+$(build)/heap.starved.o: $(heap)
+	$(Q)objcopy --redefine-sym __real_malloc=starved_malloc --redefine-sym __real_calloc=starved_calloc \
+	    --redefine-sym __real_realloc=starved_realloc $< $@
+$(starved): $(build)/heap.starved.o $(build)/tests/shim/starved.o $(filter-out $(heap),$(objects)) $(made_archives)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $(filter %.o,$^) $(library_links)

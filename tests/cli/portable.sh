@@ -82,4 +82,23 @@ if [ $refused -gt 20 ] && [ $enough -eq 3 ]; then
 else
     not_ok portable-memory-bites "$refused refused, $enough enough, up to $limit KiB"
 fi
+
+# The watch over the heap stands before the allocations of the libraries too: it sees all those that
+# it sees in a program of shared libraries.
+# watched PROGRAM [VARIABLE=value...]: how many it sees
+watched() {
+    program=$1
+    shift
+    env FAULT_CALL=malloc FAULT_AT=0 FAULT_COUNT="$scratch/count" "$@" "$program" print tests/fleet \
+        --boat bramble -j 1 --date "$print_date" -o "$scratch/counted" >/dev/null 2>&1
+    rm -rf "$scratch/counted"
+    cat "$scratch/count"
+}
+shared=$(watched "$MAYDECK" LD_PRELOAD="$SHIM")
+static=$(watched "$top/$STARVED")
+if [ "$shared" -gt 1000 ] && [ "$static" -ge "$((shared * 9 / 10))" ]; then
+    ok portable-watch
+else
+    not_ok portable-watch "$static allocations are watched, of $shared"
+fi
 exit $failures
