@@ -83,8 +83,9 @@ else
     not_ok portable-memory-bites "$refused refused, $enough enough, up to $limit KiB"
 fi
 
-# The watch over the heap stands before the allocations of the libraries too: it sees all those that
-# it sees in a program of shared libraries.
+# The watch over the heap stands before the allocations of the libraries too: it sees those that it
+# sees in a program of shared libraries, but for a few of the C library's own. HarfBuzz alone makes
+# many hundreds.
 # watched PROGRAM [VARIABLE=value...]: how many it sees
 watched() {
     program=$1
@@ -96,7 +97,7 @@ watched() {
 }
 shared=$(watched "$MAYDECK" LD_PRELOAD="$SHIM")
 static=$(watched "$top/$STARVED")
-if [ "$shared" -gt 1000 ] && [ "$static" -ge "$((shared * 9 / 10))" ]; then
+if [ "$shared" -gt 1000 ] && [ "$static" -ge "$((shared - 100))" ]; then
     ok portable-watch
 else
     not_ok portable-watch "$static allocations are watched, of $shared"
