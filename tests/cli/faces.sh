@@ -39,6 +39,11 @@ lay
 copied packages 0
 all_there packages
 
+# What was listed once does not stay.
+touch "$out/Older-Bold.ttf" "$out/Older-Bold.ttf.copyright"
+SHARE=$share sh fonts/copy "$out"
+all_there older
+
 # Of a system that has them elsewhere, in a folder with a space.
 mkdir -p "$share/fonts/other place"
 find "$share/fonts" -name '*.ttf' -exec mv {} "$share/fonts/other place/" \;
