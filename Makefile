@@ -8,6 +8,10 @@ STRICT  ?= 0
 STATIC  ?= 0
 V       ?= 0
 
+# A folder that holds the faces; else they are looked for where the system has fonts.
+FONTS_FROM ?=
+export FONTS_FROM
+
 # CC as given on the command line or in the environment; else gcc, which the
 # warnings below are written for.
 ifeq ($(origin CC),default)
@@ -568,4 +572,4 @@ help: ## Show this help
 	@echo 'Targets:'
 	@awk -F ':.*## ' '/^[a-z-]+:.*## / { printf "  %-15s %s\n", $$1, $$2 }' $(firstword $(MAKEFILE_LIST))
 	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)  STATIC=1'
-	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR='
+	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR=  FONTS_FROM='
