@@ -363,7 +363,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # in others: DEVELOPERS.md tells in which. With ONLY they run there too.
 fleets_not_san := test_each_fact test_readers test_reading_pages
 cli_not_san := instructions cards cases determinism each_check figures groups harm held identity \
-               missing_line models pseudo reach readback slips tasks terms words
+               deb faces install portable set_up missing_line models pseudo reach readback slips tasks terms words
 
 # The scripts that take longest, first; then all others.
 cli_first := instructions table missing_line each_check groups unusual readback generated slips tasks one_of_many outcomes \

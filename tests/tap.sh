@@ -3,7 +3,7 @@
 
 LC_ALL=C
 export LC_ALL
-unset SOURCE_DATE_EPOCH
+unset SOURCE_DATE_EPOCH MAYDECK_DATA
 failures=0
 top=$(pwd -P)
 
