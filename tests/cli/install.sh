@@ -50,6 +50,8 @@ made named install-program install-data install-manual DESTDIR="$stage" prefix=/
 expect_equal install-named-list 'doc/README.md
 e/bin/maydeck' "$(installed_list "$stage")"
 expect_empty install-named-texts "$(diff -r procedures "$stage/d/maydeck/procedures" 2>&1)"
+said=$(DESTDIR=$stage DATA=/d/maydeck sh .setup/installcheck "$MAYDECK" "$stage/e/bin/maydeck" 2>&1)
+expect_equal install-named-prints "installcheck: 8 files by $stage/e/bin/maydeck are the same to the byte" "$said"
 made named-uninstall uninstall DESTDIR="$stage" prefix=/p exec_prefix=/e datadir=/d docdir=/doc
 expect_empty install-named-uninstalled "$(find "$stage" -type f)"
 
@@ -68,6 +70,12 @@ release)
         sh .setup/installcheck out/maydeck "$stage/opt/elsewhere/bin/maydeck") >"$scratch/said" 2>&1
     cat "$scratch/said"
     grep -q 'the same to the byte$' "$scratch/said" || not_ok install-in-spaces-prints
+    # Data that are not beside the program are found where it was built to be installed.
+    far="$scratch/far away"
+    (cd "$clone" && made far install prefix="$far" bindir="$scratch/near/bin" datadir="$far/data" &&
+        sh .setup/installcheck out/maydeck "$scratch/near/bin/maydeck") >"$scratch/said" 2>&1
+    cat "$scratch/said"
+    grep -q 'the same to the byte$' "$scratch/said" || not_ok install-far-prints
     ;;
 *) skip install-in-spaces 'the release build is moved' ;;
 esac
