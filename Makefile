@@ -495,7 +495,7 @@ bench-accept: all ## Count the specimen fleet anew and record what printing it t
 documents := $(sort $(patsubst %:,%,$(shell grep -hEo '^(manual|completion):' $(MAKEFILE_LIST))))
 manuals = $(wildcard out/man/*.[1-9])
 put_tree = INSTALL_DATA='$(INSTALL_DATA)' sh .setup/tree
-# $(call put,FOLDER,FILE,AS): one file; $(call put_each,FOLDER,FILES): those that there are.
+# $(call put,FOLDER,FILE,AS)
 put = mkdir -p "$(DESTDIR)$(1)" && $(INSTALL_DATA) $(2) "$(DESTDIR)$(1)/$(3)"
 
 .PHONY: install install-program install-data install-manual uninstall installcheck
@@ -511,7 +511,7 @@ install-data: out/fonts/.copied
 	$(put_tree) procedures "$(DESTDIR)$(data_folder)/procedures"
 	$(put_tree) out/fonts "$(DESTDIR)$(data_folder)/fonts"
 	$(call put,$(docdir),README.md,README.md)
-	rm -rf "$(DESTDIR)$(docdir)/examples"
+	rm -rf "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
 	$(put_tree) tests/fleet "$(DESTDIR)$(docdir)/examples/fleet"
 	$(put_tree) tests/islands "$(DESTDIR)$(docdir)/examples/islands"
 install-manual:
@@ -523,7 +523,9 @@ uninstall: ## Remove what install put there
 	rm -f "$(DESTDIR)$(bindir)/maydeck" "$(DESTDIR)$(mandir)"/man[1-9]/maydeck*.[1-9]
 	rm -f "$(DESTDIR)$(bashcompletiondir)/maydeck" "$(DESTDIR)$(zshcompletiondir)/_maydeck" \
 	    "$(DESTDIR)$(fishcompletiondir)/maydeck.fish"
-	rm -rf "$(DESTDIR)$(data_folder)" "$(DESTDIR)$(docdir)"
+	rm -rf "$(DESTDIR)$(data_folder)" "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
+	rm -f "$(DESTDIR)$(docdir)/README.md"
+	@rmdir "$(DESTDIR)$(docdir)/examples" "$(DESTDIR)$(docdir)" 2>/dev/null || true
 installcheck: all ## Print the specimens with what is installed, and compare them with this folder's
 	@DESTDIR='$(DESTDIR)' DATA='$(data_folder)' sh .setup/installcheck $(program) "$(DESTDIR)$(bindir)/maydeck"
 

@@ -43,6 +43,7 @@ fi
 
 made uninstall uninstall DESTDIR="$stage" prefix=/usr
 expect_empty install-uninstalled "$(find "$stage" -type f)"
+expect_empty install-uninstalled-folders "$(find "$stage" -name maydeck)"
 
 # Each of GNU's names is followed; data that are not beside the program are named to it.
 made named install-program install-data install-manual DESTDIR="$stage" prefix=/p exec_prefix=/e \
@@ -52,8 +53,10 @@ e/bin/maydeck' "$(installed_list "$stage")"
 expect_empty install-named-texts "$(diff -r procedures "$stage/d/maydeck/procedures" 2>&1)"
 said=$(DESTDIR=$stage DATA=/d/maydeck sh .setup/installcheck "$MAYDECK" "$stage/e/bin/maydeck" 2>&1)
 expect_equal install-named-prints "installcheck: 8 files by $stage/e/bin/maydeck are the same to the byte" "$said"
+# What is another's stays, even in a folder that is named for this program.
+echo another >"$stage/doc/another"
 made named-uninstall uninstall DESTDIR="$stage" prefix=/p exec_prefix=/e datadir=/d docdir=/doc
-expect_empty install-named-uninstalled "$(find "$stage" -type f)"
+expect_equal install-named-uninstalled "$stage/doc/another" "$(find "$stage" -type f)"
 
 # A folder with a space, moved there with all that was built: another prefix takes one object.
 case $VARIANT in
