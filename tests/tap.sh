@@ -3,7 +3,7 @@
 
 LC_ALL=C
 export LC_ALL
-unset SOURCE_DATE_EPOCH MAYDECK_DATA
+unset SOURCE_DATE_EPOCH
 failures=0
 top=$(pwd -P)
 
@@ -23,6 +23,9 @@ scratch=$(mktemp -d "${TMPDIR:-/tmp}/maydeck-test.XXXXXX") || exit 1
 scratch=$(cd "$scratch" && pwd -P)
 trap 'chmod -R u+w "$scratch"; rm -rf "$scratch"' EXIT
 trap 'exit 1' HUP INT TERM
+
+# Tests take the program's files from where it is.
+unset MAYDECK_DATA
 
 # LD_PRELOAD is a list that spaces and colons part.
 case $SHIM in
