@@ -1,10 +1,16 @@
 # Builds maydeck, prints the specimen cards and runs the tests.
 # `make help` lists the targets. On a bare Debian 12 `make cards` and `make test`
-# install what they need, as root or through sudo; nothing else installs packages.
+# install what they need, as root or by calling sudo for apt-get alone; so do the targets
+# whose help says so, and no others.
 
 VARIANT ?= release
 STRICT  ?= 0
+STATIC  ?= 0
 V       ?= 0
+
+# A folder that holds the faces; else they are looked for where the system has fonts.
+FONTS_FROM ?=
+export FONTS_FROM
 
 # CC as given on the command line or in the environment; else gcc, which the
 # warnings below are written for.
@@ -12,12 +18,24 @@ ifeq ($(origin CC),default)
 CC := gcc
 endif
 
-prefix  ?= /usr/local
-bindir  ?= $(prefix)/bin
-datadir ?= $(prefix)/share
-data_folder = $(datadir)/maydeck
-
+# The one place of the version: all else that tells it reads it here.
 version := 0.1.0
+
+# Where `make install` puts things, by the names that GNU's packages have for it.
+prefix      ?= /usr/local
+exec_prefix ?= $(prefix)
+bindir      ?= $(exec_prefix)/bin
+datarootdir ?= $(prefix)/share
+datadir     ?= $(datarootdir)
+mandir      ?= $(datarootdir)/man
+docdir      ?= $(datarootdir)/doc/maydeck
+bashcompletiondir ?= $(datarootdir)/bash-completion/completions
+zshcompletiondir  ?= $(datarootdir)/zsh/site-functions
+fishcompletiondir ?= $(datarootdir)/fish/vendor_completions.d
+data_folder = $(datadir)/maydeck
+INSTALL         ?= install
+INSTALL_PROGRAM ?= $(INSTALL) -m 755
+INSTALL_DATA    ?= $(INSTALL) -m 644
 
 .DELETE_ON_ERROR:
 .SUFFIXES:
@@ -29,10 +47,29 @@ ifeq ($(V),1)
 Q :=
 endif
 
+# Under sudo all is made by the user who called it and owns the folder, so that nothing in out/
+# is root's; root does only what installs.
+for_root := cards test bench fuzz fuzz-smoke check-valgrind install install-program install-data \
+            install-manual uninstall portable check-portable
+as_user :=
+ifneq ($(SUDO_UID),)
+ifeq ($(shell [ "$$(id -u)" = 0 ] && command -v setpriv >/dev/null && stat -c %u .),$(SUDO_UID))
+as_user := setpriv --reuid=$(SUDO_UID) --regid=$(SUDO_GID) --clear-groups --
+SHELL := setpriv
+.SHELLFLAGS := $(wordlist 2,5,$(as_user)) /bin/sh -c
+export HOME := $(shell getent passwd $(SUDO_UID) | cut -d : -f 6)
+$(for_root): private SHELL := /bin/sh
+$(for_root): private .SHELLFLAGS := -c
+endif
+endif
+
 # ---- files ----
 
 build := out/build/$(VARIANT)
-ifeq ($(VARIANT),release)
+ifeq ($(STATIC),1)
+build := out/build/static
+program := $(build)/maydeck
+else ifeq ($(VARIANT),release)
 program := out/maydeck
 else
 program := $(build)/maydeck
@@ -107,7 +144,9 @@ WARN += -Warith-conversion -Wcast-align=strict -Wformat-signedness \
     -Wtrampolines
 zero_locals := -ftrivial-auto-var-init=zero
 else
-WARN += -Wcast-align -Wimplicit-fallthrough
+WARN += -Wcast-align -Wimplicit-fallthrough -Wno-missing-field-initializers \
+    -Wno-sign-conversion -Wno-shorten-64-to-32 -Wno-format-nonliteral -Wno-string-plus-int \
+    -Wno-bitwise-instead-of-logical
 zero_locals :=
 endif
 
@@ -122,6 +161,13 @@ ifneq ($(filter x86_64 i686,$(shell uname -m)),)
 HARDEN += -fcf-protection=full
 endif
 HARDEN_LINK := -pie -Wl,-z,relro,-z,now,-z,noexecstack,-z,nodlopen,-z,separate-code,--as-needed
+
+ifeq ($(STATIC),1)
+ifneq ($(VARIANT),release)
+$(error STATIC=1 goes with VARIANT=release)
+endif
+include .setup/static.mk
+endif
 
 OPTIONS_release  := $(HARDEN)
 OPTIONS_san      := -O1 -g -fno-omit-frame-pointer -fsanitize=address,undefined \
@@ -145,6 +191,7 @@ CC := clang
 WARN := -Wall -Wextra
 endif
 
+ifneq ($(STATIC),1)
 # Asked once, and only when something is compiled: on a bare machine pkg-config
 # comes with the packages. The headers of libraries are the system's to warn about.
 library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
@@ -152,11 +199,12 @@ library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
 # libharu has no pkg-config file.
 library_links = $(eval library_links := -lhpdf $$(shell \
     pkg-config --libs yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc) -lm)$(library_links)
+endif
 
 COMPILE = $(CC) -std=c11 -D_POSIX_C_SOURCE=200809L -Iinclude $(library_flags) $(WARN) \
-    $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map=$(CURDIR)=. $(CPPFLAGS) $(CFLAGS)
+    $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map="$$PWD"=. $(CPPFLAGS) $(CFLAGS)
 LINK = $(CC) $(OPTIONS_$(VARIANT)) $(CFLAGS) $(LINK_$(VARIANT)) $(LDFLAGS)
-app_flags = -DMAYDECK_VERSION='"$(version)"' -DMAYDECK_DATA_FOLDER='"$(data_folder)"'
+app_flags = -DMAYDECK_VERSION='"$(version)"'
 
 # ---- building ----
 
@@ -170,6 +218,14 @@ $(build)/sources_sum.h: $(sources) $(headers)
 	    "$$(cat $(sort $(sources) $(headers)) | sha256sum | cut -d ' ' -f 1)" >$@
 $(build)/src/app/print_inputs.o: $(build)/sources_sum.h
 $(build)/src/app/print_inputs.o: room_flags = $(app_flags) -include $(build)/sources_sum.h
+
+# For another prefix this one object is compiled anew, and no other.
+$(build)/data_folder: FORCE
+	@mkdir -p $(@D)
+	@printf '%s\n' "$$FOLDER" | cmp -s - $@ || printf '%s\n' "$$FOLDER" >$@
+$(build)/data_folder: export FOLDER = $(data_folder)
+$(build)/src/app/places.o: $(build)/data_folder
+$(build)/src/app/places.o: room_flags = -DMAYDECK_DATA_FOLDER='"$(data_folder)"'
 
 # Changed flags rebuild everything: objects depend on a file that holds them.
 $(build)/flags: FORCE
@@ -314,6 +370,8 @@ cli_first := instructions table missing_line each_check groups unusual readback 
              models harm check pseudo
 cli_names := $(patsubst tests/cli/%.sh,%,$(sort $(wildcard tests/cli/*.sh)))
 cli_tests := $(cli_first) $(filter-out $(cli_first),$(cli_names))
+# Nor do those that try what make itself installs and packs.
+cli_not_san += deb faces install portable set_up
 no_test := $(filter-out $(cli_names),$(cli_first) $(cli_not_san)) $(filter-out $(test_names),$(fleet_tests) $(fleets_not_san))
 ifneq ($(strip $(no_test)),)
 $(error There is no test $(no_test))
@@ -444,23 +502,75 @@ bench-accept: all ## Count the specimen fleet anew and record what printing it t
 
 # ---- installing ----
 
+# The manual and the completion of shells, where there are targets that make them.
+documents := $(sort $(patsubst %:,%,$(shell grep -hEo '^(manual|completion):' $(MAKEFILE_LIST))))
+manuals = $(wildcard out/man/*.[1-9])
+put_tree = INSTALL_DATA='$(INSTALL_DATA)' sh .setup/tree
+# $(call put,FOLDER,FILE,AS)
+put = mkdir -p "$(DESTDIR)$(1)" && $(INSTALL_DATA) $(2) "$(DESTDIR)$(1)/$(3)"
+
+.PHONY: install install-program install-data install-manual uninstall installcheck
+install: ## Install under prefix (/usr/local); DESTDIR and GNU's names of folders are honoured
+	@$(as_user) $(MAKE) all $(documents)
+	@$(MAKE) install-program install-data install-manual
+install-program:
+	mkdir -p "$(DESTDIR)$(bindir)"
+	$(INSTALL_PROGRAM) $(program) "$(DESTDIR)$(bindir)/maydeck"
 # The texts are replaced as a whole: a file of an older version must not stay among them.
-.PHONY: install install-data uninstall
-install: all install-data ## Install under prefix (/usr/local); DESTDIR is honoured
-	install -d '$(DESTDIR)$(bindir)'
-	install -m 755 $(program) '$(DESTDIR)$(bindir)/maydeck'
 install-data: out/fonts/.copied
-	rm -rf '$(DESTDIR)$(data_folder)'
-	install -d '$(DESTDIR)$(data_folder)'
-	@for folder in procedures out/fonts; do \
-	    name=$${folder##*/}; \
-	    (cd $$folder && find . -type f ! -name '.*' | LC_ALL=C sort) | while read -r file; do \
-	        install -D -m 644 "$$folder/$$file" "$(DESTDIR)$(data_folder)/$$name/$$file" || exit 1; \
-	    done || exit 1; \
-	done
+	rm -rf "$(DESTDIR)$(data_folder)"
+	$(put_tree) procedures "$(DESTDIR)$(data_folder)/procedures"
+	$(put_tree) out/fonts "$(DESTDIR)$(data_folder)/fonts"
+	$(call put,$(docdir),README.md,README.md)
+	rm -rf "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
+	$(put_tree) tests/fleet "$(DESTDIR)$(docdir)/examples/fleet"
+	$(put_tree) tests/islands "$(DESTDIR)$(docdir)/examples/islands"
+install-manual:
+	$(foreach page,$(manuals),$(call put,$(mandir)/man$(subst .,,$(suffix $(page))),$(page),$(notdir $(page))) &&) :
+	[ ! -f out/completion/maydeck.bash ] || { $(call put,$(bashcompletiondir),out/completion/maydeck.bash,maydeck); }
+	[ ! -f out/completion/_maydeck ] || { $(call put,$(zshcompletiondir),out/completion/_maydeck,_maydeck); }
+	[ ! -f out/completion/maydeck.fish ] || { $(call put,$(fishcompletiondir),out/completion/maydeck.fish,maydeck.fish); }
 uninstall: ## Remove what install put there
-	rm -f '$(DESTDIR)$(bindir)/maydeck'
-	rm -rf '$(DESTDIR)$(data_folder)'
+	rm -f "$(DESTDIR)$(bindir)/maydeck" "$(DESTDIR)$(mandir)"/man[1-9]/maydeck*.[1-9]
+	rm -f "$(DESTDIR)$(bashcompletiondir)/maydeck" "$(DESTDIR)$(zshcompletiondir)/_maydeck" \
+	    "$(DESTDIR)$(fishcompletiondir)/maydeck.fish"
+	rm -rf "$(DESTDIR)$(data_folder)" "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
+	rm -f "$(DESTDIR)$(docdir)/README.md"
+	@rmdir "$(DESTDIR)$(docdir)/examples" "$(DESTDIR)$(docdir)" 2>/dev/null || true
+installcheck: all ## Print the specimens with what is installed, and compare them with this folder's
+	@DESTDIR='$(DESTDIR)' DATA='$(data_folder)' sh .setup/installcheck $(program) "$(DESTDIR)$(bindir)/maydeck"
+
+.PHONY: dist
+dist: ## Pack all sources as out/maydeck-VERSION.tar.gz, always with the same bytes
+	@mkdir -p out
+	@sh .setup/dist $(version)
+
+.PHONY: portable portable-pack deb
+portable: ## Install what is missing, fetch two libraries' sources, pack a program for any Linux
+	@sh .setup/packages static
+	@$(as_user) $(MAKE) STATIC=1 portable-pack
+portable-pack: $(program) $(documents) out/fonts/.copied
+	@rm -rf $(build)/stage
+	@$(MAKE) install-program install-data install-manual DESTDIR=$(build)/stage prefix= >$(build)/staged
+	@sh .setup/portable $(version) $(build)/stage
+.PHONY: deb-pack check-portable check-portable-run
+deb: all $(documents) ## Pack what is built as out/maydeck_VERSION_ARCH.deb; needs dpkg-dev
+	@$(MAKE) deb-pack
+deb-pack:
+	@rm -rf out/deb
+	@$(MAKE) install-program install-data install-manual DESTDIR=out/deb/root prefix=/usr >$(build)/staged
+	@sh .setup/deb $(version) out/deb
+check-portable: ## Pack it and try it: the same cards, nothing but a bare folder, too little memory
+	@sh .setup/packages test
+	@$(MAKE) portable
+	@$(as_user) $(MAKE) STATIC=1 out/build/static/starved
+	@$(as_user) $(MAKE) check-portable-run
+check-portable-run: export PORTABLE = out/maydeck-$(version)-linux-$(shell uname -m).tar.gz
+check-portable-run: export STARVED = out/build/static/starved
+check-portable-run: $(tested) $(shim)
+	@MAYDECK='$(program)' BUILD='$(build)' SHIM='$(shim)' CLI_TESTS=portable sh tests/run cli
+	@MAYDECK=$(STARVED) BUILD=out/build/static SHIM='$(shim)' CLI_TESTS=memory sh tests/run cli
+
 
 # ---- the manual and completion ----
 
@@ -500,5 +610,5 @@ distclean: ## Remove all that was made
 help: ## Show this help
 	@echo 'Targets:'
 	@awk -F ':.*## ' '/^[a-z-]+:.*## / { printf "  %-15s %s\n", $$1, $$2 }' $(firstword $(MAKEFILE_LIST))
-	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)'
-	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR='
+	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)  STATIC=1'
+	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR=  FONTS_FROM='

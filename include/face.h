@@ -14,7 +14,7 @@
 enum face_role {
     FACE_TEXT,       /* Roboto Condensed Regular */
     FACE_BOLD,       /* Roboto Condensed Bold */
-    FACE_CODE,       /* Noto Sans Bold: codes, where 0/O and 1/I/l differ */
+    FACE_CODE,       /* Hack Bold: codes, where 0/O, 1/I/l and 8/B differ */
     FACE_COUNT
 };
 

@@ -24,6 +24,17 @@ scratch=$(cd "$scratch" && pwd -P)
 trap 'chmod -R u+w "$scratch"; rm -rf "$scratch"' EXIT
 trap 'exit 1' HUP INT TERM
 
+# Tests take the program's files from where it is.
+unset MAYDECK_DATA
+
+# LD_PRELOAD is a list that spaces and colons part.
+case $SHIM in
+*[\ :]*)
+    [ ! -f "$SHIM" ] || cp "$SHIM" "$scratch/fault.so" || exit 1
+    SHIM=$scratch/fault.so
+    ;;
+esac
+
 ok() {
     echo "ok $*"
 }

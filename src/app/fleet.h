@@ -278,4 +278,7 @@ void report_left_for_check(const struct fleet *fleet);
 /* ---- places.c: where the program's own files are ---- */
 const char *program_folder(struct arena *arena, const char *what);
 
+/* For a user whose program finds no procedures: where it looked, and what helps. */
+const char *program_folder_remedy(struct arena *arena);
+
 #endif

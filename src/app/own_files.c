@@ -139,8 +139,13 @@ static struct manifest manifest_read(struct fleet *fleet)
 {
     struct manifest manifest = {.fleet = fleet, .sound = true,
                                 .folder = program_folder(fleet->arena, "procedures")};
-    const struct source *source = own_file_read(
-        &manifest, text_format(fleet->arena, "%s/" MANIFEST, manifest.folder));
+    const struct source *source = is_there(manifest.folder) ? own_file_read(
+        &manifest, text_format(fleet->arena, "%s/" MANIFEST, manifest.folder)) : NULL;
+    if (!is_there(manifest.folder))
+        problem_add(fleet->problems, SEVERITY_FAILURE, (struct place){0},
+                    program_folder_remedy(fleet->arena),
+                    "the program's procedures are not found: there is no folder %s",
+                    manifest.folder);
     manifest.sound = source != NULL;
     fleet_input_add(fleet, source);    /* with the sums of all others */
     if (source == NULL)

@@ -84,14 +84,14 @@ static void faces_have_names_and_metrics(void **state)
     (void)state;
     assert_string_equal(face_postscript_name(faces, FACE_TEXT), "RobotoCondensed-Regular");
     assert_string_equal(face_postscript_name(faces, FACE_BOLD), "RobotoCondensed-Bold");
-    assert_string_equal(face_postscript_name(faces, FACE_CODE), "NotoSans-Bold");
+    assert_string_equal(face_postscript_name(faces, FACE_CODE), "Hack-Bold");
     assert_int_equal(bold->units_per_em, 2048);
     assert_int_equal(bold->cap_height, 1456);
     assert_in_range(bold->x_height, 1000, 1200);
     assert_true(bold->ascent > bold->cap_height && bold->descent < 0);
     assert_true(bold->bounds[0] < 0 && bold->bounds[2] > 2048);
     assert_int_equal(bold->italic_angle, 0);
-    assert_int_equal(face_metrics(faces, FACE_CODE)->units_per_em, 1000);
+    assert_int_equal(face_metrics(faces, FACE_CODE)->units_per_em, 2048);
 }
 
 static void list_faults_are_told(void **state)

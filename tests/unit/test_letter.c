@@ -127,12 +127,13 @@ static void letters_stand_where_measured(void **state)
             double half = (double)run->glyphs[i].advance * 12 / em;
             bool space = run->text[run->glyphs[i].cluster] == ' ';
             pen += run->glyphs[i].advance;
-            /* kerning lets neighbours reach into the outer quarters, and the tonos
-               of a capital stands over the space before it */
+            /* kerning lets neighbours reach into the outer quarters, and the tonos of a
+               capital stands over the space before it: in a face of one width it begins
+               at its middle */
             struct frame frame = frame_of(&image, (int)((from + half / 2) * 150 / 72),
                                           (int)((from + half * 3 / 2) * 150 / 72));
             if (space)
-                assert_true(frame.ink < 16);
+                assert_true(frame.ink < 32);
             else
                 assert_true(frame.ink > 40);
         }

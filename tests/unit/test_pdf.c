@@ -62,7 +62,7 @@ static void fonts_are_embedded_subsets(void **state)
     const char *fonts = command_read("pdffonts fonts.pdf");
     assert_non_null(strstr(fonts, "+RobotoCondensed-Regular"));
     assert_non_null(strstr(fonts, "+RobotoCondensed-Bold"));
-    assert_non_null(strstr(fonts, "+NotoSans-Bold"));
+    assert_non_null(strstr(fonts, "+Hack-Bold"));
     size_t good = 0;
     for (const char *at = fonts; (at = strstr(at, "Identity-H       yes yes yes")) != NULL; at++)
         good++;
