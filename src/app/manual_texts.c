@@ -19,8 +19,12 @@ const char manual_description[] =
     "2026-11-25.\n";
 
 const char manual_environment[] =
-    "`COLUMNS`  How wide the lines of the help are. Without it they are as wide as the\n"
-    "  terminal, and 80 letters wide where standard output is none.\n"
+    "`COLUMNS`  How wide the lines of the help and of what commands tell are. Without it they\n"
+    "  are as wide as the terminal; where standard output is none, the help is 80 letters wide\n"
+    "  and nothing else is folded.\n"
+    "`MAYDECK_DATA`  The folder that holds the program's own `procedures` and `fonts`. Without\n"
+    "  it they are looked for beside the program, in `../share/maydeck`, then where it was\n"
+    "  built.\n"
     "`SOURCE_DATE_EPOCH`  Seconds since 1970, UTC: their day stands in for today where\n"
     "  `--date` does not. The same input and date give the same bytes.\n"
     "`TZ`  The time zone by which today is known where neither of them tells it.\n";
