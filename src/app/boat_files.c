@@ -64,28 +64,38 @@ static bool name_sound(const struct fleet *fleet, const char *folder, const char
     return wrong == NULL;
 }
 
+/* Larger than what the longest list of names takes. */
+#define NAMES_ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
+
+/* What lies in boats/: the keys of those that are boats' files; the others are told. */
+static void boats_sort_out(const char *folder, const struct names *found, struct arena *own,
+                           struct fleet *fleet)
+{
+    for (size_t i = 0; i < found->count; i++) {
+        const char *name = found->at[i];
+        bool boat = is_boat_file(own, name);
+        if (boat && name_sound(fleet, folder, name))
+            names_add(&fleet->base_keys, arena_copy(own, name, strlen(name) - strlen(".yaml")),
+                      fleet->arena);
+        else if (!boat)
+            boat_stray_tell(fleet, folder, name);
+    }
+}
+
 bool boats_list(const struct options *options, struct fleet *fleet)
 {
     const char *folder = boats_folder(options, fleet);
+    struct arena *own = arena_new(NAMES_ARENA_LIMIT);
     struct names found;
-    int error = folder_names(fleet->arena, folder, &found);
-    if (error != 0 && error != ENOENT && error != ENOTDIR) {
+    int error = folder_names(own, folder, &found);
+    bool read = error == 0 || error == ENOENT || error == ENOTDIR;
+    if (read)
+        boats_sort_out(folder, &found, own, fleet);
+    else
         folder_refused(fleet->problems, folder, error);
+    arena_free(own);
+    if (!read)
         return false;
-    }
-    for (size_t i = 0; i < found.count; i++) {
-        const char *name = found.at[i];
-        if (is_boat_file(fleet->arena, name) && !name_sound(fleet, folder, name))
-            continue;
-        if (is_boat_file(fleet->arena, name))
-            names_add(&fleet->base_keys,
-                      arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml")),
-                      fleet->arena);
-        else
-            boat_stray_tell(fleet, folder, name);
-    }
-    if (boat_is_given(options))
-        return boat_given_take(options, fleet);
     if (fleet->base_keys.count > 0)
         return boats_choose(options, fleet);
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,

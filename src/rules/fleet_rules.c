@@ -2,28 +2,41 @@
  * an identity that was copied from one file into another (room: rules). */
 #include "rules_room.h"
 
+#include <stdint.h>
 #include <string.h>
 
 #include "text.h"
 
+/* Of ten thousand boats all are kept while the run lasts: so they are small, and stand in blocks
+ * that are never copied to grow. */
+#define ROWS_A_BLOCK 256
+
 /* An identity as it was written for one boat. Rows of one boat follow each other. */
 struct identity {
     enum identity_kind kind;
-    const char *plain;       /* without spaces, upper case */
-    const char *boat, *file; /* of her file: its name for messages */
-    struct place place;      /* without the source, which may be gone */
-    size_t same;             /* the row before this one with the same identity, plus 1; 0: none */
+    uint32_t boat;              /* index of her */
+    uint32_t same;              /* the row before this one with the same identity, plus 1; 0: none */
+    int line, column, span;     /* of her file, which may be gone */
+    const char *plain;          /* without spaces, upper case */
 };
 
-/* Rows by a name of theirs: of each the last that was added, plus 1; 0: free. */
+struct identity_boat {
+    const char *key, *file;     /* the file's name for messages */
+    uint32_t first, count;      /* of her rows */
+};
+
+/* Rows or boats by a name of theirs, each as its index plus 1; 0: free. */
 struct identity_slots {
-    size_t *at, count;
+    uint32_t *at;
+    size_t count;
 };
 
 struct identities {
-    struct identity *rows;
-    size_t count, room;
-    struct identity_slots by_plain, by_boat;    /* by_boat: the first row of each boat */
+    struct identity **blocks;
+    size_t block_count, block_room;
+    struct identity_boat *boats;
+    size_t count, boat_count, boat_room;
+    struct identity_slots by_plain, by_boat;    /* of each identity the last row */
     struct arena *arena;
 };
 
@@ -69,57 +82,79 @@ static uint64_t words_hash(const char *words, unsigned kind)
     return bytes_hash_fast(BYTES_HASH_START + kind, words, strlen(words));
 }
 
+static struct identity *identity_at(const struct identities *all, size_t index)
+{
+    return &all->blocks[index / ROWS_A_BLOCK][index % ROWS_A_BLOCK];
+}
+
 /* The slot of that identity, or the free one where it belongs. */
-static size_t *plain_slot(const struct identities *all, enum identity_kind kind,
-                          const char *plain)
+static uint32_t *plain_slot(const struct identities *all, enum identity_kind kind,
+                            const char *plain)
 {
     size_t mask = all->by_plain.count - 1;
     for (size_t i = (size_t)words_hash(plain, kind) & mask;; i = (i + 1) & mask) {
-        size_t *slot = &all->by_plain.at[i];
-        const struct identity *row = &all->rows[*slot == 0 ? 0 : *slot - 1];
+        uint32_t *slot = &all->by_plain.at[i];
+        const struct identity *row = identity_at(all, *slot == 0 ? 0 : *slot - 1);
         if (*slot == 0 || (row->kind == kind && text_equal(row->plain, plain)))
             return slot;
     }
 }
 
-static size_t *boat_slot(const struct identities *all, const char *boat)
+static uint32_t *boat_slot(const struct identities *all, const char *boat)
 {
     size_t mask = all->by_boat.count - 1;
     for (size_t i = (size_t)words_hash(boat, 0) & mask;; i = (i + 1) & mask) {
-        size_t *slot = &all->by_boat.at[i];
-        if (*slot == 0 || text_equal(all->rows[*slot - 1].boat, boat))
+        uint32_t *slot = &all->by_boat.at[i];
+        if (*slot == 0 || text_equal(all->boats[*slot - 1].key, boat))
             return slot;
     }
 }
 
-static void row_link(struct identities *all, size_t index)
+/* Twice as many slots as there will be names, so that one is always free. True: they are new, and
+ * all have to be put in anew. */
+static bool identity_slots_room(struct identity_slots *slots, size_t names, struct arena *arena)
 {
-    struct identity *row = &all->rows[index];
-    size_t *plain = plain_slot(all, row->kind, row->plain), *boat = boat_slot(all, row->boat);
-    row->same = *plain;
-    *plain = index + 1;
-    if (*boat == 0)
-        *boat = index + 1;
+    if (slots->count > 2 * names)
+        return false;
+    slots->count = slots->count == 0 ? 64 : 4 * slots->count;
+    slots->at = arena_array(arena, slots->count, sizeof *slots->at);
+    return true;
 }
 
-/* Twice as many slots as rows, so that one is always free; all are put in anew when they grow. */
-static void slots_room(struct identities *all)
+static void row_link(struct identities *all, size_t index)
 {
-    size_t count = all->by_plain.count == 0 ? 64 : 2 * all->by_plain.count;
-    if (all->by_plain.count > 2 * all->count)
-        return;
-    all->by_plain = (struct identity_slots){arena_array(all->arena, count, sizeof(size_t)), count};
-    all->by_boat = (struct identity_slots){arena_array(all->arena, count, sizeof(size_t)), count};
-    for (size_t i = 0; i < all->count; i++)
-        row_link(all, i);
+    struct identity *row = identity_at(all, index);
+    uint32_t *slot = plain_slot(all, row->kind, row->plain);
+    row->same = *slot;
+    *slot = (uint32_t)index + 1;
 }
 
 static void identity_row_add(struct identities *all, const struct identity *row)
 {
-    slots_room(all);
-    all->rows = arena_grow(all->arena, all->rows, all->count, &all->room, sizeof *all->rows);
-    all->rows[all->count] = *row;
-    row_link(all, all->count++);
+    if (all->count == all->block_count * ROWS_A_BLOCK) {
+        all->blocks = arena_grow(all->arena, all->blocks, all->block_count, &all->block_room,
+                                 sizeof *all->blocks);
+        all->blocks[all->block_count++] = arena_array(all->arena, ROWS_A_BLOCK,
+                                                      sizeof(struct identity));
+    }
+    bool anew = identity_slots_room(&all->by_plain, all->count, all->arena);
+    *identity_at(all, all->count++) = *row;
+    for (size_t i = anew ? 0 : all->count - 1; i < all->count; i++)
+        row_link(all, i);
+}
+
+static struct identity_boat *identity_boat_add(struct identities *all, const char *key,
+                                               const char *file)
+{
+    bool anew = identity_slots_room(&all->by_boat, all->boat_count, all->arena);
+    all->boats = arena_grow(all->arena, all->boats, all->boat_count, &all->boat_room,
+                            sizeof *all->boats);
+    all->boats[all->boat_count++] = (struct identity_boat){
+        key, arena_copy(all->arena, file, strlen(file)), (uint32_t)all->count, 0};
+    for (size_t i = anew ? 0 : all->boat_count - 1; i < all->boat_count; i++)
+        if (*boat_slot(all, all->boats[i].key) == 0)
+            *boat_slot(all, all->boats[i].key) = (uint32_t)i + 1;
+    return &all->boats[all->boat_count - 1];
 }
 
 /* ---- */
@@ -130,16 +165,18 @@ bool identities_add(struct identities *all, const struct source *source, const c
 {
     struct arena *own = arena_new(WRITTEN_LIMIT);
     struct written_identities written = identities_written(source, own);
-    const char *file = arena_copy(all->arena, source->name, strlen(source->name));
+    struct identity_boat *boat = identity_boat_add(all, key, source->name);
     for (size_t i = 0; i < written.count; i++) {
         const struct text_value *value = &written.rows[i].value;
         if (text_empty(value->text) || text_equal(value->text, "none"))
             continue;
         struct identity row = {.kind = written.rows[i].kind,
+                               .boat = (uint32_t)all->boat_count - 1,
                                .plain = plain_text(value->text, own, all->arena),
-                               .boat = key, .file = file, .place = value->place};
-        row.place.source = NULL;
+                               .line = value->place.line, .column = value->place.column,
+                               .span = value->place.span};
         identity_row_add(all, &row);
+        boat->count++;
     }
     arena_free(own);
     return written.whole;
@@ -151,32 +188,39 @@ static const struct identity *identity_find(const struct identities *all,
 {
     const struct identity *found = NULL;
     for (size_t i = *plain_slot(all, wanted->kind, wanted->plain); i > 0;
-         i = all->rows[i - 1].same)
-        if (!text_equal(all->rows[i - 1].boat, wanted->boat))
-            found = &all->rows[i - 1];
+         i = identity_at(all, i - 1)->same)
+        if (identity_at(all, i - 1)->boat != wanted->boat)
+            found = identity_at(all, i - 1);
     return found;
+}
+
+static void identity_tell(const struct identities *all, const struct identity *hers,
+                          const struct identity *other, const struct source *source,
+                          struct problems *problems)
+{
+    struct place place = {source, hers->line, hers->column, hers->span};
+    const struct identity_boat *boat = &all->boats[other->boat];
+    const struct check *check = check_at(identity_kinds[hers->kind].check);
+    problem_add_check(problems, check->id, check->severity, place,
+                      "each boat has her own: read both off the licences and labels",
+                      "%s %s is that of %s too (%s:%d)", identity_kinds[hers->kind].what,
+                      hers->plain, boat->key, boat->file, other->line);
 }
 
 bool identities_own(const struct identities *all, const char *key, const struct source *source,
                     struct problems *problems)
 {
     bool own = true;
-    size_t first = all->count == 0 ? 0 : *boat_slot(all, key);
-    for (size_t i = first; i > 0 && i <= all->count && text_equal(all->rows[i - 1].boat, key);
-         i++) {
-        const struct identity *hers = &all->rows[i - 1];
+    size_t slot = all->boat_count == 0 ? 0 : *boat_slot(all, key);
+    if (slot == 0)
+        return true;
+    const struct identity_boat *boat = &all->boats[slot - 1];
+    for (size_t i = boat->first; i < boat->first + boat->count; i++) {
+        const struct identity *hers = identity_at(all, i);
         const struct identity *other = identity_find(all, hers);
-        struct place place = hers->place;
-        if (other == NULL)
-            continue;
-        place.source = source;
-        const struct check *check = check_at(identity_kinds[hers->kind].check);
-        problem_add_check(problems, check->id, check->severity, place,
-                          "each boat has her own: read both off the licences and labels",
-                          "%s %s is that of %s too (%s:%d)",
-                          identity_kinds[hers->kind].what, hers->plain,
-                          other->boat, other->file, other->place.line);
-        own = false;
+        if (other != NULL)
+            identity_tell(all, hers, other, source, problems);
+        own = own && other == NULL;
     }
     return own;
 }
