@@ -15,7 +15,7 @@
 struct identity {
     enum identity_kind kind;
     uint32_t boat;              /* index of her */
-    uint32_t same;              /* the row before this one with the same identity, plus 1; 0: none */
+    uint32_t same;              /* the row before with the same identity, plus 1; 0: none */
     int line, column, span;     /* of her file, which may be gone */
     const char *plain;          /* without spaces, upper case */
 };
