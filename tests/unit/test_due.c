@@ -44,6 +44,17 @@ static void list_is(const struct due_list *list, const char *const *rows)
     assert_null(rows[list->count]);
 }
 
+/* The line of her file in which that stands. */
+static int line_that_has(const char *words)
+{
+    const char *at = strstr(test.boat->source->bytes, words);
+    int line = 1;
+    assert_non_null(at);
+    for (const char *byte = test.boat->source->bytes; byte < at; byte++)
+        line += *byte == '\n';
+    return line;
+}
+
 static void gear_and_services_come_first_to_last(void **state)
 {
     static const char *const rows[] = {"2027-05-31 E2 service_due", "2027-10-24 E10 serviced",
@@ -54,6 +65,9 @@ static void gear_and_services_come_first_to_last(void **state)
     list_is(&list, rows);
     assert_string_equal(list.rows[0].what, "service_due 2027-05");
     assert_string_equal(list.rows[0].item, "Raft");
+    assert_string_equal(list.rows[0].where,
+                        text_format(test.arena, "%s:%d", test.boat->source->name,
+                                    line_that_has("tag: E2,")));
     assert_string_equal(list.rows[1].what, "serviced 2026-10-24, and 12 months");
     assert_false(due_past(&list.rows[0], (struct date){2027, 5, 31}));
     assert_true(due_past(&list.rows[0], (struct date){2027, 6, 1}));
