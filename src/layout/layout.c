@@ -15,6 +15,9 @@
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
+/* Of more than that no page leaves behind what it was tried with. */
+#define SCRATCH_MOST ((size_t)1024 * 1024)
+
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
 {
     return !sheet->unsafe && (!sheet->held || set->input->draft);
@@ -151,6 +154,15 @@ static struct shared shared_of_kept(struct laying_set *set, struct page_list *ke
     return shared_now(set, kept);
 }
 
+/* Before a page is laid out nothing in it is needed any more. */
+static void scratch_forget(struct laying_set *set)
+{
+    if (arena_size(set->scratch) <= SCRATCH_MOST)
+        return;
+    arena_free(set->scratch);
+    set->scratch = arena_new(SCRATCH_LIMIT);
+}
+
 static void set_try(struct laying_set *set)
 {
     set->scratch = arena_new(SCRATCH_LIMIT);
@@ -162,6 +174,7 @@ static void set_try(struct laying_set *set)
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++) {
             paragraphs_forget(set->paragraphs);
+            scratch_forget(set);
             page_lay(set, set->laying[i].lost ? &of_all : &of_kept, i, p);
         }
     arena_free(set->scratch);
