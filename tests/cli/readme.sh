@@ -6,6 +6,9 @@
 . tests/tap.sh
 . tests/readme/steps.sh
 
+# as a reader calls make, not as the make that runs this test
+unset MAKEFLAGS MAKELEVEL MFLAGS
+
 awk -f tests/readme/lines.awk README.md >"$scratch/lines"
 cut -f 2- "$scratch/lines" | sed 's/\t[^\t]*$//' >"$scratch/nothing"
 awk -F '\t' '$1 == "command" { print $2; next } { print substr($0, index($0, "\t") + 1) }' \
@@ -111,6 +114,24 @@ grep -q "src=\"$picture\"" README.md || not_ok readme-picture-shown
 "$MAYDECK" print tests/fleet --boat tamarisk --list --date "$print_date" >"$scratch/list" 2>/dev/null
 expect_equal readme-picture-current "$(cat .pictures/card.code)" \
     "$(sed -n 's/^  \([0-9A-Z]*-[0-9A-Z]*\)  3 ENGINE FIRE$/\1/p' "$scratch/list")"
+
+# The steps of a release are lines of a shell, and their targets are there.
+sed -n '/^## Release$/,$p' DEVELOPERS.md | sed -n 's/^       //p' >"$scratch/steps"
+[ "$(grep -c . "$scratch/steps")" -gt 10 ] || not_ok readme-release-steps "$(cat "$scratch/steps")"
+expect_empty readme-release-shell "$(sh -n "$scratch/steps" 2>&1)"
+while read -r line; do
+    case $line in
+    'make '*) for word in ${line#make }; do
+        case $word in
+        *=*) ;;
+        *) grep -qE "^([a-z -]+ )?$word( [a-z -]+)?:" Makefile || not_ok readme-release-target "$word" ;;
+        esac
+    done ;;
+    esac
+done <"$scratch/steps"
+sed -n 's/^sed -i //p' "$scratch/steps" | sed 's/ Makefile$//' >"$scratch/sed"
+expect_equal readme-release-version 'version := 0.2.0' \
+    "$(eval "sed -n $(sed "s,/'$,/p'," "$scratch/sed")" Makefile)"
 
 # Each section that the contents name is there.
 links=$(grep -o '](#[a-z-]*)' README.md | tr -d ']()#' | sort -u)
