@@ -349,6 +349,19 @@ print-cards: all
 	$(program) print tests/fleet -o out/cards
 	$(program) print tests/islands -o out/cards
 
+# The card that README shows, of one day, and the code of what stands on it.
+.PHONY: picture
+picture: all ## Draw the card that README shows into .pictures (pdftoppm, python3)
+	@rm -rf $(build)/picture
+	@$(program) print tests/fleet --boat tamarisk --card engine_fire --date 2026-11-20 --quiet -o $(build)/picture 2>/dev/null
+	@pdftoppm -r 108 -f 1 -l 1 $(build)/picture/tamarisk-engine_fire.pdf >$(build)/picture/card.ppm
+	@python3 .pictures/shrink.py <$(build)/picture/card.ppm >$(build)/picture/card.png
+	@$(program) print tests/fleet --boat tamarisk --list --date 2026-11-20 2>/dev/null | \
+	    sed -n 's/^  \([0-9A-Z-]*\)  3 ENGINE FIRE$$/\1/p' >$(build)/picture/card.code
+	@test -s $(build)/picture/card.png && test -s $(build)/picture/card.code
+	@cp $(build)/picture/card.png $(build)/picture/card.code .pictures/
+	@ls -l .pictures/card.png
+
 # ---- texts ----
 
 .PHONY: manifest
@@ -371,7 +384,7 @@ cli_first := instructions table missing_line each_check groups unusual readback 
 cli_names := $(patsubst tests/cli/%.sh,%,$(sort $(wildcard tests/cli/*.sh)))
 cli_tests := $(cli_first) $(filter-out $(cli_first),$(cli_names))
 # Nor do those that try what make itself installs and packs.
-cli_not_san += deb faces install portable set_up
+cli_not_san += deb faces install portable readme set_up
 no_test := $(filter-out $(cli_names),$(cli_first) $(cli_not_san)) $(filter-out $(test_names),$(fleet_tests) $(fleets_not_san))
 ifneq ($(strip $(no_test)),)
 $(error There is no test $(no_test))

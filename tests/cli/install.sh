@@ -101,6 +101,15 @@ if cmp -s "$scratch/first.tar.gz" "$scratch/unpacked/$version/$archive"; then
 else
     not_ok install-dist-same "$(tar -tvzf "$scratch/unpacked/$version/$archive" | head -n 3)"
 fi
+# The sums of a release: written of an archive that can be made again, and of no other.
+tree=$scratch/unpacked/$version
+(cd "$tree" && sh .setup/sums "${version#maydeck-}") >"$scratch/sums" 2>&1
+expect_equal install-sums "$(cd "$tree/out" && sha256sum "$version.tar.gz")" \
+    "$(cat "$tree/out/SHA256SUMS" 2>/dev/null)"
+rm -f "$tree/out/SHA256SUMS"
+(cd "$tree/out" && gunzip "$version.tar.gz" && gzip -1 "$version.tar")
+(cd "$tree" && sh .setup/sums "${version#maydeck-}") >"$scratch/sums" 2>&1 && not_ok install-sums-refused
+[ ! -e "$tree/out/SHA256SUMS" ] || not_ok install-sums-none "$(cat "$scratch/sums")"
 if (cd "$scratch/unpacked/$version" && make out/build/release/src/app/places.o) >"$scratch/made" 2>&1; then
     ok install-dist-compiles
 else
