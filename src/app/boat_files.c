@@ -96,6 +96,8 @@ bool boats_list(const struct options *options, struct fleet *fleet)
     arena_free(own);
     if (!read)
         return false;
+    if (boat_is_given(options))
+        return boat_given_take(options, fleet);
     if (fleet->base_keys.count > 0)
         return boats_choose(options, fleet);
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
