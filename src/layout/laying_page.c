@@ -36,6 +36,8 @@ static const struct page *page_of(struct pen *pen, const char *id)
     struct page_item *items = arena_array(pen->arena, pen->count, sizeof *items);
     for (size_t i = 0; i < pen->count; i++)
         items[i] = pen->items[i];
+    pen->items = items;
+    pen->room = pen->count;
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = text_empty(label) ? NULL : label,
                           .language = pen->sheet->language, .paper = pen->paper,

@@ -51,7 +51,7 @@ told_before() {
 # is told as an error where it was the user's.
 severity_of() {
     case $1 in
-    run | program) echo error ;;
+    program) echo error ;;
     *) sed -n "s/^$1 //p" "$scratch/list" ;;
     esac
 }
@@ -139,7 +139,12 @@ maydeck print "$bad" --date "$print_date" --card flooding --quiet -o "$scratch/o
 expect_empty each-lost_since_print-before "$(told "$bad" | grep '^lost_since_print ')"
 sed -i '/tag: F3,/d' "$bad/boats/tamarisk.yaml"
 provokes lost_since_print each-lost_since_print "$(told "$bad")"
-provokes run each-run "$(told "$scratch/none")"
+# A run that is refused has no document: it is told on standard error alone.
+maydeck check "$scratch/none" --date "$print_date" --json
+echo run >>"$scratch/tried"
+expect_equal each-run 'maydeck: error: 1, remedy: 1, document: 0' \
+    "maydeck: error: $(grep -c '^maydeck: error: ' "$scratch/stderr"), remedy: $(
+        grep -c '^  remedy: ' "$scratch/stderr"), document: $(grep -c . "$scratch/stdout")"
 
 # The program's own procedures, with a caution that stands on nothing.
 mkdir -p "$scratch/tool/out"
