@@ -12,7 +12,7 @@
 
 /* Of a boat with much on her cards so much is known that breaking some of it again costs less than
  * the memory. */
-#define PARAGRAPHS_MOST ((size_t)6 * 1024 * 1024)
+#define PARAGRAPHS_MOST ((size_t)10 * 1024 * 1024)
 
 /* All that pieces and lines hang on. */
 struct paragraph_key {
