@@ -59,8 +59,8 @@ void schema_number(struct schema *schema, const struct field *field);
 /* Members that say that it is one of these words. */
 void schema_choice(struct schema *schema, const char *const *choices, const char *name);
 
-/* The same of a key, which some parsers take for true or false, as on and off; and whether it is
- * such a word. */
+/* The member that says it of all keys of an object, which some parsers take for true or false, as
+ * on and off; and whether a key is such a word. */
 void schema_keys(struct schema *schema, const char *const *choices);
 bool schema_taken_for_answer(const char *word);
 

@@ -146,9 +146,7 @@ static void by_choice_add(struct schema *schema, const struct field *field)
     schema_open(schema, NULL, '{');
     schema_text(schema, "type", "object");
     schema_raw(schema, "minProperties", "1");
-    schema_open(schema, "propertyNames", '{');
     schema_keys(schema, field->choices);
-    schema_close(schema, '}');
     schema_open(schema, "properties", '{');
     for (size_t i = 0; field->choices[i] != NULL; i++)
         schema_raw(schema, field->choices[i],
@@ -313,9 +311,7 @@ static void odd_keys_add(struct schema *schema, const struct field_table *table)
     const char **keys = arena_array(schema->arena, table->count + 1, sizeof *keys);
     for (size_t i = 0; i < table->count; i++)
         keys[i] = table->fields[i].key;
-    schema_open(schema, "propertyNames", '{');
     schema_keys(schema, keys);
-    schema_close(schema, '}');
     schema_raw(schema, "if", "{\"propertyNames\": {\"type\": \"string\"}}");
     schema_open(schema, "then", '{');
     required_add(schema, needed_keys(schema, table, KEYS_TAKEN_FOR_ANSWERS));

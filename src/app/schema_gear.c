@@ -108,9 +108,7 @@ static void how_add(struct schema *schema, enum item_key item)
     if (item_is_contrary(item)) {
         schema_raw(schema, "anyOf",
                    "[{\"type\": \"object\"}, {\"$ref\": \"#/$defs/empty\"}]");
-        schema_open(schema, "propertyNames", '{');
         schema_keys(schema, end_state_words);
-        schema_close(schema, '}');
     }
     schema_open(schema, "properties", '{');
     for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++)

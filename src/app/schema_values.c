@@ -198,6 +198,7 @@ bool schema_taken_for_answer(const char *word)
 
 void schema_keys(struct schema *schema, const char *const *choices)
 {
+    schema_open(schema, "propertyNames", '{');
     schema_open(schema, "anyOf", '[');
     schema_open(schema, NULL, '{');
     enum_add(schema, choices);
@@ -207,6 +208,7 @@ void schema_keys(struct schema *schema, const char *const *choices)
     if (has_any_of(choices, taken_for_false))
         schema_raw(schema, NULL, UNTOLD("{\"const\": false}"));
     schema_close(schema, ']');
+    schema_close(schema, '}');
 }
 
 static void words_are(struct schema *schema, const char *const *choices)
