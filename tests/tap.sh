@@ -55,6 +55,11 @@ skip() {
     echo "ok $1 # SKIP $2"
 }
 
+# Are there terminals to be had? A bare root may have no pseudo-terminals, or not the command.
+has_terminals() {
+    script -qec true /dev/null </dev/null >/dev/null 2>&1
+}
+
 # expect_equal NAME EXPECTED ACTUAL
 expect_equal() {
     if [ "$2" = "$3" ]; then

@@ -189,6 +189,10 @@ terminal_try() {
         skip "terminal-$1" "no tmux or no $1"
         return
     fi
+    if ! has_terminals; then
+        skip "terminal-$1" 'no terminal to be had here'
+        return
+    fi
     terminal="tmux -S $scratch/$1.socket -f /dev/null"
     if ! $terminal new-session -d -x 110 -y 24 "$2" 2>"$scratch/stderr"; then
         not_ok "terminal-$1" "$(cat "$scratch/stderr")"

@@ -167,7 +167,7 @@ for columns in 80 '' wide -5 99999; do
     COLUMNS=$columns "$MAYDECK" help print >"$scratch/stdout"
     expect_empty "help-columns-$columns" "$(diff "$scratch/default" "$scratch/stdout")"
 done
-if has tmux; then
+if has tmux && has_terminals; then
     terminal="tmux -S $scratch/socket -f /dev/null"
     $terminal new-session -d -x 60 -y 200 "'$MAYDECK' help print; sleep 60"
     COLUMNS=60 "$MAYDECK" help print >"$scratch/narrow"
@@ -179,7 +179,7 @@ if has tmux; then
     expect_empty help-in-terminal "$(diff "$scratch/narrow" "$scratch/pane")"
     $terminal kill-server
 else
-    skip help-in-terminal 'no tmux'
+    skip help-in-terminal 'no tmux, or no terminal to be had here'
 fi
 
 # ---- the page for print ----

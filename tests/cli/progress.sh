@@ -36,8 +36,7 @@ on_terminal() {
     status=$?
 }
 
-# A bare root may lack the command, or pseudo-terminals altogether.
-if ! script -qec true /dev/null </dev/null >/dev/null 2>&1; then
+if ! has_terminals; then
     skip progress-terminal 'no terminal to be had here'
 else
     # A file of a boat takes a dozen writes, halves of what is left: two seconds, on any machine.

@@ -112,7 +112,7 @@ for line in 'list items --json' 'due tests/fleet --csv' 'due tests/fleet --ics' 
 done
 
 # On a terminal its own width counts.
-python3 - "$MAYDECK" <<'PROGRAM' >"$scratch/found"
+python3 - "$MAYDECK" <<'PROGRAM' >"$scratch/found" 2>"$scratch/no-terminal"
 import fcntl
 import os
 import pty
@@ -138,10 +138,14 @@ os.waitpid(pid, 0)
 sys.stdout.write(told.replace(b"\r\n", b"\n").decode())
 PROGRAM
 COLUMNS=60 "$MAYDECK" list natures >"$scratch/free"
-expect_empty width-terminal "$(diff "$scratch/free" "$scratch/found")"
+if has_terminals; then
+    expect_empty width-terminal "$(diff "$scratch/free" "$scratch/found")"
+else
+    skip width-terminal 'no terminal to be had here'
+fi
 
 # In a window of 60 columns, and in a pager that is left before the end.
-if command -v tmux >/dev/null 2>&1 && command -v less >/dev/null 2>&1; then
+if has_terminals && command -v tmux >/dev/null 2>&1 && command -v less >/dev/null 2>&1; then
     socket=maydeck-$$
     # shown: the window as it stands, without empty lines
     shown() {
@@ -171,6 +175,6 @@ if command -v tmux >/dev/null 2>&1 && command -v less >/dev/null 2>&1; then
     expect_empty width-pager-told "$(shown | grep -i 'failure\|remedy\|pipe')"
     tmux -L "$socket" kill-server
 else
-    skip width-tmux 'tmux or less is not installed'
+    skip width-tmux 'tmux or less is not installed, or there is no terminal'
 fi
 exit $failures
