@@ -73,7 +73,8 @@ wait "$holder"
 survey 2026-11-02 >/dev/null 2>&1 || not_ok signals-released 'the folder is still claimed'
 
 # Two at once on a slow disk: each ends well or is refused, and one of them ends well; in every second
-# pair one is killed on its way. PAIRS=100 before make tries so many.
+# pair one is killed on its way: it may leave the last row of the list torn, which is told, and the
+# next run mends it. PAIRS=100 before make tries so many.
 slow_survey() {
     LD_PRELOAD=$SHIM FAULT_FOLDER=$out FAULT_SLOW_MS=2 exec "$MAYDECK" survey tests/fleet \
         --boat bramble,tamarisk --date "$1" -o "$out" >/dev/null 2>&1 </dev/null
@@ -99,6 +100,7 @@ while [ "$round" -lt "${PAIRS:-10}" ]; do
     esac
     maydeck verify "$out"
     wrong=$(grep -E ': (DAMAGED|NOT AS LISTED|NOT LISTED|NOT READ|MISSING)' "$scratch/stdout"
+        [ "$first_status" -ne 137 ] || sed -i '/the last row was torn when a run/,+1d' "$scratch/stderr"
         cat "$scratch/stderr")
     [ "$status" -eq 0 ] || [ "$first_status" -eq 137 ] || wrong="$wrong $(cat "$scratch/stdout")"
     [ -z "$wrong" ] || found="$found round $round: $wrong"
