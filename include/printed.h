@@ -64,7 +64,7 @@ void printed_add(struct printed_list *list, const struct printed_row *row);
 bool printed_read(struct printed_list *list, const struct source *source, struct arena *arena,
                   struct problems *problems);
 
-/* The run placed that file, or looked at it: it is as its last row says. */
+/* That file is known to be as its last row says. */
 void printed_vouch(struct printed_list *list, const char *file);
 
 /* The last row of that file; NULL: it has none. */

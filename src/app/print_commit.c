@@ -170,7 +170,7 @@ static void all_place(struct print_commit *commit, struct problems *problems)
     for (size_t i = 0; i < placing.count; i++) {
         placing.files[i]->draft = placing.drafts[i];
         if (placing.drafts[i].state == DRAFT_PLACED)
-            printed_vouch(commit->list->list, placing.files[i]->name);
+            printed_place(commit->list, placing.files[i]->name);
         else
             placing.files[i]->name = NULL;
     }
@@ -186,7 +186,7 @@ static void placed_tell(struct print_commit *commit, const struct print_waiting 
         return;
     *tally += text_empty(event->text) ? 1 : 0;    /* told with others */
     if (boat->made.stands)
-        printed_vouch(commit->list->list, event->file.name);
+        printed_place(commit->list, event->file.name);
     told_lines("%s", event->text);
     register_writing_add(&commit->registered, boat->key, event->file.rows);
 }

@@ -137,10 +137,13 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
         printed_row_add(&rows[i], &out);
     good = good && append_more(&printed->appending, append_length(&printed->appending),
                                bytes_of_text(&out), problems);
-    for (size_t i = 0; good && i < count; i++)
-        printed_add(printed->list, &rows[i]);
     arena_free(scratch);
     return good;
+}
+
+void printed_place(struct printed_file *printed, const char *file)
+{
+    names_add(&printed->placed, file, printed->arena);
 }
 
 /* ---- ending ---- */
@@ -212,20 +215,41 @@ static bool row_to_keep(const struct printed_file *printed, const struct printed
     return true;
 }
 
-/* Of a list that holds nothing any more the head stays. */
-bool printed_end(struct printed_file *printed, struct problems *problems)
+/* The rows of the list as it stands now, of which this run vouches for its own files. NULL, told: it
+ * cannot be read back, or is not as it was written. */
+static struct printed_list *rows_read_back(const struct printed_file *printed,
+                                           struct arena *scratch, struct problems *problems)
 {
-    if (printed->appending.file < 0)
-        return true;
+    const char *path = text_format(scratch, "%s/" PRINTED_NAME, printed->folder);
+    struct printed_list *list = printed_list_new(scratch);
+    struct source *source = NULL;
+    enum source_result result = source_read(scratch, path, LIST_MEMORY_LIMIT / 4, &source);
 
-    struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
+    if (result != SOURCE_READ) {
+        problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
+                    "look at the disk, and run maydeck verify on the folder",
+                    "%s cannot be read back: %s", path,
+                    result == SOURCE_FAILED ? strerror(errno) : "it is not there as it was written");
+        return NULL;
+    }
+    if (!printed_read(list, source, scratch, problems))
+        return NULL;
+    for (size_t i = 0; i < printed->placed.count; i++)
+        printed_vouch(list, printed->placed.at[i]);
+    return list;
+}
+
+/* The list anew, where other rows are to stand than do. */
+static bool rows_clear(const struct printed_file *printed, const struct printed_list *list,
+                       struct arena *scratch, struct problems *problems)
+{
     struct text_builder out = text_builder_in(scratch);
     const struct printed_row *row;
     bool other = false, known = true;
 
     printed_head_add(&out);
-    for (size_t i = 0; (row = printed_at(printed->list, i)) != NULL; i++) {
-        bool last = printed_find(printed->list, row->file) == row;
+    for (size_t i = 0; (row = printed_at(list, i)) != NULL; i++) {
+        bool last = printed_find(list, row->file) == row;
         const struct printed_row *kept = NULL;
         if (last)
             known = row_to_keep(printed, row, &kept, scratch, problems) && known;
@@ -233,15 +257,28 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
         if (kept != NULL)
             printed_row_add(kept, &out);
     }
-    bool good = append_end(&printed->appending, append_length(&printed->appending),
-                           (struct bytes){0}, problems);
-    if (append_length(&printed->appending) == 0)   /* not even the head had room */
-        file_withdraw(printed->folder, PRINTED_NAME, scratch);
     if (known && other)
-        good = file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch, problems) &&
-               good;
+        return file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch, problems);
+    return known;
+}
+
+/* Of a list that holds nothing any more the head stays. */
+bool printed_end(struct printed_file *printed, struct problems *problems)
+{
+    if (printed->appending.file < 0)
+        return true;
+
+    struct arena *scratch = arena_new(LIST_MEMORY_LIMIT);
+    size_t length = append_length(&printed->appending);
+    bool good = append_end(&printed->appending, length, (struct bytes){0}, problems);
+    if (length == 0) {   /* not even the head had room */
+        file_withdraw(printed->folder, PRINTED_NAME, scratch);
+    } else {
+        const struct printed_list *list = rows_read_back(printed, scratch, problems);
+        good = list != NULL && rows_clear(printed, list, scratch, problems) && good;
+    }
     arena_free(scratch);
-    return good && known;
+    return good;
 }
 
 /* ---- looking ---- */

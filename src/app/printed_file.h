@@ -4,6 +4,7 @@
 #define MAYDECK_PRINTED_FILE_H
 
 #include "append.h"
+#include "names.h"
 #include "printed.h"
 #include "sha256.h"
 
@@ -13,7 +14,8 @@ struct printed_file {
     struct arena *arena;
     struct arena *scratch;         /* of what was read at the beginning */
     struct appending appending;    /* its file is -1 while there is no list */
-    struct printed_list *list;     /* with all rows that stood in it, and those that were added */
+    struct printed_list *list;     /* all rows that stood in it when it was opened */
+    struct names placed;           /* files of this run, which it vouches for */
 };
 
 /* Opens the list of a folder that this run has claimed; where there is none, the first row that is
@@ -28,10 +30,13 @@ bool printed_begin(const char *folder, struct arena *arena, struct problems *pro
 bool printed_note(struct printed_file *printed, const struct printed_row *rows, size_t count,
                   struct problems *problems);
 
-/* Closes the list. What is in it besides the last row of each file that still lies there is taken
- * out; of files that the run does not vouch for (printed_vouch) it is looked whether they are of
- * that many bytes, and where they have several rows, which of them is true. False, told: refused;
- * all rows stand then. */
+/* The run placed that file, or looked at it: it is as its last row says. */
+void printed_place(struct printed_file *printed, const char *file);
+
+/* Closes the list. It is read once more, so that a run keeps no rows of its own. What is in it
+ * besides the last row of each file that still lies there is taken out; of files that the run does
+ * not vouch for (printed_place) it is looked whether they are of that many bytes, and where they
+ * have several rows, which of them is true. False, told: refused; all rows stand then. */
 bool printed_end(struct printed_file *printed, struct problems *problems);
 
 /* The sum of a boat's file, as struct printed_row has it in `record`. */

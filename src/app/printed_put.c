@@ -59,7 +59,7 @@ bool printed_put(struct printed_run *run, struct printed_row row, struct bytes b
     }
     bool good = file_drafts_commit(folder, &draft, 1, arena, problems, &committed);
     if (committed == 1)
-        printed_vouch(run->list.list, row.file);
+        printed_place(&run->list, row.file);
     return good;
 }
 

@@ -184,7 +184,7 @@ static void run_of(const struct printed_row *rows, size_t count, enum run_end en
     assert_true(printed_begin(folder, test.arena, test.problems, &printed));
     assert_true(printed_note(&printed, rows, count, test.problems));
     for (size_t i = 0; i < count && end == RUN_ENDS; i++)
-        printed_vouch(printed.list, rows[i].file);
+        printed_place(&printed, rows[i].file);
     if (end == RUN_ENDS)
         assert_true(printed_end(&printed, test.problems));
     else
@@ -259,6 +259,29 @@ static void a_damaged_list_is_kept_aside(void **state)
     assert_int_equal(problems_count(test.problems, SEVERITY_NOTE), 1);
 }
 
+/* What was taken away or damaged while the run had it is told, and nothing is put in its place. */
+static void a_list_that_cannot_be_read_back_is_told(void **state)
+{
+    (void)state;
+    struct printed_row row = row_of("a.pdf", "a", FIRST_RUN);
+    struct printed_file printed;
+    case_file_make(folder, "a.pdf", "a");
+    assert_true(printed_begin(folder, test.arena, test.problems, &printed));
+    assert_true(printed_note(&printed, &row, 1, test.problems));
+    assert_int_equal(unlink(list_path()), 0);
+    assert_false(printed_end(&printed, test.problems));
+    assert_int_equal(problems_count(test.problems, SEVERITY_FAILURE), 1);
+    assert_int_not_equal(access(list_path(), F_OK), 0);
+
+    assert_true(printed_begin(folder, test.arena, test.problems, &printed));
+    assert_true(printed_note(&printed, &row, 1, test.problems));
+    const char *damaged = text_with(list_text(&row, 1), SUM_OF_A, "?");
+    case_file_make(folder, PRINTED_NAME, damaged);
+    assert_false(printed_end(&printed, test.problems));
+    assert_int_equal(problems_count(test.problems, SEVERITY_DEFICIENCY), 1);
+    assert_string_equal(case_file_content(test.arena, list_path()), damaged);
+}
+
 static void a_link_is_never_written_through(void **state)
 {
     (void)state;
@@ -297,6 +320,7 @@ int main(void)
         IN_FOLDER(of_a_stopped_run_what_is_so_stays),
         IN_FOLDER(what_is_of_another_length_is_told),
         IN_FOLDER(a_damaged_list_is_kept_aside),
+        IN_FOLDER(a_list_that_cannot_be_read_back_is_told),
         IN_FOLDER(a_link_is_never_written_through),
         IN_FOLDER(a_list_is_looked_at_without_a_change),
     };
