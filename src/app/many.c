@@ -105,11 +105,13 @@ static bool pipe_write(int file, const void *from, size_t length)
     return true;
 }
 
-/* What it wrote to standard output would come in no order: nothing is left there for it. */
+/* What it wrote to standard output would come in no order: nothing is left there for it. What it
+ * leaves undone, the process above tells. */
 static _Noreturn void worker_work(const struct many *many, int from, int to)
 {
     size_t index;
     bool good = true;
+    arena_exhaustion_from(NULL);
     while (good && pipe_read(from, &index, sizeof index)) {
         struct arena *arena = arena_new(RESULT_LIMIT);
         struct text_builder out = text_builder_in(arena);

@@ -9,9 +9,17 @@
 
 #define WAITING_LIMIT ((size_t)1024 * 1024 * 1024)
 
+/* Where memory runs out, it is told which boat is the first without a print. */
+static void remaining_mark(const struct print_run *run, size_t begun)
+{
+    const struct fleet *fleet = run->fleet;
+    arena_exhaustion_from(begun < fleet->boat_count ? fleet->boats[begun].key : NULL);
+}
+
 struct print_commit print_commit_begin(const struct print_run *run, struct printed_file *list)
 {
     const struct fleet *fleet = run->fleet;
+    remaining_mark(run, 0);
     return (struct print_commit){
         .run = run, .list = list, .arena = arena_new(WAITING_LIMIT),
         .registered = register_writing_begin(register_path(run->options, fleet->arena)),
@@ -222,6 +230,7 @@ static void waiting_commit(struct print_commit *commit)
     arena_free(commit->arena);
     commit->arena = arena_new(WAITING_LIMIT);
     commit->waiting_count = 0;
+    remaining_mark(commit->run, commit->begun);
 }
 
 /* ---- the run ---- */
@@ -286,6 +295,7 @@ void print_commit_end(struct print_commit *commit)
 {
     struct problems *problems = problems_new(commit->run->fleet->arena);
     waiting_commit(commit);
+    arena_exhaustion_from(NULL);
     register_writing_end(&commit->registered, problems);
     stop_remains_tell(commit, problems);
     problems_tell(commit, problems);

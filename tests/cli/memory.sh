@@ -79,4 +79,13 @@ if [ "$total" -gt 200 ]; then
     sweep memory-spread 201 "$total" "$step"
     sweep memory-for-good 1 "$total" $((step * 5)) FAULT_STAYS=1
 fi
+
+# While boats are being printed, the first of those that are left is named.
+env LD_PRELOAD="$SHIM" FAULT_CALL=malloc FAULT_AT="$total" FAULT_ERRNO=ENOMEM FAULT_STAYS=1 \
+    "$MAYDECK" print tests/fleet -j 1 --date "$print_date" -o "$scratch/rest" \
+    >/dev/null 2>"$scratch/stderr" </dev/null
+status=$?
+expect_status memory-rest 3
+grep -q "out of memory: nothing is done from $boat on" "$scratch/stderr" ||
+    not_ok memory-rest-told "$(cat "$scratch/stderr")"
 exit $failures
