@@ -85,6 +85,10 @@ bool problems_settle(struct problems *whole, const struct problems *part);
  * they were added there. Messages are copied: `part` may die after. */
 void problems_join(struct problems *problems, const struct problems *part);
 
+/* The same of the errors alone that are placed in that file. */
+void problems_join_errors_in(struct problems *problems, const struct problems *part,
+                             const struct source *source);
+
 /* A new list of those that are of this severity or worse. */
 struct problems *problems_from(const struct problems *whole, enum severity least,
                                struct arena *arena);

@@ -175,17 +175,28 @@ void problem_add_of(struct problems *problems, struct problem_subject of, enum s
     va_end(list);
 }
 
-void problems_join(struct problems *problems, const struct problems *part)
+static void problem_join(struct problems *problems, struct problem problem)
 {
     struct arena *arena = problems->arena;
 
-    for (size_t i = 0; i < part->count; i++) {
-        struct problem problem = part->items[i];
-        problem.what = copied(arena, problem.what);
-        problem.remedy = copied(arena, problem.remedy);
-        problem.subject = copied(arena, problem.subject);
-        problem_store(problems, &problem);
-    }
+    problem.what = copied(arena, problem.what);
+    problem.remedy = copied(arena, problem.remedy);
+    problem.subject = copied(arena, problem.subject);
+    problem_store(problems, &problem);
+}
+
+void problems_join(struct problems *problems, const struct problems *part)
+{
+    for (size_t i = 0; i < part->count; i++)
+        problem_join(problems, part->items[i]);
+}
+
+void problems_join_errors_in(struct problems *problems, const struct problems *part,
+                             const struct source *source)
+{
+    for (size_t i = 0; i < part->count; i++)
+        if (part->items[i].severity == SEVERITY_ERROR && part->items[i].place.source == source)
+            problem_join(problems, part->items[i]);
 }
 
 struct problems *problems_from(const struct problems *whole, enum severity least,

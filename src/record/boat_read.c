@@ -323,6 +323,17 @@ static void file_read_in(struct boat_file *file, const struct boat_input *input,
         model_inherit(file, input, arena, problems);
 }
 
+/* What only shows on a boat that has all of her model, while that does not count: whoever is to
+ * walk round her next has the model's file in hand, and mends it before. */
+static void model_errors_tell(const struct boat_input *input, const struct source *model,
+                              struct arena *arena, struct problems *problems)
+{
+    struct problems *supposed = problems_part(problems);
+    bool sound;
+    boat_read_by(input, WALK_SUPPOSED, arena, supposed, &sound);
+    problems_join_errors_in(problems, supposed, model);
+}
+
 const struct boat *boat_read_by(const struct boat_input *input, enum walk_rule rule,
                                 struct arena *arena, struct problems *all, bool *sound)
 {
@@ -334,6 +345,8 @@ const struct boat *boat_read_by(const struct boat_input *input, enum walk_rule r
     boat_begin(file, input->source, input->key, arena);
     if (file->boat.given && file->fitness != FITNESS_NOT_READ)
         boat = boat_take(file, arena, problems);
+    if (rule == WALK_ASKED && file->record.likeness.unwalked != NULL)
+        model_errors_tell(input, file->record.likeness.source, arena, problems);
     *sound = problems_settle(all, problems) && boat != NULL && file->fitness == FITNESS_WHOLE;
     return boat;
 }

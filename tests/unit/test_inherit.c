@@ -79,6 +79,8 @@ static const struct inherit_row rows[] = {
      GEAR "  - {tag: C1, expires: 2027-04}\n", "(C1)", NULL},
     {"changed after the walk, and not here", GEAR TORCH ", changed: 2026-05-11}\n",
      "not_here: [C1]\n", "", NULL},
+    {"changed after the walk, and wrong", GEAR TORCH ", fits_port: yes, changed: 2026-05-11}\n", "",
+     "(C1)", "fits_port does not belong to torch"},
     {"an absence after the walk", "not_fitted: [{item: knife, changed: 2026-06-01}, torch]\n", "",
      "! torch; (knife)", NULL},
     {"an absence with a day", "not_fitted: [{item: knife, changed: 2026-05-01}]\n", "",
@@ -135,6 +137,22 @@ static void test_unwalked_item_is_not_recorded(void **state)
     assert_int_equal(boat_fitted(boat, ITEM_knife), ANSWER_YES);
     assert_string_equal(unwalked_words(boat, test.arena),
                         "changed in models/sloop.yaml after the walk of 2026-05-10: C2");
+}
+
+/* Whoever walks round her next has the model's file in hand: what is wrong with it is told, and
+ * nothing else of what she would have. */
+static void test_errors_of_a_model_are_told_before_the_walk(void **state)
+{
+    (void)state;
+    const struct boat *boat = sister_of(MODEL_HEAD SLOOP GEAR TORCH ", fits_port: yes}\n",
+                                        "like: sloop\n" HER);
+    assert_null(boat);
+    assert_non_null(problem_saying("fits_port does not belong to torch"));
+    assert_int_equal(problems_count(test.problems, SEVERITY_ERROR), 1);
+    assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 1);
+    test.problems = problems_new(test.arena);
+    assert_null(sister_of(MODEL_HEAD SLOOP GEAR TORCH "}\n", "like: sloop\n" HER));
+    assert_int_equal(problems_count(test.problems, SEVERITY_ERROR), 0);
 }
 
 /* No other piece gets the tag of one that she has not, or that does not count yet. */
@@ -254,6 +272,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(test_rows), TEST(test_unwalked_item_is_not_recorded),
+        TEST(test_errors_of_a_model_are_told_before_the_walk),
         TEST(test_tags_of_the_model_stay_given), TEST(test_sections_key_by_key),
         TEST(test_never_walked), TEST(test_model_lacks_what_each_boat_needs),
         TEST(test_no_date_in_a_model), TEST(test_differences),
