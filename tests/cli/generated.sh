@@ -36,6 +36,12 @@ for kind in 'hull: monohull' 'hull: catamaran' 'hull: trimaran' 'rig: sail' 'rig
     grep -q "^  $kind" "$base"/boats/*.yaml && ok "generated-$kind" || not_ok "generated-$kind"
 done
 
+# Two boats with one identity would have no cards.
+"$BUILD/boats" "$SEED" 10000 "$scratch/many"
+expect_empty generated-identities-once \
+    "$(find "$scratch/many/boats" -name '*.yaml' -exec grep -hE '^ +(call_sign|mmsi):' {} + | sort | uniq -d)"
+rm -rf "$scratch/many"
+
 # ---- printing ----
 
 # print_all: what is printed, and what is said of each boat.

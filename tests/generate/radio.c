@@ -14,12 +14,12 @@ static const char *const nature_keys[] = {
 static const char *const screens[] = {"plotter at the wheel", "plotter, chart table", NULL};
 static const char *const aerials[] = {"bag at the set", "drawer below the set", NULL};
 
-/* Q, three letters by the number of the boat, a figure. */
+/* Q, three letters by the number of the boat, a figure: none twice among 64,000. */
 static void call_sign_write(FILE *file, int index)
 {
     static const char letters[] = "BCDFGHJKLMNPRSTVWXYZ";
     fprintf(file, "  call_sign: Q%c%c%c%d\n", letters[index / 400 % 20], letters[index / 20 % 20],
-            letters[index % 20], 2 + index % 8);
+            letters[index % 20], 2 + (index + index / 8000) % 8);
 }
 
 static void dsc_write(struct boat_draw *boat)
