@@ -110,7 +110,7 @@ rm -f "$tree/out/SHA256SUMS"
 (cd "$tree/out" && gunzip "$version.tar.gz" && gzip -1 "$version.tar")
 (cd "$tree" && sh .setup/sums "${version#maydeck-}") >"$scratch/sums" 2>&1 && not_ok install-sums-refused
 [ ! -e "$tree/out/SHA256SUMS" ] || not_ok install-sums-none "$(cat "$scratch/sums")"
-if (cd "$scratch/unpacked/$version" && make out/build/release/src/app/places.o) >"$scratch/made" 2>&1; then
+if (cd "$scratch/unpacked/$version" && make VARIANT=release out/build/release/src/app/places.o) >"$scratch/made" 2>&1; then
     ok install-dist-compiles
 else
     not_ok install-dist-compiles "$(cat "$scratch/made")"
