@@ -86,6 +86,26 @@ static void a_silenced_check_has_its_day(void **state)
     assert_string_equal(list.rows[0].what, "silenced until 2027-02: at the lay-up, then");
 }
 
+/* A wrong word in her file takes that piece's dates from the list, and no others. */
+static void a_piece_that_nobody_knows_has_no_date(void **state)
+{
+    static const char *const rows[] = {"2031-02-28 E2 expires", NULL};
+    (void)state;
+    struct due_list list = {.arena = test.arena};
+    const char *text = case_boat_text(
+        &test, "",
+        "  - {item: lifefloat, tag: E3, zone: coachroof, side: port, expires: 2030-01}\n"
+        "  - {item: vhf_dsc, tag: E6, zone: saloon, side: port}\n"
+        "  - {item: liferaft, tag: E2, zone: coachroof, side: port, expires: 2031-02}\n", "");
+    bool sound = true;
+    const struct boat *boat = boat_read(source_from(test.arena, "teal.yaml", text, strlen(text)),
+                                        "teal", test.arena, problems_new(test.arena), &sound);
+    assert_false(sound);
+    due_of_boat(&list, boat, test.base, test.words);
+    due_sort(&list);
+    list_is(&list, rows);
+}
+
 #define BASE \
     "base: {name: Quay, specimen: yes, phone_24h: +999 555 0100}\n" \
     "cruising_area: {latitude: north, longitude: east}\n" \
@@ -227,6 +247,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(gear_and_services_come_first_to_last),
         cmocka_unit_test(a_silenced_check_has_its_day),
+        cmocka_unit_test(a_piece_that_nobody_knows_has_no_date),
         cmocka_unit_test(a_base_has_dates_too),
         cmocka_unit_test(a_calendar_has_a_day_for_each_date),
         cmocka_unit_test(an_event_keeps_its_name),
