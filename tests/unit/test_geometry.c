@@ -18,7 +18,9 @@ static void segments_meet_where_they_touch(void **state)
                 {{0, 0}, {4, 0}, {4, 0}, {8, 5}, true},   /* one end in common */
                 {{0, 0}, {4, 0}, {2, 0}, {8, 0}, true},   /* one on the other */
                 {{0, 0}, {4, 0}, {5, 0}, {8, 0}, false},
-                {{0, 0}, {4, 4}, {5, 4}, {9, 0}, false}};
+                {{0, 0}, {4, 4}, {5, 4}, {9, 0}, false},
+                {{0, 0}, {8, 8}, {6, 1}, {7, 6}, false},  /* one crosses the other's line alone */
+                {{6, 1}, {7, 6}, {0, 0}, {8, 8}, false}};
     (void)state;
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
         assert_int_equal(segments_meet(rows[i].a, rows[i].b, rows[i].c, rows[i].d),
