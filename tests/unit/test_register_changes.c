@@ -165,8 +165,10 @@ static void a_fact_that_came_or_went_is_told(void **state)
     const char *with = file_text(BOAT);
     const char *without = changed(with, "  lay_down_place: saloon floor\n", "");
     struct said_set full = boat_said(with), less = boat_said(without);
-    assert_true(each_told(&less, &full, "boat: lay down place is recorded now: \"saloon floor\"") > 0);
-    assert_true(each_told(&full, &less, "boat: lay down place is no longer recorded (it was \"saloon floor\")") > 0);
+    assert_true(each_told(&less, &full,
+                          "boat: lay down place is recorded now: \"saloon floor\"") > 0);
+    assert_true(each_told(&full, &less, "boat: lay down place is no longer recorded (it was "
+                                        "\"saloon floor\")") > 0);
 }
 
 static void numbers_to_ring_are_told(void **state)
