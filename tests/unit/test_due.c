@@ -143,6 +143,30 @@ static void a_base_has_dates_too(void **state)
     list_is(&list, silent);
 }
 
+/* What is wrong with it is told where the base is read. */
+static void an_approval_of_nothing_or_for_ever_has_no_day(void **state)
+{
+    static const char *const rows[] = {"2026-12-31 approval of flooding until",
+                                       "- rescue centre Gull Head checked_on", NULL};
+    (void)state;
+    struct due_list list = {.arena = test.arena};
+    const char *text = BASE
+        "rescue_centre: {name: Gull Head, channel: \"06\"}\n"
+        "approvals:\n"
+        "  - {card: flooding, initials: QP, qualification: skipper, date: 2026-01-01, "
+        "until: 2026-12}\n"
+        "  - {card: aground, initials: QP, qualification: skipper, date: 2026-01-01}\n"
+        "  - {initials: QP, qualification: skipper, date: 2026-01-01, until: 2027-02}\n";
+    bool sound = true;
+    const struct base_record *base = base_read(source_from(test.arena, "base.yaml", text,
+                                                           strlen(text)),
+                                               test.arena, problems_new(test.arena), &sound);
+    assert_false(sound);
+    due_of_base(&list, base);
+    due_sort(&list);
+    list_is(&list, rows);
+}
+
 /* ---- the calendar ---- */
 
 static const char *calendar_of(const struct due_list *list)
@@ -249,6 +273,7 @@ int main(void)
         cmocka_unit_test(a_silenced_check_has_its_day),
         cmocka_unit_test(a_piece_that_nobody_knows_has_no_date),
         cmocka_unit_test(a_base_has_dates_too),
+        cmocka_unit_test(an_approval_of_nothing_or_for_ever_has_no_day),
         cmocka_unit_test(a_calendar_has_a_day_for_each_date),
         cmocka_unit_test(an_event_keeps_its_name),
         cmocka_unit_test(lines_are_folded),
