@@ -16,7 +16,7 @@
 
 #define PROCESSES_MOST 64
 
-/* False, with a problem, where -j is no number. 0: as many as the machine has processors. */
+/* False, with a problem, where -j is no such number. Without -j: as many as the machine has. */
 static bool processes_read(const struct options *options, struct fleet *fleet, unsigned *out)
 {
     int64_t milli = 0;

@@ -142,7 +142,7 @@ void due_of_boat(struct due_list *list, const struct boat *boat, const struct ba
 {
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
-        if (gear->kind == NULL || gear->kind->item == ITEM_NONE)
+        if (gear->kind == NULL)
             continue;
         struct due_date piece = {.boat = boat->key, .tag = gear->tag.text,
                                  .item = item_words(list, gear, words)};

@@ -121,18 +121,20 @@ static bool has_place(const struct opening_group *group, size_t from, const char
 static void hulls_fill(struct filling *filling, const struct opening_group *port,
                        const struct opening_group *starboard)
 {
-    size_t left = 0, right = 0;
-    while (left < port->row_count || right < starboard->row_count) {
-        const struct card_row *row = left < port->row_count ? &port->rows[left] : NULL;
-        bool shared = row != NULL && has_place(starboard, right, row->place);
-        bool beside = shared && text_equal(row->place, starboard->rows[right].place);
-        if (beside)
+    size_t right = 0;
+    for (size_t left = 0; left < port->row_count; left++) {
+        const char *place = port->rows[left].place;
+        bool shared = has_place(starboard, right, place);
+        while (shared && !text_equal(place, starboard->rows[right].place))
+            openings_fill(filling, starboard, right++, 1);
+        if (shared)
             columns_level(filling);
-        if (row != NULL && (beside || !shared))
-            openings_fill(filling, port, left++, 0);
-        if (row == NULL || shared)
+        openings_fill(filling, port, left, 0);
+        if (shared)
             openings_fill(filling, starboard, right++, 1);
     }
+    for (; right < starboard->row_count; right++)
+        openings_fill(filling, starboard, right, 1);
 }
 
 static void sides_fill(struct filling *filling, const struct opening_group *port,

@@ -9,22 +9,24 @@
 
 enum { DECIMALS = POSITION_SAID_DECIMALS };
 
-static const struct { const char *blank; enum position_axis axis; bool degrees; } blanks[] = {
+static const struct position_blank {
+    const char *blank;
+    enum position_axis axis;
+    bool degrees;
+} blanks[] = {
     {BLANK_LATITUDE_DEGREES, POSITION_LATITUDE, true},
     {BLANK_LATITUDE_MINUTES, POSITION_LATITUDE, false},
     {BLANK_LONGITUDE_DEGREES, POSITION_LONGITUDE, true},
     {BLANK_LONGITUDE_MINUTES, POSITION_LONGITUDE, false},
 };
-#define BLANKS (sizeof blanks / sizeof blanks[0])
 
-/* Which of them the piece is; BLANKS: none. */
-static size_t blank_find(const struct script_piece *piece)
+/* Which of them the piece is; NULL: none. */
+static const struct position_blank *blank_find(const struct script_piece *piece)
 {
-    size_t index = 0;
-    while (index < BLANKS &&
-           (piece->kind != PIECE_BLANK || !text_equal(piece->text, blanks[index].blank)))
-        index++;
-    return index;
+    for (size_t i = 0; i < sizeof blanks / sizeof *blanks; i++)
+        if (piece->kind == PIECE_BLANK && text_equal(piece->text, blanks[i].blank))
+            return &blanks[i];
+    return NULL;
 }
 
 static bool is_hemisphere(const struct script_piece *piece, enum position_axis axis)
@@ -48,13 +50,13 @@ static void line_fill(struct script_line *line, const struct position *position,
     enum position_axis axis = POSITION_LATITUDE;
     struct angle angle = {.letter = '\0'};
     for (size_t i = 0; i < line->count; i++) {
-        size_t blank = blank_find(&line->pieces[i]);
+        const struct position_blank *blank = blank_find(&line->pieces[i]);
         pieces[i] = line->pieces[i];
-        if (blank < BLANKS) {
-            axis = blanks[blank].axis;
+        if (blank != NULL) {
+            axis = blank->axis;
             angle = position_angle(position, axis, POSITION_MINUTES_OF, DECIMALS);
             pieces[i] = strong(
-                blanks[blank].degrees
+                blank->degrees
                     ? text_format(arena, "%0*u", axis == POSITION_LATITUDE ? 2 : 3, angle.degrees)
                     : text_format(arena, "%02u.%0*u", angle.minutes, DECIMALS, angle.fraction));
         } else if (angle.letter != '\0' && is_hemisphere(&line->pieces[i], axis)) {

@@ -108,7 +108,7 @@ struct run_ink run_ink(const struct faces *faces, const struct run *run)
         high = glyph->rise + ink->top > high ? glyph->rise + ink->top : high;
         low = glyph->rise + ink->foot < low ? glyph->rise + ink->foot : low;
     }
-    if (left > right)
+    if (left == INT32_MAX)
         return (struct run_ink){0, 0, 0, 0};
     return (struct run_ink){scaled_down(left, run->size, em), scaled_down(-high, run->size, em),
                             scaled_up(right, run->size, em), scaled_up(-low, run->size, em)};

@@ -82,7 +82,7 @@ size_t reader_offset(struct yaml_reader *reader, struct mark mark)
                      eight_stand_alone(clean->bytes + offset + 1);
         index += eight ? 8 : 1;
         offset += eight ? 8 : 1;
-        while (!eight && offset < clean->length && byte_continues(clean->bytes[offset]))
+        while (!eight && byte_continues(clean->bytes[offset]))     /* the NUL at the end does not */
             offset++;
     }
     while (index > mark.index && offset > 0) {

@@ -125,6 +125,7 @@ grep -q 'REPLACE 7 FLOODING' "$scratch/stdout" && not_ok register-places-same ||
 cp "$scratch/whimbrel" "$base/boats/whimbrel.yaml"
 maydeck hang "$base" --date "$day" --place 'bow seat' --by KM --boat whimbrel --card flooding --down
 expect_status register-down 0
+tells down-told stdout "whimbrel: 1 card taken down, by KM, $day"
 maydeck hang "$base" --date "$day" --place 'bow seat' --by KM --boat whimbrel --card flooding --down
 expect_status register-down-twice 1
 maydeck renew "$base" --date "$day" --boat whimbrel

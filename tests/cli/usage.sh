@@ -41,6 +41,12 @@ wrong unknown-card print tests/fleet --card nosuchcard -o "$scratch/out"
 wrong date print tests/fleet --date 2026-02-30 -o "$scratch/out"
 wrong date-word print tests/fleet --date tomorrow -o "$scratch/out"
 wrong option-without-value print tests/fleet -o
+for jobs in 0 1.5 65 -2 1001 many ''; do
+    wrong "jobs-$jobs" print tests/fleet --jobs="$jobs" -o "$scratch/out"
+done
+maydeck print tests/fleet --jobs=1.5 -o "$scratch/out"
+expect_equal wrong-jobs-told 'maydeck: error: --jobs does not take "1.5"' \
+    "$(grep error: "$scratch/stderr")"
 # A full disk under standard output is told.
 "$MAYDECK" --help >/dev/full 2>"$scratch/stderr" </dev/null
 status=$?

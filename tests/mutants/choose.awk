@@ -1,6 +1,6 @@
 # Chooses conditions of the sources to turn into others, spread over all rooms: two of each room at
-# least, the rest by how many conditions a room has. Reads the sources; takes `wanted` and `seed`.
-# A line for each: FILE LINE COLUMN LENGTH of what goes, and what comes in its place.
+# least, the rest by how many conditions a room has. Left out are those whose mutant no test could
+# tell from them. Reads the sources; takes `wanted` and `seed`.
 
 BEGIN {
     srand(seed)
@@ -27,6 +27,26 @@ function blanked(text, out, at, two, quote, c) {
     return out
 }
 
+# "a < b ? a : b", also with <= and the like: of two that are equal it takes either, so that no test
+# could tell the mutant of the operator that ends before `rest`.
+function takes_either(before, rest, ask, part, one, other) {
+    ask = index(rest, " ? ")
+    part = index(rest, " : ")
+    if (ask == 0 || part < ask)
+        return 0
+    one = substr(rest, ask + 3, part - ask - 3)
+    other = substr(rest, part + 3)
+    rest = substr(rest, 1, ask - 1)
+    sub(/[;,)].*$/, "", other)
+    return (ends_with(before, one) && rest == other) || (ends_with(before, other) && rest == one)
+}
+
+# As a whole: what stands before it is no part of the expression.
+function ends_with(text, end) {
+    return substr(text, length(text) - length(end) + 1) == end &&
+           substr(text, 1, length(text) - length(end)) ~ /(^|= |return |[(])$/
+}
+
 function candidate(at, from, to) {
     room = FILENAME
     sub(/\/[^\/]*$/, "", room)
@@ -45,7 +65,9 @@ function candidate(at, from, to) {
         # Operators stand between spaces, which tells them from arrows, shifts and pointers.
         if (match(two, /^ (&&|[|][|]|==|!=|<=|>=) /) || match(two, /^ [<>] /)) {
             operator = substr(two, 2, RLENGTH - 2)
-            candidate(at + 1, operator, other[operator])
+            if (operator !~ /^[<>]/ ||
+                !takes_either(substr(code, 1, at - 1), substr(code, at + RLENGTH)))
+                candidate(at + 1, operator, other[operator])
         }
     }
     if (match(code, /(if|while) \(!/))

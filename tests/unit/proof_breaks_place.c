@@ -48,13 +48,13 @@ static void below_the_safe_area(struct proof_try *try, bool broken)
 /* Paper is punched in the middle, 8 mm down: 15 mm about it are kept clear. */
 static void in_the_hole(struct proof_try *try, bool broken)
 {
-    box_add(try, (struct area){A4_WIDE / 2 - MM(2), broken ? MM(15.3) : MM(15.6), MM(4), MM(2)},
+    box_add(try, (struct area){A4_WIDE / 2 - MM(2), broken ? MM(15.4) : MM(15.5), MM(4), MM(2)},
             INK_BLACK);
 }
 
 static void beside_the_hole(struct proof_try *try, bool broken)
 {
-    box_add(try, (struct area){A4_WIDE / 2 + (broken ? MM(7.3) : MM(7.6)), MM(7), MM(4), MM(2)},
+    box_add(try, (struct area){A4_WIDE / 2 + (broken ? MM(7.4) : MM(7.5)), MM(7), MM(4), MM(2)},
             INK_BLACK);
 }
 

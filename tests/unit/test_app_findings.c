@@ -43,6 +43,7 @@ static void test_words_parted(void **state)
     assert_true(alike(arena, "seacock C1 (sink)", "seacock C13 (intake)"));
     assert_true(alike(arena, "tags F1 and F4 are on", "tags F1, F2 and F7 are on"));
     assert_true(alike(arena, "1.5 m", "12 m"));
+    assert_true(alike(arena, "no lanyard on A1", "no lanyard on Z2"));
     assert_false(alike(arena, "kg of C4", "gas of C4"));
     assert_false(alike(arena, "co2 of C4", "co3 of C4"));      /* no number, but a word */
     assert_false(alike(arena, "F2 and more", "F2, F3 or more"));

@@ -96,6 +96,15 @@ static void marked_words_get_macros(void **state)
                         ".Sh PART\n.Bl -tag -width Ds\n.It Ic \\&gas\ncooking\n.El\n");
 }
 
+/* No fact of the same table is told twice by one check. */
+static void lack_is_another(size_t index, const struct fact_lack *lack)
+{
+    struct fact_lack other;
+    assert_true(fact_lack_at(index, &other));
+    if (other.table == lack->table && text_equal(other.key, lack->key))
+        assert_string_not_equal(other.check, lack->check);
+}
+
 static void what_is_missed_is_told(void **state)
 {
     (void)state;
@@ -108,6 +117,8 @@ static void what_is_missed_is_told(void **state)
         const char *meaning = key_meaning(&path, arena);
         if (strstr(meaning, lack.check) == NULL || strstr(meaning, lack.so) == NULL)
             fail_msg("%s: %s", lack.key, meaning);
+        for (size_t i = 0; i < count; i++)
+            lack_is_another(i, &lack);
     }
     assert_true(count > 15);
 }

@@ -130,6 +130,24 @@ static void more_can_follow(void **state)
                         "\xEF\xBB\xBFold\none\ntwo\nthree\n");
 }
 
+/* A process may be begun without standard input: then the folder of the file gets its number. */
+static void standard_input_may_be_closed(void **state)
+{
+    (void)state;
+    struct appending appending;
+    int kept = dup(STDIN_FILENO);
+    assert_int_equal(append_begin(path_of("none.csv"), APPEND_MAKE, test.arena, test.problems,
+                                  &appending), APPEND_BEGUN);
+    (void)close(STDIN_FILENO);
+    bool added = append_end(&appending, 0, bytes_of("one\n"), test.problems);
+    if (kept >= 0) {
+        assert_int_equal(dup2(kept, STDIN_FILENO), STDIN_FILENO);
+        (void)close(kept);
+    }
+    assert_true(added);
+    expect_errors(0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -138,6 +156,7 @@ int main(void)
         IN_FOLDER(nothing_to_add_touches_nothing),
         IN_FOLDER(what_is_no_regular_file_is_refused),
         IN_FOLDER(more_can_follow),
+        IN_FOLDER(standard_input_may_be_closed),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

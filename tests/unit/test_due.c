@@ -86,6 +86,26 @@ static void a_silenced_check_has_its_day(void **state)
     assert_string_equal(list.rows[0].what, "silenced until 2027-02: at the lay-up, then");
 }
 
+/* A wrong word in her file takes that piece's dates from the list, and no others. */
+static void a_piece_that_nobody_knows_has_no_date(void **state)
+{
+    static const char *const rows[] = {"2031-02-28 E2 expires", NULL};
+    (void)state;
+    struct due_list list = {.arena = test.arena};
+    const char *text = case_boat_text(
+        &test, "",
+        "  - {item: lifefloat, tag: E3, zone: coachroof, side: port, expires: 2030-01}\n"
+        "  - {item: vhf_dsc, tag: E6, zone: saloon, side: port}\n"
+        "  - {item: liferaft, tag: E2, zone: coachroof, side: port, expires: 2031-02}\n", "");
+    bool sound = true;
+    const struct boat *boat = boat_read(source_from(test.arena, "teal.yaml", text, strlen(text)),
+                                        "teal", test.arena, problems_new(test.arena), &sound);
+    assert_false(sound);
+    due_of_boat(&list, boat, test.base, test.words);
+    due_sort(&list);
+    list_is(&list, rows);
+}
+
 #define BASE \
     "base: {name: Quay, specimen: yes, phone_24h: +999 555 0100}\n" \
     "cruising_area: {latitude: north, longitude: east}\n" \
@@ -121,6 +141,30 @@ static void a_base_has_dates_too(void **state)
     list_is(&list, rows);
     list = base_list("", "");
     list_is(&list, silent);
+}
+
+/* What is wrong with it is told where the base is read. */
+static void an_approval_of_nothing_or_for_ever_has_no_day(void **state)
+{
+    static const char *const rows[] = {"2026-12-31 approval of flooding until",
+                                       "- rescue centre Gull Head checked_on", NULL};
+    (void)state;
+    struct due_list list = {.arena = test.arena};
+    const char *text = BASE
+        "rescue_centre: {name: Gull Head, channel: \"06\"}\n"
+        "approvals:\n"
+        "  - {card: flooding, initials: QP, qualification: skipper, date: 2026-01-01, "
+        "until: 2026-12}\n"
+        "  - {card: aground, initials: QP, qualification: skipper, date: 2026-01-01}\n"
+        "  - {initials: QP, qualification: skipper, date: 2026-01-01, until: 2027-02}\n";
+    bool sound = true;
+    const struct base_record *base = base_read(source_from(test.arena, "base.yaml", text,
+                                                           strlen(text)),
+                                               test.arena, problems_new(test.arena), &sound);
+    assert_false(sound);
+    due_of_base(&list, base);
+    due_sort(&list);
+    list_is(&list, rows);
 }
 
 /* ---- the calendar ---- */
@@ -227,7 +271,9 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(gear_and_services_come_first_to_last),
         cmocka_unit_test(a_silenced_check_has_its_day),
+        cmocka_unit_test(a_piece_that_nobody_knows_has_no_date),
         cmocka_unit_test(a_base_has_dates_too),
+        cmocka_unit_test(an_approval_of_nothing_or_for_ever_has_no_day),
         cmocka_unit_test(a_calendar_has_a_day_for_each_date),
         cmocka_unit_test(an_event_keeps_its_name),
         cmocka_unit_test(lines_are_folded),

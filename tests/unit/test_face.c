@@ -308,6 +308,43 @@ static void loose_accents_are_placed(void **state)
     assert_int_equal(run.width, run_width(faces, FACE_TEXT, 12000, "ж", 2, NULL));
 }
 
+static struct run_ink ink_of(const char *text)
+{
+    struct run run;
+    uint32_t missing;
+
+    assert_true(run_shape(faces, FACE_TEXT, 12000, text, strlen(text), arena, &run, &missing));
+    return run_ink(faces, &run);
+}
+
+static void spaces_have_no_ink(void **state)
+{
+    struct run_ink letter = ink_of("a"), behind = ink_of("a  "), before = ink_of("  a");
+    struct run_ink none = ink_of("  "), nothing = {0, 0, 0, 0};
+
+    (void)state;
+    assert_memory_equal(&behind, &letter, sizeof letter);
+    assert_int_equal(before.right - before.left, letter.right - letter.left);
+    assert_int_equal(before.top, letter.top);
+    assert_true(before.left > letter.left);
+    assert_memory_equal(&none, &nothing, sizeof none);
+}
+
+/* Of "pd" the one letter stands higher, the other lower. */
+static void ink_reaches_as_far_as_any_letter(void **state)
+{
+    struct run_ink p = ink_of("p"), d = ink_of("d"), both = ink_of("pd"), turned = ink_of("dp");
+
+    (void)state;
+    assert_true(d.top < p.top && p.bottom > d.bottom && p.bottom > 0);
+    assert_int_equal(both.top, d.top);
+    assert_int_equal(both.bottom, p.bottom);
+    assert_int_equal(turned.top, d.top);
+    assert_int_equal(turned.bottom, p.bottom);
+    assert_int_equal(both.left, p.left);
+    assert_true(both.right > p.right);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -326,6 +363,8 @@ int main(void)
         cmocka_unit_test(missing_letters_are_told),
         cmocka_unit_test(fixed_spaces_have_width),
         cmocka_unit_test(loose_accents_are_placed),
+        cmocka_unit_test(spaces_have_no_ink),
+        cmocka_unit_test(ink_reaches_as_far_as_any_letter),
     };
 
     return cmocka_run_group_tests_name("face", tests, setup, teardown) != 0;

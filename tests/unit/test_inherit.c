@@ -12,6 +12,9 @@
 #define HER "boat: {name: Ana}\n"
 #define GEAR "equipment:\n"
 #define TORCH "  - {item: torch, tag: C1, zone: saloon, side: port"
+#define ENGINES(one, other) \
+    "engines:\n  - {space: engine_space, fuel: diesel, drive: shaft" one "}\n" \
+    "  - {space: engine_space, fuel: diesel, drive: generator" other "}\n"
 #define KNIFE "  - {item: knife, tag: E1, zone: cockpit, side: port"
 
 /* "torch C1 saloon port; ! knife": gear with zone and side, what is in not_fitted, and in
@@ -85,6 +88,10 @@ static const struct inherit_row rows[] = {
      "! torch; (knife)", NULL},
     {"an absence with a day", "not_fitted: [{item: knife, changed: 2026-05-01}]\n", "",
      "! knife; ", NULL},
+    {"engines with days", ENGINES(", changed: 2026-05-01", ", changed: 2026-05-10"), "", "", NULL},
+    {"one engine after the walk", ENGINES("", ", changed: 2026-05-11"), "", "(engines)", NULL},
+    {"the other engine after the walk", ENGINES(", changed: 2026-05-11", ", changed: 2026-05-01"),
+     "", "(engines)", NULL},
 
     {"a tag of another item", GEAR TORCH "}\n",
      GEAR "  - {item: bolt_cutters, tag: C1, zone: saloon}\n", NULL,

@@ -93,9 +93,24 @@ static void nothing_near_is_left_out(void **state)
     arena_free(arena);
 }
 
+/* An edge in common is not enough, on whichever side. */
+static void areas_that_touch_do_not_meet(void **state)
+{
+    static const struct { mpt x, y; bool meet; } moved[] = {
+        {10, 0, false}, {-10, 0, false}, {0, 20, false}, {0, -20, false}, {10, 20, false},
+        {9, 0, true}, {-9, 0, true}, {0, 19, true}, {0, -19, true}, {9, -19, true}};
+    const struct area area = {100, 200, 10, 20};
+    (void)state;
+    for (size_t i = 0; i < sizeof moved / sizeof *moved; i++) {
+        const struct area other = {area.x + moved[i].x, area.y + moved[i].y, 10, 20};
+        assert_int_equal(area_meets(area, other), moved[i].meet);
+    }
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(nothing_near_is_left_out)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(nothing_near_is_left_out),
+                                       cmocka_unit_test(areas_that_touch_do_not_meet)};
 
     return cmocka_run_group_tests_name("proof_near", tests, NULL, NULL) != 0;
 }

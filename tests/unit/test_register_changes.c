@@ -159,6 +159,18 @@ static void identities_are_told_once_however_they_are_said(void **state)
                "boat: name changed from \"Thrift\" to \"Fescue\"");
 }
 
+static void a_fact_that_came_or_went_is_told(void **state)
+{
+    (void)state;
+    const char *with = file_text(BOAT);
+    const char *without = changed(with, "  lay_down_place: saloon floor\n", "");
+    struct said_set full = boat_said(with), less = boat_said(without);
+    assert_true(each_told(&less, &full,
+                          "boat: lay down place is recorded now: \"saloon floor\"") > 0);
+    assert_true(each_told(&full, &less, "boat: lay down place is no longer recorded (it was "
+                                        "\"saloon floor\")") > 0);
+}
+
 static void numbers_to_ring_are_told(void **state)
 {
     (void)state;
@@ -318,6 +330,7 @@ int main(void)
         cmocka_unit_test(gear_that_came_or_went_is_told),
         cmocka_unit_test(a_date_is_told_where_the_foot_tells_it),
         cmocka_unit_test(identities_are_told_once_however_they_are_said),
+        cmocka_unit_test(a_fact_that_came_or_went_is_told),
         cmocka_unit_test(numbers_to_ring_are_told),
         cmocka_unit_test(an_approval_that_begins_and_ends_is_told),
         cmocka_unit_test(a_rule_of_the_base_is_told),

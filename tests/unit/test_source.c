@@ -150,6 +150,20 @@ static void test_read_failure_keeps_errno(void **state)
     assert_int_equal(reason, ELOOP);
 }
 
+/* A file that opens and gives no bytes: that of the process's own memory, at its beginning. */
+static void test_read_failure_ends(void **state)
+{
+    struct bench *bench = *state;
+    struct source *source = NULL;
+
+    if (access("/proc/self/mem", R_OK) != 0)
+        skip();
+    (void)alarm(20);
+    assert_int_equal(source_read(bench->arena, "/proc/self/mem", LIMIT, &source), SOURCE_FAILED);
+    (void)alarm(0);
+    assert_null(source);
+}
+
 static struct source *source_of(void **state, const char *bytes)
 {
     struct bench *bench = *state;
@@ -301,6 +315,7 @@ int main(void)
         cmocka_unit_test(test_read_pipe),
         cmocka_unit_test(test_read_more_than_told),
         cmocka_unit_test(test_read_failure_keeps_errno),
+        cmocka_unit_test(test_read_failure_ends),
         cmocka_unit_test(test_read_stream),
         cmocka_unit_test(test_read_long_stream),
         cmocka_unit_test(test_read_stream_failure),
