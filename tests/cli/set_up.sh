@@ -14,7 +14,7 @@ else
     chmod 711 "$scratch"
     tree="$scratch/a folder"
     mkdir -p "$tree/out"
-    cp -R Makefile .setup fonts procedures README.md "$tree/"
+    cp -R Makefile .setup .pictures fonts procedures README.md "$tree/"
     mkdir -p "$tree/src/app" "$tree/tests" "$tree/out/fonts" "$scratch/prefix"
     cp src/app/main.c "$tree/src/app/"
     cp -R tests/fleet tests/islands "$tree/tests/"
