@@ -161,7 +161,7 @@ refused survey 'survey writes no PDF to standard output' survey $base -o -
 
 # A terminal shows no PDF and sends no file.
 if has_terminals; then
-    script -qc "$MAYDECK print $base --boat bramble -o -" /dev/null </dev/null >"$scratch/typed" 2>&1
+    script -qc "'$MAYDECK' print $base --boat bramble -o -" /dev/null </dev/null >"$scratch/typed" 2>&1
     grep -q 'standard output is a terminal' "$scratch/typed" || not_ok stream-terminal "$(head -c 300 "$scratch/typed")"
     expect_empty stream-terminal-no-pdf "$(grep -a '%PDF' "$scratch/typed")"
     python3 - "$MAYDECK" $base <<'PROGRAM' >"$scratch/typed"
