@@ -535,6 +535,7 @@ install-data: out/fonts/.copied
 	$(put_tree) procedures "$(DESTDIR)$(data_folder)/procedures"
 	$(put_tree) out/fonts "$(DESTDIR)$(data_folder)/fonts"
 	$(call put,$(docdir),README.md,README.md)
+	$(call put,$(docdir)/.pictures,.pictures/card.png,card.png)
 	rm -rf "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
 	$(put_tree) tests/fleet "$(DESTDIR)$(docdir)/examples/fleet"
 	$(put_tree) tests/islands "$(DESTDIR)$(docdir)/examples/islands"
@@ -548,8 +549,8 @@ uninstall: ## Remove what install put there
 	rm -f "$(DESTDIR)$(bashcompletiondir)/maydeck" "$(DESTDIR)$(zshcompletiondir)/_maydeck" \
 	    "$(DESTDIR)$(fishcompletiondir)/maydeck.fish"
 	rm -rf "$(DESTDIR)$(data_folder)" "$(DESTDIR)$(docdir)/examples/fleet" "$(DESTDIR)$(docdir)/examples/islands"
-	rm -f "$(DESTDIR)$(docdir)/README.md"
-	@rmdir "$(DESTDIR)$(docdir)/examples" "$(DESTDIR)$(docdir)" 2>/dev/null || true
+	rm -f "$(DESTDIR)$(docdir)/README.md" "$(DESTDIR)$(docdir)/.pictures/card.png"
+	@rmdir "$(DESTDIR)$(docdir)/examples" "$(DESTDIR)$(docdir)/.pictures" "$(DESTDIR)$(docdir)" 2>/dev/null || true
 installcheck: all ## Print the specimens with what is installed, and compare them with this folder's
 	@DESTDIR='$(DESTDIR)' DATA='$(data_folder)' sh .setup/installcheck $(program) "$(DESTDIR)$(bindir)/maydeck"
 

@@ -9,7 +9,8 @@ wrapped := -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc
 CXX_STATIC ?= g++
 static_options := -O2 -g -fPIE -fno-common -fstack-protector-strong -U_FORTIFY_SOURCE -D_FORTIFY_SOURCE=2 -w
 
-$(sources_of)/%.version:
+# One call fetches both: a rule of patterns, here of the dot, is run once for all that it names.
+$(sources_of)/harfbuzz%version $(sources_of)/libharu%version:
 	@sh .setup/sources
 
 $(build)/libharfbuzz.a: $(sources_of)/harfbuzz.version $(build)/flags

@@ -127,15 +127,15 @@ static void set_write(struct boat_printing *printing, const struct sheets *sheet
     event->file.rows = rows_of(printing, sheets, chosen);
 }
 
-/* A card asked for by name is told alone. */
+/* A card asked for by name is told alone, with how many of the pages are its own. */
 static const char *card_text(const struct boat_printing *printing, const struct sheets *sheets,
-                             const char *name)
+                             const char *name, size_t pages)
 {
     const struct options *options = printing->run->options;
     if (options->cards.count > 0)
         return unless_quiet(printing, text_format(sheets->boat->arena,
-                                          "%s/%s: one of %zu cards%s; the set is left as it is\n",
-                                          options->output, name, sheets->page_count,
+                                          "%s/%s: %zu of %zu pages%s; the set is left as it is\n",
+                                          options->output, name, pages, sheets->page_count,
                                           options->draft ? ", a draft, not to be hung" : ""));
     return options->list ? text_format(sheets->boat->arena, "%s/%s\n", options->output, name) : "";
 }
@@ -163,7 +163,7 @@ static void cards_write(struct boat_printing *printing, const struct sheets *she
         struct document document = chosen_document(sheets, &own, sheet->name);
         const char *name = file_name(sheets, sheet->id);
         struct print_event *event = file_make(printing, sheets, &document, name,
-                                              card_text(printing, sheets, name));
+                                              card_text(printing, sheets, name, count));
         if (event == NULL)
             continue;
         event->file.cards = count;

@@ -145,11 +145,14 @@ static void *field_value(void *record, const struct field *field)
     return (char *)record + field->offset;
 }
 
-static const char *about_remedy(struct field_reading *reading, const struct field *field)
+/* What to do about the line of a field, such as "add": one that stands there empty is filled in,
+ * since a second line would be told as the same key twice. */
+static const char *line_remedy(struct field_reading *reading, const struct field *field,
+                               const char *act)
 {
     if (text_empty(field->about))
-        return text_format(reading->arena, "add \"%s: ...\"", field->key);
-    return text_format(reading->arena, "add \"%s: ...\" (%s)", field->key, field->about);
+        return text_format(reading->arena, "%s \"%s: ...\"", act, field->key);
+    return text_format(reading->arena, "%s \"%s: ...\" (%s)", act, field->key, field->about);
 }
 
 static bool node_empty(const struct yaml_node *node)
@@ -175,7 +178,7 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
     else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, field_value(record, field));
     else if (field->required && !reading->table->partial)
-        field_error(reading, pair->key_place, about_remedy(reading, field),
+        field_error(reading, pair->key_place, line_remedy(reading, field, "fill in"),
                     "\"%s\" has no value", field->key);
 }
 
@@ -195,8 +198,8 @@ static void missing_tell(struct field_reading *reading, const struct yaml_node *
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
         if (is_missing(field, mapping, record))
-            field_error(reading, place, about_remedy(reading, field), "%s needs the key \"%s\"",
-                        table->what, field->key);
+            field_error(reading, place, line_remedy(reading, field, "add"),
+                        "%s needs the key \"%s\"", table->what, field->key);
     }
 }
 

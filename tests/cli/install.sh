@@ -22,7 +22,12 @@ installed_list() {
 
 made staged install-program install-data install-manual DESTDIR="$stage" prefix=/usr
 expect_equal install-staged-list 'usr/bin/maydeck
+usr/share/doc/maydeck/.pictures/card.png
 usr/share/doc/maydeck/README.md' "$(installed_list "$stage")"
+# What README shows lies where its link leads.
+picture=$(sed -n 's/.*<img src="\([^"]*\)".*/\1/p' README.md)
+cmp "$picture" "$stage/usr/share/doc/maydeck/$picture" >"$scratch/differs" 2>&1 &&
+    ok install-staged-picture || not_ok install-staged-picture "$(cat "$scratch/differs")"
 expect_equal install-staged-rights '644 755' \
     "$(cd "$stage/usr" && find . -type f -exec stat -c %a {} + | sort -u | tr '\n' ' ' | sed 's/ $//')"
 expect_empty install-staged-texts "$(diff -r procedures "$stage/usr/share/maydeck/procedures" 2>&1)"
@@ -48,7 +53,8 @@ expect_empty install-uninstalled-folders "$(find "$stage" -name maydeck)"
 # Each of GNU's names is followed; data that are not beside the program are named to it.
 made named install-program install-data install-manual DESTDIR="$stage" prefix=/p exec_prefix=/e \
     datadir=/d docdir=/doc
-expect_equal install-named-list 'doc/README.md
+expect_equal install-named-list 'doc/.pictures/card.png
+doc/README.md
 e/bin/maydeck' "$(installed_list "$stage")"
 expect_empty install-named-texts "$(diff -r procedures "$stage/d/maydeck/procedures" 2>&1)"
 said=$(DESTDIR=$stage DATA=/d/maydeck sh .setup/installcheck "$MAYDECK" "$stage/e/bin/maydeck" 2>&1)
@@ -63,7 +69,7 @@ case $VARIANT in
 release)
     clone="$scratch/a clone"
     mkdir -p "$clone/out/build"
-    cp -a Makefile include src tests fonts procedures .setup README.md "$clone/"
+    cp -a Makefile include src tests fonts procedures .setup .pictures README.md "$clone/"
     cp -a out/build/release "$clone/out/build/"
     cp -a out/maydeck out/fonts "$clone/out/"
     (cd "$clone" && make all prefix=/opt/elsewhere) >"$scratch/made" 2>&1

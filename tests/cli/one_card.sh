@@ -20,9 +20,15 @@ all=$(sed -n 's/.*samphire.pdf: \([0-9]*\) of \([0-9]*\) cards$/\2/p' "$scratch/
 printed alone --card flooding,safety_plan
 expect_status alone 0
 expect_equal alone-of "$all $all" \
-    "$(sed -n 's/.*: one of \([0-9]*\) cards; .*/\1/p' "$scratch/stdout" | xargs)"
+    "$(sed -n 's/.*: [0-9]* of \([0-9]*\) pages; .*/\1/p' "$scratch/stdout" | xargs)"
+# how many of them are its own
+for card in flooding safety_plan; do
+    expect_equal "alone-pages-$card" "$(pages_said "$folder/samphire-$card.pdf")" \
+        "$(sed -n "s/.*-$card.pdf: \([0-9]*\) of [0-9]* pages; .*/\1/p" "$scratch/stdout")"
+done
+[ "$(pages_said "$folder/samphire-safety_plan.pdf")" -gt 1 ] || not_ok alone-pages-several
 printed flooding --card flooding
-expect_equal flooding-of "$all" "$(sed -n 's/.*: one of \([0-9]*\) cards; .*/\1/p' "$scratch/stdout")"
+expect_equal flooding-of "$all" "$(sed -n 's/.*: [0-9]* of \([0-9]*\) pages; .*/\1/p' "$scratch/stdout")"
 for file in alone/samphire-flooding alone/samphire-safety_plan flooding/samphire-flooding; do
     cmp "$scratch/$file.pdf" "$scratch/each/${file#*/}.pdf" >"$scratch/differs" 2>&1 &&
         ok "same-$file" || not_ok "same-$file" "$(cat "$scratch/differs")"

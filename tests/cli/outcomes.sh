@@ -182,7 +182,7 @@ cards=$(pages_said "$out/tamarisk.pdf")
 cp "$out/tamarisk.pdf" "$scratch/set.pdf"
 printed --boat tamarisk --card flooding
 expect_status outcomes-card 0
-tells outcomes-card-said stdout "$out/tamarisk-flooding.pdf: one of $cards cards; the set is left as it is"
+tells outcomes-card-said stdout "$out/tamarisk-flooding.pdf: 1 of $cards pages; the set is left as it is"
 tells outcomes-card-set-older stdout "$out/tamarisk.pdf: not of this run"
 expect_equal outcomes-card-pages 1 "$(pdfinfo "$out/tamarisk-flooding.pdf" | sed -n 's/^Pages: *//p')"
 printed --boat tamarisk --draft
@@ -190,7 +190,7 @@ printed --boat tamarisk --draft
 drafted=$(pages_said "$out/tamarisk-draft.pdf")
 tells outcomes-draft-said stdout "$out/tamarisk-draft.pdf: $drafted of $drafted cards; a draft, not to be hung"
 printed --boat tamarisk --draft --card gas_leak
-tells outcomes-draft-card-said stdout "$out/tamarisk-gas_leak-draft.pdf: one of $drafted cards, a draft"
+tells outcomes-draft-card-said stdout "$out/tamarisk-gas_leak-draft.pdf: 1 of $drafted pages, a draft"
 if cmp -s "$out/tamarisk.pdf" "$scratch/set.pdf"; then
     ok outcomes-set-untouched
 else

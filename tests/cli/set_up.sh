@@ -14,7 +14,7 @@ else
     chmod 711 "$scratch"
     tree="$scratch/a folder"
     mkdir -p "$tree/out"
-    cp -R Makefile .setup fonts procedures README.md "$tree/"
+    cp -R Makefile .setup .pictures fonts procedures README.md "$tree/"
     mkdir -p "$tree/src/app" "$tree/tests" "$tree/out/fonts" "$scratch/prefix"
     cp src/app/main.c "$tree/src/app/"
     cp -R tests/fleet tests/islands "$tree/tests/"
@@ -34,6 +34,10 @@ else
         not_ok set-up-install "$(cat "$scratch/made")"
     expect_equal set-up-installed-owner root "$(stat -c %U "$scratch/prefix/bin/maydeck")"
     expect_empty set-up-install-owner "$(find "$tree" ! -user $owner)"
+    # Two jobs at once fetch the sources of a static program once.
+    (cd "$tree" && make -n STATIC=1 cli_first= cli_not_san= fleet_tests= fleets_not_san= \
+        out/sources/harfbuzz.version out/sources/libharu.version) >"$scratch/made" 2>&1
+    expect_equal set-up-sources-once 1 "$(grep -c '^sh .setup/sources$' "$scratch/made")"
     # A folder of another is nobody's concern: root's own clone stays root's.
     chown -R 0:0 "$tree"
     rm -r "$tree/out/build"

@@ -31,7 +31,7 @@ boats := $(tr '\n' ' ' <"$scratch/listed")
 all: \$(boats:%=$scratch/many/%.done)
 $scratch/many/%.done: $base/boats/%.yaml $base/base.yaml \$(wildcard $base/models/*.yaml)
 	@echo made \$* >>$scratch/made
-	@$MAYDECK print $base --boat \$* --date $print_date --quiet -o $scratch/many/\$* 2>>$scratch/said
+	@'$MAYDECK' print $base --boat \$* --date $print_date --quiet -o $scratch/many/\$* 2>>$scratch/said
 	@touch \$@
 MAKE
 split() {

@@ -160,14 +160,11 @@ refused due 'due takes no boat from standard input' due $base --boat -
 refused survey 'survey writes no PDF to standard output' survey $base -o -
 
 # A terminal shows no PDF and sends no file.
-if command -v script >/dev/null 2>&1; then
-    script -qc "$MAYDECK print $base --boat bramble -o -" /dev/null </dev/null >"$scratch/typed" 2>&1
+if has_terminals; then
+    script -qc "'$MAYDECK' print $base --boat bramble -o -" /dev/null </dev/null >"$scratch/typed" 2>&1
     grep -q 'standard output is a terminal' "$scratch/typed" || not_ok stream-terminal "$(head -c 300 "$scratch/typed")"
     expect_empty stream-terminal-no-pdf "$(grep -a '%PDF' "$scratch/typed")"
-else
-    skip stream-terminal 'script is not installed'
-fi
-python3 - "$MAYDECK" $base <<'PROGRAM' >"$scratch/typed"
+    python3 - "$MAYDECK" $base <<'PROGRAM' >"$scratch/typed"
 import os
 import pty
 import subprocess
@@ -181,7 +178,10 @@ os.close(slave)
 os.close(master)
 print(run.returncode, run.stdout + run.stderr.splitlines()[0])
 PROGRAM
-expect_equal stream-typed '2 maydeck: error: standard input is a terminal' "$(cat "$scratch/typed")"
+    expect_equal stream-typed '2 maydeck: error: standard input is a terminal' "$(cat "$scratch/typed")"
+else
+    skip stream-terminal 'no terminal to be had here'
+fi
 
 # ---- a file called "-" is none ----
 

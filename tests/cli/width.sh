@@ -162,13 +162,13 @@ if has_terminals && command -v tmux >/dev/null 2>&1 && command -v less >/dev/nul
     }
     tmux -L "$socket" -f /dev/null new-session -d -x 60 -y 24 -s width "PS1='$ ' LESS= sh"
     tmux -L "$socket" set-option -t width status off >/dev/null 2>&1
-    typed "$MAYDECK due tests/fleet --date $print_date >/dev/null; $MAYDECK list natures; echo told-\$?" told-0
+    typed "'$MAYDECK' due tests/fleet --date $print_date >/dev/null; '$MAYDECK' list natures; echo told-\$?" told-0
     shown | sed -n '/^nature: /,/^told-0$/p' >"$scratch/window"
     COLUMNS=60 "$MAYDECK" list natures >"$scratch/free"
     echo told-0 >>"$scratch/free"
     expect_empty width-tmux "$(diff "$scratch/free" "$scratch/window")"
     tmux -L "$socket" send-keys -t width C-l
-    typed "clear; $MAYDECK check tests/fleet | less; echo left-\$?" 'tests/fleet/boats/bramble.yaml:4:3:.*'
+    typed "clear; '$MAYDECK' check tests/fleet | less; echo left-\$?" 'tests/fleet/boats/bramble.yaml:4:3:.*'
     tmux -L "$socket" send-keys -t width q
     typed '' left-0
     expect_equal width-pager left-0 "$(shown | grep '^left-')"

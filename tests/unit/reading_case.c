@@ -83,8 +83,9 @@ const char *joined(const char *first, const char *second)
 
 void reading_back_take(const char *file, struct reading_back *backs, size_t pages)
 {
-    char *lines = command_read(text_format(pdf_case.arena, "pdfinfo -struct-text %s | "
-                                           "awk -f $OLDPWD/tests/readback/structure.awk", file));
+    char *lines = command_read(text_format(
+        pdf_case.arena, "pdfinfo -struct-text %s | awk -f \"$OLDPWD/tests/readback/structure.awk\"",
+        file));
     lines = strchr(lines, '\n') + 1;              /* all pages are of one document */
     assert_int_equal(articles_take(lines, backs, pages), pages);
 }

@@ -42,7 +42,7 @@ static struct page tagged(const struct page_item *items, size_t count,
 
 /* What poppler reads of the structure. */
 #define READ_STRUCTURE \
-    "pdfinfo -struct-text tags.pdf | awk -f $OLDPWD/tests/readback/structure.awk"
+    "pdfinfo -struct-text tags.pdf | awk -f \"$OLDPWD/tests/readback/structure.awk\""
 
 static void expect_structure(const struct page *const *pages, size_t count, const char *expected)
 {

@@ -154,7 +154,8 @@ static void an_act_is_written_well(void **state)
     act_refused("**STOP", "act holds bold stars that are never closed", remedy);
     act_refused("*STOP*", "act holds a single star", remedy);
     act_refused("STOP ****", "act holds bold stars with nothing between them", remedy);
-    act_refused("", "\"act\" has no value", "add \"act: ...\" (the headline, **bold** in stars)");
+    act_refused("", "\"act\" has no value",
+                "fill in \"act: ...\" (the headline, **bold** in stars)");
     act_refused("A ", "act ends with a space",
                 "write the words with single spaces between them, on one line");
 }

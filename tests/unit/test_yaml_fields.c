@@ -178,8 +178,8 @@ static void test_keys(void **state) {
          "  add \"name: ...\" (as painted)\n"
          "1:1+10 error: an equipment item needs the key \"spot\"\n  add \"spot: ...\"\n"},
         {"{name: , spot: \"\"}",
-         "1:2+4 error: \"name\" has no value\n  add \"name: ...\" (as painted)\n"
-         "1:10+4 error: \"spot\" has no value\n  add \"spot: ...\"\n"},
+         "1:2+4 error: \"name\" has no value\n  fill in \"name: ...\" (as painted)\n"
+         "1:10+4 error: \"spot\" has no value\n  fill in \"spot: ...\"\n"},
         {"[a]",
          "1:1+3 error: an equipment item must be a mapping, not a list\n"
          "  write its keys in lines of their own, or in one line as {key: value}\n"},
