@@ -215,8 +215,8 @@ static bool row_to_keep(const struct printed_file *printed, const struct printed
     return true;
 }
 
-/* The rows of the list as it stands now, of which this run vouches for its own files. NULL, told: it
- * cannot be read back, or is not as it was written. */
+/* The rows of the list as it stands now, of which this run vouches for its own files. NULL, told:
+ * it cannot be read back, or is not as it was written. */
 static struct printed_list *rows_read_back(const struct printed_file *printed,
                                            struct arena *scratch, struct problems *problems)
 {
@@ -229,7 +229,8 @@ static struct printed_list *rows_read_back(const struct printed_file *printed,
         problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
                     "look at the disk, and run maydeck verify on the folder",
                     "%s cannot be read back: %s", path,
-                    result == SOURCE_FAILED ? strerror(errno) : "it is not there as it was written");
+                    result == SOURCE_FAILED ? strerror(errno)
+                                            : "it is not there as it was written");
         return NULL;
     }
     if (!printed_read(list, source, scratch, problems))
