@@ -3,6 +3,9 @@
 
 LC_ALL=C
 export LC_ALL
+# Programs of tests leave nothing beside themselves.
+PYTHONDONTWRITEBYTECODE=1
+export PYTHONDONTWRITEBYTECODE
 unset SOURCE_DATE_EPOCH COLUMNS
 # A make that a test calls has what was set for the one that runs the tests, but none of its jobs.
 MAKEFLAGS=$(echo "${MAKEFLAGS-}" | sed 's/ *-j[0-9]*//g; s/ *--jobserver-[a-z]*=[^ ]*//g')
