@@ -137,6 +137,7 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
         printed_row_add(&rows[i], &out);
     good = good && append_more(&printed->appending, append_length(&printed->appending),
                                bytes_of_text(&out), problems);
+    printed->noted += good ? count : 0;
     arena_free(scratch);
     return good;
 }
@@ -240,27 +241,43 @@ static struct printed_list *rows_read_back(const struct printed_file *printed,
     return list;
 }
 
-/* The list anew, where other rows are to stand than do. */
+/* The list anew, with the rows that are kept: NULL in the place of one that is not. */
+static bool rows_put(const struct printed_file *printed, const struct printed_row *const *kept,
+                     size_t count, struct arena *scratch, struct problems *problems)
+{
+    struct text_builder out = text_builder_in(scratch);
+
+    printed_head_add(&out);
+    for (size_t i = 0; i < count; i++)
+        if (kept[i] != NULL)
+            printed_row_add(kept[i], &out);
+    return file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch, problems);
+}
+
+/* Where other rows are to stand than do, these are put in their place. */
 static bool rows_clear(const struct printed_file *printed, const struct printed_list *list,
                        struct arena *scratch, struct problems *problems)
 {
-    struct text_builder out = text_builder_in(scratch);
-    const struct printed_row *row;
+    const struct printed_row *row, **kept = NULL;
+    size_t count = 0, room = 0;
     bool other = false, known = true;
 
-    printed_head_add(&out);
-    for (size_t i = 0; (row = printed_at(list, i)) != NULL; i++) {
-        bool last = printed_find(list, row->file) == row;
-        const struct printed_row *kept = NULL;
-        if (last)
-            known = row_to_keep(printed, row, &kept, scratch, problems) && known;
-        other = other || kept != row;
-        if (kept != NULL)
-            printed_row_add(kept, &out);
+    for (; (row = printed_at(list, count)) != NULL; count++) {
+        kept = arena_grow(scratch, kept, count, &room, sizeof *kept);
+        kept[count] = NULL;
+        if (printed_find(list, row->file) == row)
+            known = row_to_keep(printed, row, &kept[count], scratch, problems) && known;
+        other = other || kept[count] != row;
     }
     if (known && other)
-        return file_put(printed->folder, PRINTED_NAME, bytes_of_text(&out), scratch, problems);
+        return rows_put(printed, kept, count, scratch, problems);
     return known;
+}
+
+/* Had the folder no row before, and was each file that got one placed? No file gets two in a run. */
+static bool all_rows_stand(const struct printed_file *printed)
+{
+    return printed_at(printed->list, 0) == NULL && printed->placed.count == printed->noted;
 }
 
 /* Of a list that holds nothing any more the head stays. */
@@ -274,7 +291,7 @@ bool printed_end(struct printed_file *printed, struct problems *problems)
     bool good = append_end(&printed->appending, length, (struct bytes){0}, problems);
     if (length == 0) {   /* not even the head had room */
         file_withdraw(printed->folder, PRINTED_NAME, scratch);
-    } else {
+    } else if (!all_rows_stand(printed)) {
         const struct printed_list *list = rows_read_back(printed, scratch, problems);
         good = list != NULL && rows_clear(printed, list, scratch, problems) && good;
     }

@@ -16,6 +16,7 @@ struct printed_file {
     struct appending appending;    /* its file is -1 while there is no list */
     struct printed_list *list;     /* all rows that stood in it when it was opened */
     struct names placed;           /* files of this run, which it vouches for */
+    size_t noted;                  /* rows that it added */
 };
 
 /* Opens the list of a folder that this run has claimed; where there is none, the first row that is
@@ -33,10 +34,11 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
 /* The run placed that file, or looked at it: it is as its last row says. */
 void printed_place(struct printed_file *printed, const char *file);
 
-/* Closes the list. It is read once more, so that a run keeps no rows of its own. What is in it
- * besides the last row of each file that still lies there is taken out; of files that the run does
- * not vouch for (printed_place) it is looked whether they are of that many bytes, and where they
- * have several rows, which of them is true. False, told: refused; all rows stand then. */
+/* Closes the list. Unless all its rows are this run's and their files were placed, it is read once
+ * more, so that a run keeps no rows of its own: what is in it besides the last row of each file that
+ * still lies there is taken out; of files that the run does not vouch for (printed_place) it is
+ * looked whether they are of that many bytes, and where they have several rows, which of them is
+ * true. False, told: refused; all rows stand then. */
 bool printed_end(struct printed_file *printed, struct problems *problems);
 
 /* The sum of a boat's file, as struct printed_row has it in `record`. */
