@@ -274,7 +274,7 @@ static bool rows_clear(const struct printed_file *printed, const struct printed_
     return known;
 }
 
-/* Had the folder no row before, and was each file that got one placed? No file gets two in a run. */
+/* Had the folder no row before, and was each file that got one placed? In a run none gets two. */
 static bool all_rows_stand(const struct printed_file *printed)
 {
     return printed_at(printed->list, 0) == NULL && printed->placed.count == printed->noted;

@@ -35,10 +35,10 @@ bool printed_note(struct printed_file *printed, const struct printed_row *rows, 
 void printed_place(struct printed_file *printed, const char *file);
 
 /* Closes the list. Unless all its rows are this run's and their files were placed, it is read once
- * more, so that a run keeps no rows of its own: what is in it besides the last row of each file that
- * still lies there is taken out; of files that the run does not vouch for (printed_place) it is
- * looked whether they are of that many bytes, and where they have several rows, which of them is
- * true. False, told: refused; all rows stand then. */
+ * more, so that a run keeps no rows of its own: what is in it besides the last row of each file
+ * that still lies there is taken out; of files that the run does not vouch for (printed_place) it
+ * is looked whether they are of that many bytes, and where they have several rows, which of them
+ * is true. False, told: refused; all rows stand then. */
 bool printed_end(struct printed_file *printed, struct problems *problems);
 
 /* The sum of a boat's file, as struct printed_row has it in `record`. */
