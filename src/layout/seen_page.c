@@ -8,8 +8,7 @@
 bool seen_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct frame frame = frame_make(pen->paper, TEMPLATE_INDEX, &shared->needs);
-    struct laid_seen laid = seen_fit(pen, frame.at[AREA_BODY]);
-    (void)trial;
+    struct laid_seen laid = seen_fit(trial, frame.at[AREA_BODY]);
     if (laid.over > 0 || laid.wide) {
         pen_too_long(pen, pen->sheet->origin, laid.over,
                      "leave out cards that the base does not hang; shorter entries take one line",
