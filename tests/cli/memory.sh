@@ -77,8 +77,8 @@ sweep memory-first 1 "$first" 1
 if [ "$total" -gt 200 ]; then
     step=$(((total - 200 + spread - 1) / spread))
     sweep memory-spread 201 "$total" "$step"
-    sweep memory-last "$((total - 40))" "$total" 1
     sweep memory-for-good 1 "$total" $((step * 5)) FAULT_STAYS=1
+    sweep memory-last "$((total - 40))" "$total" 1
 fi
 
 # While boats are being printed, the first of those that are left is named.
